@@ -1,0 +1,89 @@
+import type { Point, Polygon } from '#numbers/geometry/point.ts'
+import type { Ground } from './ground.ts'
+
+/** A course as surveyed: every position in metres on the course plane (x east, y north of {@link Course.origin}). */
+export interface Course {
+  readonly name: string
+  /** `[longitude, latitude]` in degrees, WGS 84: where the course plane touches the ellipsoid. */
+  readonly origin: readonly [longitude: number, latitude: number]
+  readonly holes: readonly HoleLine[]
+  readonly areas: readonly Area[]
+  readonly tees: readonly Tee[]
+  readonly pins: readonly Pin[]
+  readonly trees: readonly Tree[]
+  readonly teeSets: readonly TeeSet[]
+  /** Local Rules in force, by their model code, such as `E-5`. */
+  readonly localRules: readonly string[]
+  readonly source: string | null
+  /** Shown wherever the map is shown. */
+  readonly credit: string | null
+}
+
+/** One hole: its line from tee to pin and what its card says. */
+export interface HoleLine {
+  readonly id: string
+  /** The hole's number or name on the card, unique in the course: `7`. */
+  readonly ref: string
+  readonly par: number | null
+  /** Place in the order of difficulty, 1 to 18 (`handicap` in the course file). */
+  readonly strokeIndex: number | null
+  readonly name: string | null
+  /** Course plane, tee first, pin last; at least two points. */
+  readonly line: readonly Point[]
+  /** Length on the card in metres: `''` for the hole's own `dist`, else by tee name. */
+  readonly cardLengths: Readonly<Record<string, number>>
+}
+
+/** A piece of ground. */
+export interface Area {
+  readonly id: string
+  readonly ground: Ground
+  readonly polygon: Polygon
+  /** Refs of the holes it belongs to, or `null` when its place decides. */
+  readonly holes: readonly string[] | null
+  readonly name: string | null
+  /** Share 0–1 of balls here that cannot be played; `null` = the default of its ground. */
+  readonly unplayableShare: number | null
+  /** Share 0–1 of balls here that are not found; `null` = the default of its ground. */
+  readonly lostShare: number | null
+  readonly heightMetres: number | null
+  /** Chance per metre of flight of being caught. */
+  readonly densityPerMetre: number | null
+  /** Mean fall of a green in per cent, and the true bearing of downhill in degrees. */
+  readonly fallPercent: number | null
+  readonly fallTowardDegrees: number | null
+  readonly elevationMetres: number | null
+}
+
+/** A set of tee markers. */
+export interface Tee {
+  readonly id: string
+  /** The name of the set, such as `white`; empty when the source has none. */
+  readonly name: string
+  /** Refs of the holes it serves, or `null` when its place decides. */
+  readonly holes: readonly string[] | null
+  readonly position: Point
+  readonly elevationMetres: number | null
+}
+
+/** A hole location. */
+export interface Pin {
+  readonly id: string
+  readonly holes: readonly string[] | null
+  readonly position: Point
+}
+
+/** A single tree. */
+export interface Tree {
+  readonly id: string
+  readonly position: Point
+  readonly heightMetres: number | null
+}
+
+/** What the card says of a set of tees. */
+export interface TeeSet {
+  readonly name: string
+  readonly par: number | null
+  readonly courseRating: number | null
+  readonly slopeRating: number | null
+}

@@ -1,0 +1,61 @@
+/** A player whose every number is filled: typed, learned, or guessed from the prior. SI, degrees. */
+export interface Player {
+  readonly name: string
+  readonly hand: 'right' | 'left'
+  /** Handicap index; plus players are negative. Filled by the prior when only a carry is known. */
+  readonly handicapIndex: number
+  readonly sex: 'male' | 'female' | 'unstated'
+  /** Longest first; the putter is not among them. */
+  readonly clubs: readonly Club[]
+  readonly putting: Putting
+  readonly shortGame: ShortGame
+  /** Dotted paths of every number that was filled by the prior: `clubs.7-iron.direction_sd_deg`. */
+  readonly guesses: ReadonlySet<string>
+}
+
+/**
+ * A club in this player's hands: the pattern of its full stock shot at reference conditions
+ * (level fairway, 15 °C, sea level, calm).
+ */
+export interface Club {
+  readonly name: string
+  /** Mean carry of good strikes, metres. */
+  readonly carryMetres: number
+  /** Mean total of good strikes on a level normal fairway, metres. */
+  readonly totalMetres: number
+  /** Spread of direction of good strikes, degrees, before the side shares. */
+  readonly directionSdDegrees: number
+  /** Multiply the direction spread on that side of the aim, as the player sees it. */
+  readonly leftShare: number
+  readonly rightShare: number
+  /** Sideways curve as a share of carry, negative = to the left. */
+  readonly curveShare: number
+  /** Spread of carry of good strikes as a share of the carry. */
+  readonly carrySdShare: number
+  /** Share of full shots that are mishit. */
+  readonly mishitShare: number
+  /** Mean and spread of the carry of a mishit, as shares of the stock carry. */
+  readonly mishitCarryShare: number
+  readonly mishitCarrySdShare: number
+  /** Shots the pattern was learned from. */
+  readonly shots: number
+  /** Lies from which the player does not use it: `{ heavy: false }`. */
+  readonly lies: Readonly<Partial<Record<Lie, boolean>>>
+  /** True when the carry itself is a guess. */
+  readonly isGuess: boolean
+}
+
+/** What the ball sits in. */
+export const LIES = ['tee', 'fairway', 'first-cut', 'rough', 'heavy', 'bunker', 'fringe', 'green', 'trees', 'scrub'] as const
+export type Lie = (typeof LIES)[number]
+
+export interface Putting {
+  readonly directionSdDegrees: number
+  readonly distanceSdShare: number
+}
+
+/** Around the green, by level until it is measured. */
+export interface ShortGame {
+  /** Strokes lost to a tour player on a chip or pitch from 20 m of fairway; grows with the lie (see `settings.ts`). */
+  readonly strokesLost: number
+}

@@ -1,0 +1,71 @@
+import type { Ground } from '#golf/course/ground.ts'
+import type { Lie } from '#golf/player/player.ts'
+
+/** `plan/1`: the answer of `marram plan --json`, in SI. Field names are a promise to people outside. */
+export interface Plan {
+  readonly schema: 'plan/1'
+  readonly course: string
+  readonly hole: { readonly ref: string; readonly par: number; readonly length_m: number; readonly tee: string }
+  readonly player: string
+  readonly situation: { readonly x_m: number; readonly y_m: number; readonly lie: Lie; readonly objective: 'strokes' }
+  readonly value: { readonly strokes: number; readonly low: number; readonly high: number }
+  readonly verdict: 'clear' | 'close' | 'too-close'
+  readonly options: readonly PlanOption[]
+  readonly flips: readonly Flip[]
+  readonly then: readonly NextShot[]
+  readonly sentence: string
+  readonly cautions: readonly string[]
+  /** Paths of the player's numbers that are guesses of the prior. */
+  readonly guesses: readonly string[]
+  readonly method: {
+    readonly cell_m: number
+    readonly states: number
+    readonly quadrature: number
+    readonly sweeps: number
+    readonly residual: number
+    readonly tolerance: number
+    readonly converged: boolean
+    readonly draws: number
+    readonly milliseconds: number
+  }
+}
+
+/** One club with its best line. */
+export interface PlanOption {
+  readonly club: string
+  readonly shape: 'stock'
+  /** `heading_deg`: direction of the pattern's centre, clockwise from the y axis of the hole frame; `offset_m`: its sideways distance, right positive, at the club's stock total `at_m`; `start_deg`: where the ball starts. */
+  readonly aim: { readonly heading_deg: number; readonly offset_m: number; readonly at_m: number; readonly start_deg: number }
+  readonly strokes: number
+  readonly cost: number
+  readonly cost_low: number
+  readonly cost_high: number
+  /** Share of posterior draws in which this club is the best. */
+  readonly best_in_draws: number
+  /** Where the ball finishes, shares that add up to 1; penalty and out where it entered. */
+  readonly outcomes: Readonly<Record<OutcomeGround, number>>
+  readonly leave_m: { readonly p10: number; readonly p50: number; readonly p90: number }
+  /** Chance of each score on the hole, by strokes from here. */
+  readonly scores: Readonly<Record<string, number>>
+  readonly aimCosts: readonly { readonly offset_m: number; readonly cost: number }[]
+}
+
+/** The grounds of an outcome: both penalty colours are one. */
+export type OutcomeGround = Exclude<Ground, 'penalty-red' | 'penalty-yellow'> | 'penalty'
+
+/** The nearest value of one quantity at which the best club changes; `at: null` when nothing in the sensible range does. */
+export interface Flip {
+  readonly what: string
+  readonly unit: string
+  readonly at: number | null
+  readonly direction: string
+  readonly club: string | null
+}
+
+/** What to play next from a place the first shot is likely to leave. */
+export interface NextShot {
+  readonly from: { readonly x_m: number; readonly y_m: number }
+  readonly lie: Lie
+  readonly club: string
+  readonly number: 'front' | 'middle' | 'back' | 'layup'
+}
