@@ -11,7 +11,7 @@ export const FAULT_CODES = {
   'MAR-FILE-005': 'The file is not text: it holds bytes that no text file holds.',
   'MAR-FILE-006': 'The output file cannot be written.',
   'MAR-FILE-007': 'The kind of file was not recognised.',
-} as const satisfies Record<string, string>
+} as const
 
 /** A code of the table above. */
 export type FaultCode = keyof typeof FAULT_CODES
