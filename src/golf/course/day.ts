@@ -11,7 +11,9 @@ export interface Day {
   readonly greenSpeedFeet: number
   readonly rough: 'short' | 'normal' | 'long'
   /** By hole ref: paces on from the front of the green and in from the named side. */
-  readonly pins: Readonly<Record<string, { readonly xPaces: number; readonly yPaces: number; readonly from: 'left' | 'right' }>>
+  readonly pins: Readonly<
+    Record<string, { readonly xPaces: number; readonly yPaces: number; readonly from: 'left' | 'right' }>
+  >
   /** By hole ref: metres the markers stand ahead (+) or behind (−) their plate. */
   readonly tees: Readonly<Record<string, { readonly movedMetres: number }>>
 }

@@ -46,7 +46,18 @@ export interface Club {
 }
 
 /** What the ball sits in. */
-export const LIES = ['tee', 'fairway', 'first-cut', 'rough', 'heavy', 'bunker', 'fringe', 'green', 'trees', 'scrub'] as const
+export const LIES = [
+  'tee',
+  'fairway',
+  'first-cut',
+  'rough',
+  'heavy',
+  'bunker',
+  'fringe',
+  'green',
+  'trees',
+  'scrub',
+] as const
 export type Lie = (typeof LIES)[number]
 
 export interface Putting {

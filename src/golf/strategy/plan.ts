@@ -5,9 +5,19 @@ import type { Lie } from '#golf/player/player.ts'
 export interface Plan {
   readonly schema: 'plan/1'
   readonly course: string
-  readonly hole: { readonly ref: string; readonly par: number; readonly length_m: number; readonly tee: string }
+  readonly hole: {
+    readonly ref: string
+    readonly par: number
+    readonly length_m: number
+    readonly tee: string
+  }
   readonly player: string
-  readonly situation: { readonly x_m: number; readonly y_m: number; readonly lie: Lie; readonly objective: 'strokes' }
+  readonly situation: {
+    readonly x_m: number
+    readonly y_m: number
+    readonly lie: Lie
+    readonly objective: 'strokes'
+  }
   readonly value: { readonly strokes: number; readonly low: number; readonly high: number }
   readonly verdict: 'clear' | 'close' | 'too-close'
   readonly options: readonly PlanOption[]
@@ -35,7 +45,12 @@ export interface PlanOption {
   readonly club: string
   readonly shape: 'stock'
   /** `heading_deg`: direction of the pattern's centre, clockwise from the y axis of the hole frame; `offset_m`: its sideways distance, right positive, at the club's stock total `at_m`; `start_deg`: where the ball starts. */
-  readonly aim: { readonly heading_deg: number; readonly offset_m: number; readonly at_m: number; readonly start_deg: number }
+  readonly aim: {
+    readonly heading_deg: number
+    readonly offset_m: number
+    readonly at_m: number
+    readonly start_deg: number
+  }
   readonly strokes: number
   readonly cost: number
   readonly cost_low: number

@@ -1,0 +1,18 @@
+// Fails when a file looks through a wall of .dependency-cruiser.mjs, and says what to do instead.
+import { cruiseHouse } from './cruise.mjs'
+
+/** Fewer files than this were surely not all of them: a parser that reads nothing finds nothing wrong. */
+const FEWEST_FILES = 25
+
+const { summary } = await cruiseHouse()
+const advice = new Map(summary.ruleSetUsed.forbidden.map((rule) => [rule.name, rule.comment]))
+for (const { rule, from, to, cycle } of summary.violations) {
+  console.log(`${rule.name}: ${from} → ${cycle ? cycle.map((step) => step.name).join(' → ') : to}`)
+  console.log(`  ${advice.get(rule.name)}`)
+}
+if (summary.totalCruised < FEWEST_FILES)
+  console.log(`Only ${summary.totalCruised} files were read; at least ${FEWEST_FILES} were expected.`)
+console.log(
+  `${summary.totalCruised} files, ${summary.totalDependenciesCruised} imports, ${summary.violations.length} through a wall`,
+)
+process.exitCode = summary.violations.length === 0 && summary.totalCruised >= FEWEST_FILES ? 0 : 1
