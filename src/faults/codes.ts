@@ -11,6 +11,31 @@ export const FAULT_CODES = {
   'MAR-FILE-005': 'The file is not text: it holds bytes that no text file holds.',
   'MAR-FILE-006': 'The output file cannot be written.',
   'MAR-FILE-007': 'The kind of file was not recognised.',
+
+  'MAR-STORE-001': 'The file of the store is damaged, or not a store at all.',
+  'MAR-STORE-002': 'The file or folder of the store cannot be opened for writing.',
+  'MAR-STORE-003': 'The store was written by a newer Marram.',
+  'MAR-STORE-004': 'The document was changed in the meantime, so the change was not kept.',
+  'MAR-STORE-005': 'The database holds something else than a Marram store.',
+  'MAR-STORE-006': 'Another program holds the store.',
+  'MAR-STORE-007': 'The disk is full or failing, so the change was not kept.',
+
+  'MAR-SERVER-001': 'There is nothing at this address.',
+  'MAR-SERVER-002': 'The request names a host that is not this machine.',
+  'MAR-SERVER-003': 'The request comes from a page of another site.',
+  'MAR-SERVER-004': 'The body of the request is not declared as JSON.',
+  'MAR-SERVER-005': 'The body of the request is larger than the server takes.',
+  'MAR-SERVER-006': 'The body of the request is not JSON text in UTF-8.',
+  'MAR-SERVER-007': 'The id is not made of small letters, digits and single hyphens.',
+  'MAR-SERVER-008': 'There is no document with this id.',
+  'MAR-SERVER-009': 'The course has faults of severity error, so it was not kept.',
+  'MAR-SERVER-010': 'Neither the port asked for nor any of the next ones is free.',
+  'MAR-SERVER-011': 'The server cannot listen at this address.',
+  'MAR-SERVER-012': 'The server itself failed; the request was not carried out.',
+  'MAR-SERVER-013': 'The revision in the request is not one that the server gave out.',
+  'MAR-SERVER-014': 'This address does not take this method.',
+  'MAR-SERVER-015': 'The document is not a plan.',
+  'MAR-SERVER-016': 'The pages of the hole desk are not there: they were not built.',
 } as const
 
 /** A code of the table above. */
