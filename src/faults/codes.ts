@@ -36,6 +36,13 @@ export const FAULT_CODES = {
   'MAR-SERVER-014': 'This address does not take this method.',
   'MAR-SERVER-015': 'The document is not a plan.',
   'MAR-SERVER-016': 'The pages of the hole desk are not there: they were not built.',
+
+  'MAR-COURSE-001': 'The course has no hole with this ref.',
+  'MAR-COURSE-002': 'The hole is not played from a tee with this name.',
+  'MAR-COURSE-003': 'The hole has no par.',
+  'MAR-COURSE-004': 'The hole line is not a line: it has fewer than two points, or all in one place.',
+  'MAR-COURSE-005': 'The pin does not lie on the green of the hole.',
+  'MAR-COURSE-006': 'The pin was placed by the edges of the green, but the survey has no green for the hole.',
 } as const
 
 /** A code of the table above. */
