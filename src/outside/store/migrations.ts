@@ -1,0 +1,23 @@
+import type { Kysely } from 'kysely'
+import type { Migration } from 'kysely/migration'
+import { SHELF_TABLES } from './tables.ts'
+
+/**
+ * Every step from an empty database to the tables of today, in order of their names. A step that was released is
+ * never edited: a change is a new step. SQL only as SQLite and PostgreSQL both read it.
+ */
+export const MIGRATIONS: Readonly<Record<string, Migration>> = {
+  '0001-documents': {
+    async up(database: Kysely<unknown>): Promise<void> {
+      for (const table of SHELF_TABLES)
+        await database.schema
+          .createTable(table)
+          .addColumn('id', 'text', (column) => column.primaryKey().notNull())
+          .addColumn('name', 'text', (column) => column.notNull())
+          .addColumn('revision', 'integer', (column) => column.notNull())
+          .addColumn('document', 'text', (column) => column.notNull())
+          .addColumn('saved_at', 'text', (column) => column.notNull())
+          .execute()
+    },
+  },
+}
