@@ -1,0 +1,121 @@
+import { Failure } from '#faults/failure.ts'
+import { planarFrame } from '#numbers/geometry/frame.ts'
+import type { Point, Polygon } from '#numbers/geometry/point.ts'
+import { polylineLength } from '#numbers/geometry/polyline.ts'
+import { radiansToDegrees } from '#numbers/units/units.ts'
+import type { Area, Course, HoleLine } from './course.ts'
+import type { Day } from './day.ts'
+import { greenOfHole } from './greens/green-of-hole.ts'
+import type { Hole } from './hole.ts'
+import { corridorAreas, corridorTrees } from './holes/corridor.ts'
+import { markersOf } from './holes/markers.ts'
+import { edgePin, middlePin, pacedPin, requireOnGreen } from './holes/pin-position.ts'
+
+/** What is chosen about a hole before it is played. */
+export interface HoleChoice {
+  /** Name of the tee in any case; absent = the tee nearest the start of the line. */
+  readonly tee?: string | undefined
+  /** Moves the markers and, where `pin` is absent, cuts the hole. */
+  readonly day?: Day | undefined
+  /** A part of the green, or a place in the hole frame; absent = what the day says, else the middle. */
+  readonly pin?: 'middle' | 'front' | 'back' | Point | undefined
+}
+
+/**
+ * One hole of a course as played from one set of markers to one pin, in its hole frame. The frame follows the
+ * surveyed line, so it does not turn when the pin is moved. Throws a Failure that says what the survey lacks or
+ * which names are known.
+ */
+export function holeFromCourse(course: Course, ref: string, choice: HoleChoice = {}): Hole {
+  const hole = findHole(course, ref)
+  if (hole.par === null)
+    throw new Failure(
+      'MAR-COURSE-003',
+      `Hole ${ref} has no par. Write it in the course file (\`par\` on the hole line); par is never guessed.`,
+      `hole ${ref}`,
+    )
+  const moved = choice.day?.tees[ref]?.movedMetres ?? 0
+  const markers = markersOf(course, hole, choice.tee ?? null, moved)
+  const frame = planarFrame(markers.position, markers.bearingRadians)
+  const green = greenOfHole(course, hole)
+  const lastBend = markers.onward.at(-2) ?? markers.position
+  const pin = choosePin(
+    hole,
+    green,
+    lastBend,
+    choice,
+    () => middlePin(course, hole, green, lastBend),
+    frame.fromFrame,
+  )
+  const plane = [markers.position, ...markers.onward.slice(0, -1), pin]
+  const line = plane.map(frame.toFrame)
+  const bearingDegrees = wholeTurn(radiansToDegrees(markers.bearingRadians))
+  return {
+    ref: hole.ref,
+    name: hole.name,
+    par: hole.par,
+    strokeIndex: hole.strokeIndex,
+    teeName: markers.teeName,
+    line,
+    lengthMetres: polylineLength(line),
+    bearingDegrees,
+    pin: frame.toFrame(pin),
+    green: green && movedPolygon(green.polygon, frame.toFrame),
+    greenFallPercent: green?.fallPercent ?? 0,
+    greenFallTowardDegrees: wholeTurn((green?.fallTowardDegrees ?? bearingDegrees) - bearingDegrees),
+    riseMetres: rise(markers.elevationMetres, green?.elevationMetres ?? null),
+    areas: corridorAreas(course.areas, hole.ref, plane).map((area) => ({
+      ...area,
+      polygon: movedPolygon(area.polygon, frame.toFrame),
+    })),
+    trees: corridorTrees(course.trees, plane).map((tree) => ({
+      ...tree,
+      position: frame.toFrame(tree.position),
+    })),
+    localRules: course.localRules,
+  }
+}
+
+function findHole(course: Course, ref: string): HoleLine {
+  const hole = course.holes.find((candidate) => candidate.ref === ref)
+  if (hole) return hole
+  const refs = course.holes.map((candidate) => candidate.ref)
+  throw new Failure(
+    'MAR-COURSE-001',
+    refs.length > 0
+      ? `There is no hole ${ref} on ${course.name || 'this course'}. Its holes are: ${refs.join(', ')}.`
+      : `${course.name || 'This course'} has no holes.`,
+    `hole ${ref}`,
+  )
+}
+
+function choosePin(
+  hole: HoleLine,
+  green: Area | null,
+  lastBend: Point,
+  choice: HoleChoice,
+  middle: () => Point,
+  fromFrame: (point: Point) => Point,
+): Point {
+  const paces = choice.day?.pins[hole.ref]
+  if (choice.pin === undefined && paces) return pacedPin(hole, green, lastBend, paces)
+  if (choice.pin === undefined || choice.pin === 'middle') return middle()
+  if (choice.pin === 'front' || choice.pin === 'back') return edgePin(hole, green, lastBend, choice.pin)
+  const pin = fromFrame(choice.pin)
+  requireOnGreen(hole, green, pin)
+  return pin
+}
+
+function movedPolygon(polygon: Polygon, move: (point: Point) => Point): Polygon {
+  return polygon.map((ring) => ring.map(move))
+}
+
+/** Height of the green above the markers, metres; 0 when either is unknown. */
+function rise(markers: number | null, green: number | null): number {
+  return markers === null || green === null ? 0 : green - markers
+}
+
+function wholeTurn(degrees: number): number {
+  const turned = degrees % 360
+  return turned < 0 ? turned + 360 : turned
+}

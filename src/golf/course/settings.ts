@@ -1,0 +1,29 @@
+/** Tuning numbers of the course room: unit, meaning, source. */
+
+/** Ground within this distance of the hole line belongs to the hole, metres. Our assumption: beyond what the widest usual pattern reaches. */
+export const CORRIDOR_HALF_WIDTH_METRES = 90
+
+/** Tee markers stand within this distance of the stretch of line they start, metres. Our assumption: back tees behind the line's start and tees built to its side. */
+export const TEE_NEAR_METRES = 40
+
+/** Forward markers stand at most so far up the hole, metres, and at most that share of the line. Our assumption. */
+export const TEE_STRETCH_METRES = 150
+export const TEE_STRETCH_SHARE = 0.45
+
+/** A bend nearer to the markers than this does not set the direction of the hole frame, metres. Our assumption. */
+export const BEND_TOO_NEAR_METRES = 15
+
+/** A green outside which the line ends is still the hole's own within this distance, metres. Our assumption. */
+export const GREEN_NEAR_METRES = 25
+
+/** How far in from the front or back edge the hole is cut when asked for by name: 4 yards, the least distance from an edge that the Course Rating System Manual (2020) assumes. */
+export const PIN_MARGIN_METRES: number = 4 * 0.9144
+
+/** The same as a share of the depth, for greens too shallow for the margin. Our assumption. */
+export const PIN_MARGIN_DEPTH_SHARE = 1 / 3
+
+/** A hole location may be typed or dragged so far beyond the surveyed edge before it is refused, metres. Our assumption: the width of a traced line. */
+export const PIN_EDGE_TOLERANCE_METRES = 0.5
+
+/** One pace on a pin sheet, metres: one yard, common practice. */
+export const PACE_METRES = 0.9144
