@@ -1,0 +1,72 @@
+// Builds what runs: the command line as one file, the screen as a folder of pages. Skips what is up to date.
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url))
+
+/** Builds the command line and the screen into `dist`, each only when a source of it has changed. */
+export async function buildWhenChanged() {
+  process.chdir(ROOT)
+  mkdirSync('dist', { recursive: true })
+  await whenChanged('dist/marram.js', ['src', 'package.json'], buildCommandLine)
+  await whenChanged('dist/web/index.html', ['src', 'package.json', 'vite.config.ts', 'public'], buildScreen)
+}
+
+/** Calls `build` unless the sources have the fingerprint that the product was last built from. */
+async function whenChanged(product, sources, build) {
+  const stamp = join('dist', `.${product.replaceAll('/', '-')}.stamp`)
+  const fingerprint = fingerprintOf(sources.filter((path) => existsSync(path)))
+  if (existsSync(product) && existsSync(stamp) && readFileSync(stamp, 'utf8') === fingerprint) {
+    // A source may be newer by date alone; bin/marram.js compares dates.
+    utimesSync(product, new Date(), new Date())
+    return
+  }
+  await build()
+  writeFileSync(stamp, fingerprint)
+}
+
+async function buildCommandLine() {
+  const { build } = await import('esbuild')
+  await build({
+    entryPoints: ['src/apps/cli/run-marram.ts'],
+    outfile: 'dist/marram.js',
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    packages: 'external',
+    sourcemap: true,
+    logLevel: 'warning',
+  })
+}
+
+async function buildScreen() {
+  if (!existsSync('src/apps/web/index.html')) return
+  const { build } = await import('vite')
+  await build({
+    ...(existsSync('vite.config.ts')
+      ? { configFile: 'vite.config.ts' }
+      : { configFile: false, root: 'src/apps/web' }),
+    build: { outDir: join(ROOT, 'dist/web'), emptyOutDir: true },
+    logLevel: 'warn',
+  })
+}
+
+function fingerprintOf(paths) {
+  const hash = createHash('sha256')
+  for (const path of paths.flatMap(filesUnder).sort())
+    hash.update(path).update('\0').update(readFileSync(path)).update('\0')
+  return hash.digest('hex')
+}
+
+function filesUnder(path) {
+  if (!path.includes('.') || path.startsWith('src'))
+    return readdirSync(path, { withFileTypes: true, recursive: true })
+      .filter((entry) => entry.isFile() && !/\.test\.tsx?$/.test(entry.name))
+      .map((entry) => join(entry.parentPath, entry.name))
+  return [path]
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await buildWhenChanged()
