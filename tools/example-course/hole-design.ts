@@ -1,0 +1,55 @@
+import type { Point } from '#numbers/geometry/point.ts'
+
+/** A place on a hole: metres along the line of play from the middle tee, metres off it (right positive). */
+export type Place = readonly [along: number, off: number]
+
+/** Width of a corridor at one station, metres: along the line of play, then out to the left and to the right. */
+export type Station = readonly [along: number, left: number, right: number]
+
+/** A rounded hollow: its place, its two axes in metres, and the turn of the long axis, degrees clockwise from the line of play. */
+export type Hollow = readonly [along: number, off: number, long: number, wide: number, turnDegrees: number]
+
+/** What an outline on a hole is made of. */
+export type CoverKind = 'heavy' | 'scrub' | 'heath' | 'wood' | 'pond-red' | 'pond-yellow' | 'reeds-red'
+
+/** One outline drawn by its corners, smoothed later. */
+export interface Cover {
+  readonly kind: CoverKind
+  readonly name: string
+  readonly outline: readonly Place[]
+}
+
+/** A putting surface: long and short axis in metres, the long one turned clockwise from the line of play, with its fall. */
+export interface GreenDesign {
+  readonly long: number
+  readonly wide: number
+  readonly turnDegrees: number
+  /** Depth of the waist in the outline, as a share of its radius: 0 is an oval, 0.2 a kidney. */
+  readonly waist: number
+  readonly fallPercent: number
+  /** Downhill, degrees clockwise from the line of play: 180 falls towards the player. */
+  readonly fallTowardDegrees: number
+}
+
+/** One hole as its architect writes it down. All but `line` is measured along the hole, so that a hole can be moved whole. */
+export interface HoleDesign {
+  readonly ref: string
+  readonly name: string
+  readonly par: number
+  readonly strokeIndex: number
+  /** What the hole asks: for whoever changes the drawing. */
+  readonly idea: string
+  /** Course plane in metres, middle tee first, middle of the green last. */
+  readonly line: readonly Point[]
+  /** Metres from the middle tee back to the back tee and on to the forward tee, with how far each stands off the line. */
+  readonly backTee: Place
+  readonly forwardTee: Place
+  readonly fairways: readonly (readonly Station[])[]
+  readonly green: GreenDesign
+  readonly fairwayBunkers: readonly Hollow[]
+  /** As above, but measured from the middle of the green (short of it is negative). */
+  readonly greensideBunkers: readonly Hollow[]
+  readonly covers: readonly Cover[]
+  /** Single trees: place and height in metres. */
+  readonly trees: readonly (readonly [along: number, off: number, height: number])[]
+}
