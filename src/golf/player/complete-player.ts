@@ -1,0 +1,123 @@
+import { type ClubKind, clubKind } from './club-names.ts'
+import { completeCarries, knownCarry } from './complete-carries.ts'
+import { defaultBag } from './default-bag.ts'
+import type { Club, Player } from './player.ts'
+import type { ClubFile, ClubNumber, PlayerFile } from './player-file.ts'
+import {
+  driverCarryFromClub,
+  handicapFromDriverCarry,
+  priorDriverCarry,
+  priorPattern,
+  priorRun,
+} from './prior.ts'
+import { priorPutting, priorStrokesLost } from './prior-near-green.ts'
+import { LISTED_CLUBS_THAT_MAKE_A_BAG } from './settings.ts'
+
+/**
+ * Fills every number the file lacks from the prior: handicap index, sex and the carries that are known. What was
+ * filled is named in `guesses` by its dotted path in the file. Neighbouring known clubs inform a missing carry.
+ */
+export function completePlayer(file: PlayerFile): Player {
+  const driver = kindOf('driver')
+  const guesses = new Set<string>()
+  const driverCarry = likelyDriverCarry(file, driver)
+  const handicapIndex = file.handicapIndex ?? handicapFromDriverCarry(driver, driverCarry, file.sex)
+  if (file.handicapIndex === undefined) guesses.add('handicapIndex')
+
+  const listed = file.clubs.map((club) => kindOf(club.name))
+  const isFilled =
+    file.bag === 'fill' || (file.bag === undefined && listed.length < LISTED_CLUBS_THAT_MAKE_A_BAG)
+  const kinds = isFilled ? defaultBag(listed, driverCarry) : listed
+  const written = new Map(file.clubs.map((club) => [club.name, club]))
+  const carries = completeCarries(kinds, written, driverCarry)
+
+  const clubs = kinds.map((kind) =>
+    completeClub(kind, written.get(kind.name), carries.get(kind.name) ?? 0, handicapIndex, guesses),
+  )
+  clubs.sort((a, b) => b.carryMetres - a.carryMetres)
+  return {
+    name: file.name,
+    hand: file.hand,
+    handicapIndex,
+    sex: file.sex,
+    clubs,
+    putting: completePutting(file, handicapIndex, guesses),
+    shortGame: {
+      strokesLost: filled(
+        'shortGame.strokes_lost',
+        file.shortGame.strokes_lost,
+        priorStrokesLost(handicapIndex),
+        guesses,
+      ),
+    },
+    guesses,
+  }
+}
+
+function completeClub(
+  kind: ClubKind,
+  written: ClubFile | undefined,
+  carryMetres: number,
+  handicapIndex: number,
+  guesses: Set<string>,
+): Club {
+  const prior = priorPattern(kind, handicapIndex)
+  const fill = (number: ClubNumber, value: number): number =>
+    filled(`clubs.${kind.name}.${number}`, written?.[number], value, guesses)
+  const carry = fill('carry_m', carryMetres)
+  return {
+    name: kind.name,
+    carryMetres: carry,
+    totalMetres: fill('total_m', carry + priorRun(kind, carry)),
+    directionSdDegrees: fill('direction_sd_deg', prior.directionSdDegrees),
+    leftShare: fill('left_share', prior.leftShare),
+    rightShare: fill('right_share', prior.rightShare),
+    curveShare: fill('curve_share', prior.curveShare),
+    carrySdShare: fill('carry_sd_share', prior.carrySdShare),
+    mishitShare: fill('mishit_share', prior.mishitShare),
+    mishitCarryShare: fill('mishit_carry_share', prior.mishitCarryShare),
+    mishitCarrySdShare: fill('mishit_carry_sd_share', prior.mishitCarrySdShare),
+    shots: written?.shots ?? 0,
+    lies: written?.lies ?? {},
+    isGuess: written?.carry_m === undefined,
+  }
+}
+
+function completePutting(file: PlayerFile, handicapIndex: number, guesses: Set<string>): Player['putting'] {
+  const prior = priorPutting(handicapIndex)
+  return {
+    directionSdDegrees: filled(
+      'putting.direction_sd_deg',
+      file.putting.direction_sd_deg,
+      prior.directionSdDegrees,
+      guesses,
+    ),
+    distanceSdShare: filled(
+      'putting.distance_sd_share',
+      file.putting.distance_sd_share,
+      prior.distanceSdShare,
+      guesses,
+    ),
+  }
+}
+
+/** Driver carry, metres: from the longest known club by the ladder, else from the published bands. */
+function likelyDriverCarry(file: PlayerFile, driver: ClubKind): number {
+  const longest = file.clubs
+    .filter((club) => knownCarry(kindOf(club.name), club) !== null)
+    .sort((a, b) => kindOf(b.name).carryShare - kindOf(a.name).carryShare)[0]
+  if (longest === undefined) return priorDriverCarry(driver, file.handicapIndex ?? 0, file.sex)
+  return driverCarryFromClub(kindOf(longest.name), knownCarry(kindOf(longest.name), longest) ?? 0)
+}
+
+function filled(path: string, written: number | undefined, prior: number, guesses: Set<string>): number {
+  if (written !== undefined) return written
+  guesses.add(path)
+  return prior
+}
+
+function kindOf(name: string): ClubKind {
+  const kind = clubKind(name)
+  if (kind === null) throw new RangeError(`unknown club ${name}: parsePlayer refuses it`)
+  return kind
+}

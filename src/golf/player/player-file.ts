@@ -1,0 +1,55 @@
+import type { Lie } from './player.ts'
+
+/** `player/1` as written: only what the person typed or what was learned; every other number is absent. */
+export interface PlayerFile {
+  readonly name: string
+  readonly hand: 'right' | 'left'
+  readonly handicapIndex?: number
+  readonly sex: 'male' | 'female' | 'unstated'
+  /** `as-listed`: the clubs are the whole bag. `fill`: complete it. Absent: filled when fewer than eight are listed. */
+  readonly bag?: 'as-listed' | 'fill'
+  readonly clubs: readonly ClubFile[]
+  readonly shortGame: ShortGameFile
+  readonly putting: PuttingFile
+}
+
+/** One club of the file: SI metres, degrees, shares. */
+export interface ClubFile {
+  readonly name: string
+  readonly carry_m?: number
+  readonly total_m?: number
+  readonly direction_sd_deg?: number
+  readonly left_share?: number
+  readonly right_share?: number
+  readonly curve_share?: number
+  readonly carry_sd_share?: number
+  readonly mishit_share?: number
+  readonly mishit_carry_share?: number
+  readonly mishit_carry_sd_share?: number
+  readonly shots: number
+  readonly lies: Readonly<Partial<Record<Lie, boolean>>>
+}
+
+/** The numbers of a club that the prior can fill, by their names in the file. */
+export const CLUB_NUMBERS = [
+  'carry_m',
+  'total_m',
+  'direction_sd_deg',
+  'left_share',
+  'right_share',
+  'curve_share',
+  'carry_sd_share',
+  'mishit_share',
+  'mishit_carry_share',
+  'mishit_carry_sd_share',
+] as const
+export type ClubNumber = (typeof CLUB_NUMBERS)[number]
+
+export interface ShortGameFile {
+  readonly strokes_lost?: number
+}
+
+export interface PuttingFile {
+  readonly direction_sd_deg?: number
+  readonly distance_sd_share?: number
+}

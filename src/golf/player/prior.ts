@@ -1,0 +1,147 @@
+import { metresToYards, yardsToMetres } from '#numbers/units/units.ts'
+import type { ClubKind } from './club-names.ts'
+import { interpolateKnots } from './interpolate-knots.ts'
+import type { Club, Player } from './player.ts'
+import {
+  BOGEY_HANDICAP,
+  CARRY_SD_BY_LOFT,
+  CARRY_SD_SHARE,
+  DIRECTION_BY_LOFT_BOGEY,
+  DIRECTION_BY_LOFT_SCRATCH,
+  DRIVE_DIRECTION_SD_DEGREES,
+  DRIVE_TOTAL_YARDS_MEN,
+  DRIVE_TOTAL_YARDS_WOMEN,
+  HANDICAP_RANGE,
+  LADDER_EXPONENT_RANGE,
+  LADDER_REFERENCE_CARRY_METRES,
+  LADDER_SQUEEZE_PER_HALVING,
+  MEN_SHARE_WHEN_UNSTATED,
+  MISHIT_BY_LOFT,
+  MISHIT_CARRY_SD_SHARE,
+  MISHIT_CARRY_SHARE,
+  MISHIT_CARRY_SHARE_RANGE,
+  MISHIT_DIRECTION_FACTOR,
+  MISHIT_SHARE,
+  MISHIT_SHARE_RANGE,
+  RUN_MOST_SHARE,
+  RUN_YARDS_BY_LOFT,
+} from './settings.ts'
+
+/** The numbers of a club's pattern that the prior gives without knowing its carry. */
+export type PriorPattern = Pick<
+  Club,
+  | 'directionSdDegrees'
+  | 'leftShare'
+  | 'rightShare'
+  | 'curveShare'
+  | 'carrySdShare'
+  | 'mishitShare'
+  | 'mishitCarryShare'
+  | 'mishitCarrySdShare'
+>
+
+/** Pattern of a club expected of an unknown player of this handicap index: no curve, no big-miss side. */
+export function priorPattern(kind: ClubKind, handicapIndex: number): PriorPattern {
+  const handicap = clamp(handicapIndex, HANDICAP_RANGE)
+  const loft = kind.loftDegrees
+  const mishitShare = clamp(
+    lineAt(MISHIT_SHARE, handicap) * interpolateKnots(MISHIT_BY_LOFT, loft),
+    MISHIT_SHARE_RANGE,
+  )
+  const towardsBogey = clamp(handicap / BOGEY_HANDICAP, [0, 1])
+  const byLoft =
+    (1 - towardsBogey) * interpolateKnots(DIRECTION_BY_LOFT_SCRATCH, loft) +
+    towardsBogey * interpolateKnots(DIRECTION_BY_LOFT_BOGEY, loft)
+  return {
+    directionSdDegrees:
+      goodStrikeDirectionSd(lineAt(DRIVE_DIRECTION_SD_DEGREES, handicap), mishitShare) * byLoft,
+    leftShare: 1,
+    rightShare: 1,
+    curveShare: 0,
+    carrySdShare: lineAt(CARRY_SD_SHARE, handicap) * interpolateKnots(CARRY_SD_BY_LOFT, loft),
+    mishitShare,
+    mishitCarryShare: clamp(lineAt(MISHIT_CARRY_SHARE, handicap), MISHIT_CARRY_SHARE_RANGE),
+    mishitCarrySdShare: lineAt(MISHIT_CARRY_SD_SHARE, handicap),
+  }
+}
+
+/**
+ * Expected mean total of all drives, metres, mishits included, by the published bands.
+ * Unstated sex: the men's and the women's line weighted by how many golfers are men.
+ */
+export function priorDriveTotal(handicapIndex: number, sex: Player['sex']): number {
+  const menShare = sex === 'male' ? 1 : sex === 'female' ? 0 : MEN_SHARE_WHEN_UNSTATED
+  return yardsToMetres(
+    menShare * interpolateKnots(DRIVE_TOTAL_YARDS_MEN, handicapIndex) +
+      (1 - menShare) * interpolateKnots(DRIVE_TOTAL_YARDS_WOMEN, handicapIndex),
+  )
+}
+
+/**
+ * Stock carry of the driver, metres: what good strikes must carry so that all drives, mishits among them, average
+ * the published total.
+ */
+export function priorDriverCarry(driver: ClubKind, handicapIndex: number, sex: Player['sex']): number {
+  const pattern = priorPattern(driver, handicapIndex)
+  const total =
+    priorDriveTotal(handicapIndex, sex) / (1 - pattern.mishitShare * (1 - pattern.mishitCarryShare))
+  // Run depends on the carry only where it is capped, so two steps are exact.
+  const carry = total - priorRun(driver, total)
+  return total - priorRun(driver, carry)
+}
+
+/** Run of a stock shot of this carry on a level normal fairway, metres. */
+export function priorRun(kind: ClubKind, carryMetres: number): number {
+  const yards = Math.min(
+    interpolateKnots(RUN_YARDS_BY_LOFT, kind.loftDegrees),
+    RUN_MOST_SHARE * metresToYards(carryMetres),
+  )
+  return yardsToMetres(yards)
+}
+
+/** Carry of a club, metres, for a player whose driver carries `driverCarryMetres`: the ladder, squeezed for a slow swing. */
+export function ladderCarry(kind: ClubKind, driverCarryMetres: number): number {
+  const halvings = Math.log2(LADDER_REFERENCE_CARRY_METRES / driverCarryMetres)
+  const exponent = clamp(1 - LADDER_SQUEEZE_PER_HALVING * halvings, LADDER_EXPONENT_RANGE)
+  return driverCarryMetres * kind.carryShare ** exponent
+}
+
+/** Driver carry, metres, at which this club of the ladder carries `carryMetres`; found by bisection. */
+export function driverCarryFromClub(kind: ClubKind, carryMetres: number): number {
+  let low = carryMetres * 0.5
+  let high = carryMetres * 8
+  for (let step = 0; step < 80; step += 1) {
+    const middle = (low + high) / 2
+    if (ladderCarry(kind, middle) < carryMetres) low = middle
+    else high = middle
+  }
+  return (low + high) / 2
+}
+
+/** Handicap index at which the prior's driver carries this far, metres, found by bisection; ends of the range beyond it. */
+export function handicapFromDriverCarry(
+  driver: ClubKind,
+  driverCarryMetres: number,
+  sex: Player['sex'],
+): number {
+  let [low, high] = HANDICAP_RANGE
+  for (let step = 0; step < 60; step += 1) {
+    const middle = (low + high) / 2
+    if (priorDriverCarry(driver, middle, sex) > driverCarryMetres) low = middle
+    else high = middle
+  }
+  return Math.round(low * 10) / 10
+}
+
+/** Published spreads are of all shots; the good strike's is smaller because mishits are wider. */
+function goodStrikeDirectionSd(allShotsSd: number, mishitShare: number): number {
+  return allShotsSd / Math.sqrt(1 + mishitShare * (MISHIT_DIRECTION_FACTOR ** 2 - 1))
+}
+
+function lineAt(line: { readonly atScratch: number; readonly perStroke: number }, handicap: number): number {
+  return line.atScratch + line.perStroke * handicap
+}
+
+function clamp(value: number, [low, high]: readonly [number, number]): number {
+  return Math.min(high, Math.max(low, value))
+}
