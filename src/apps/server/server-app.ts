@@ -1,0 +1,77 @@
+import { Hono } from 'hono'
+import { secureHeaders } from 'hono/secure-headers'
+import { Failure } from '#faults/failure.ts'
+import type { Store } from '#outside/store/store.ts'
+import { answerFailure } from './answer-failure.ts'
+import { deskPages } from './desk-pages.ts'
+import { DOCUMENT_KINDS, type DocumentCheck, type DocumentKind } from './document-check.ts'
+import { documentRoutes } from './document-routes.ts'
+import { guardHost } from './guard-host.ts'
+
+/** What the server's addresses stand on. */
+export interface ServerParts {
+  readonly store: Store
+  /** The host the server listens on, which decides what a request may call it. */
+  readonly host: string
+  /** The folder of the built pages. */
+  readonly webRoot: string
+  readonly checks: Readonly<Record<DocumentKind, DocumentCheck>>
+  /** Told of every defect; nothing of it is answered. */
+  readonly report: (defect: unknown) => void
+}
+
+/** Every address of the server as one function from request to answer. */
+export function serverApp({ store, host, webRoot, checks, report }: ServerParts): Hono {
+  const app = new Hono()
+  app.use(secureHeaders(SECURITY_HEADERS))
+  app.use(guardHost(host))
+
+  app.use('/api/*', async (context, next) => {
+    await next()
+    // Pupils' data stays in the store: no copy in the browser's cache.
+    context.res.headers.set('Cache-Control', 'no-store')
+  })
+  app.get('/api/health', async (context) => {
+    const counts: Partial<Record<DocumentKind, number>> = {}
+    for (const kind of DOCUMENT_KINDS) counts[kind] = (await store[kind].list()).length
+    return context.json({ status: 'ok', documents: counts })
+  })
+  for (const kind of DOCUMENT_KINDS)
+    app.route(`/api/${kind}`, documentRoutes(kind, store[kind], checks[kind]))
+  app.all('/api/*', (context) => {
+    throw nothingAt(context.req.path)
+  })
+
+  app.route('/', deskPages(webRoot))
+  app.notFound((context) => answerFailure(nothingAt(context.req.path), context, report))
+  app.onError((error, context) => answerFailure(error, context, report))
+  return app
+}
+
+/**
+ * Own scripts, workers, styles and pictures only; nothing from or to another place. Style attributes are allowed
+ * because the drawings carry them; style elements and inline scripts are not.
+ */
+const SECURITY_HEADERS: Parameters<typeof secureHeaders>[0] = {
+  contentSecurityPolicy: {
+    defaultSrc: ["'none'"],
+    scriptSrc: ["'self'"],
+    workerSrc: ["'self'"],
+    styleSrc: ["'self'"],
+    styleSrcAttr: ["'unsafe-inline'"],
+    imgSrc: ["'self'", 'data:', 'blob:'],
+    fontSrc: ["'self'"],
+    connectSrc: ["'self'"],
+    manifestSrc: ["'self'"],
+    baseUri: ["'none'"],
+    formAction: ["'self'"],
+    frameAncestors: ["'none'"],
+  },
+  // The desk is reached over plain HTTP on the own machine.
+  strictTransportSecurity: false,
+  xFrameOptions: 'DENY',
+}
+
+function nothingAt(path: string): Failure {
+  return new Failure('MAR-SERVER-001', 'There is nothing at this address.', path)
+}

@@ -1,0 +1,14 @@
+/** The hole desk's own port, unless another is asked for. Our choice. */
+export const DEFAULT_PORT = 4173
+
+/** How many ports are tried, the first included, before giving up. Our choice. */
+export const PORT_ATTEMPTS = 20
+
+/** The largest document taken, bytes. A course of 27 holes traced finely is under 2 MB. Our assumption. */
+export const BODY_LIMIT_BYTES = 16 * 1024 * 1024
+
+/** How long answers under way may take to finish when the server closes, milliseconds. Our assumption. */
+export const CLOSING_GRACE_MILLISECONDS = 2000
+
+/** How long a browser may keep a file whose name carries its content's hash, seconds: a year, the usual "for ever". Common practice. */
+export const HASHED_FILE_AGE_SECONDS = 31_536_000
