@@ -42,7 +42,7 @@ export function projectOnPolyline(line: readonly Point[], point: Point): LinePro
     const a = line[i - 1] as Point
     const b = line[i] as Point
     const length = distance(a, b)
-    const share = length === 0 ? 0 : shareAlong(a, b, point)
+    const share = shareAlong(a, b, point)
     const held = Math.min(1, Math.max(0, share))
     const foot: Point = [a[0] + (b[0] - a[0]) * held, a[1] + (b[1] - a[1]) * held]
     const away = distance(foot, point)
@@ -69,7 +69,7 @@ function offsetFrom(line: readonly Point[], leg: number, share: number, away: nu
   const next = share >= 1 ? leg + 1 : share <= 0 ? leg - 1 : leg
   if (next !== leg && next >= 1 && next < line.length) {
     const other = direction(line, next)
-    return right([here[0] + other[0], here[1] + other[1]]) < 0 ? -away : away
+    return Math.sign(right([here[0] + other[0], here[1] + other[1]])) * away
   }
   return right(here)
 }
@@ -84,5 +84,6 @@ function direction(line: readonly Point[], leg: number): Point {
 function shareAlong(a: Point, b: Point, point: Point): number {
   const dx = b[0] - a[0]
   const dy = b[1] - a[1]
-  return ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / (dx * dx + dy * dy)
+  const lengthSquared = dx * dx + dy * dy
+  return lengthSquared === 0 ? 0 : ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / lengthSquared
 }
