@@ -6,7 +6,7 @@ import { FRONT_NINE } from './front-nine.ts'
 import type { CoverKind, HoleDesign, Hollow } from './hole-design.ts'
 import { COURSE_NAME, heightAt, ORIGIN, TEE_SETS, TRACTS, type Tract, WATERCOURSES } from './land.ts'
 import { corridorOutline, type LineOfPlay, lineOfPlay } from './line-of-play.ts'
-import { bandAlong, roundedOutline, smoothRing } from './shapes.ts'
+import { bandAlong, roundedOutline, smoothRing, unevenRing } from './shapes.ts'
 
 /** All eighteen holes, in order of play. */
 export const HOLES: readonly HoleDesign[] = [...FRONT_NINE, ...BACK_NINE]
@@ -16,6 +16,21 @@ type Tags = Readonly<Record<string, string | number>>
 const FIRST_CUT_METRES = 3.5
 const FRINGE_METRES = 1.6
 const SURROUND_METRES = 7
+
+/** How uneven the edge of each kind of ground is, metres. */
+const UNEVEN_METRES: Readonly<Record<CoverKind | Tract['kind'], number>> = {
+  heavy: 2.2,
+  scrub: 2.6,
+  heath: 3,
+  wood: 2.4,
+  'pond-red': 0.9,
+  'pond-yellow': 0.9,
+  'reeds-red': 1.5,
+  sea: 1.6,
+  cove: 0.8,
+  reeds: 1.5,
+  out: 0,
+}
 
 const COVER_TAGS: Readonly<Record<CoverKind | Tract['kind'], Tags>> = {
   heavy: { golf: 'rough', 'marram:grass': 'heavy', 'marram:lost': 0.06 },
@@ -67,7 +82,10 @@ export function buildCourse(): string {
 
   for (const tract of TRACTS) {
     // A wall turns sharply and a shore does not.
-    const ring = tract.kind === 'out' ? tract.corners : smoothRing(tract.corners, 5)
+    const ring =
+      tract.kind === 'out'
+        ? tract.corners
+        : unevenRing(tract.name, smoothRing(tract.corners, 5), UNEVEN_METRES[tract.kind])
     addArea(tract.name, { ...COVER_TAGS[tract.kind], name: nameOf(tract.name) }, ring)
   }
   for (const water of WATERCOURSES) {
@@ -126,7 +144,8 @@ export function buildCourse(): string {
         cover.outline.map((place) => play.toPlane(place)),
         4,
       )
-      addArea(id(cover.name), COVER_TAGS[cover.kind], ring)
+      const name = id(cover.name)
+      addArea(name, COVER_TAGS[cover.kind], unevenRing(name, ring, UNEVEN_METRES[cover.kind]))
     }
     hole.trees.forEach(([along, off, metres], i) => {
       const tags = { natural: 'tree', 'marram:height_m': metres, 'marram:density': 0.15 }

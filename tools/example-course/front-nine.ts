@@ -150,7 +150,6 @@ export const FRONT_NINE: readonly HoleDesign[] = [
     trees: [
       [60, 33, 8],
       [72, 40, 9],
-      [150, 47, 7],
     ],
   },
   {

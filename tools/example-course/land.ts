@@ -20,7 +20,7 @@ export const TEE_SETS: readonly {
 /** Ground that no hole owns, course plane in metres, drawn by its corners. */
 export interface Tract {
   readonly name: string
-  readonly kind: 'sea' | 'cove' | 'heath' | 'out' | 'reeds'
+  readonly kind: 'sea' | 'cove' | 'heath' | 'scrub' | 'heavy' | 'wood' | 'out' | 'reeds'
   readonly corners: readonly Point[]
 }
 
@@ -156,16 +156,164 @@ export const TRACTS: readonly Tract[] = [
     ],
   },
   {
-    name: 'middle-heath',
+    name: 'lamb-heath',
     kind: 'heath',
     corners: [
-      [10, 262],
-      [80, 268],
-      [136, 190],
-      [112, 70],
-      [62, -20],
-      [12, 30],
-      [-30, 150],
+      [8, 258],
+      [58, 274],
+      [116, 238],
+      [134, 186],
+      [98, 150],
+      [62, 164],
+      [24, 140],
+      [-18, 176],
+      [-6, 228],
+    ],
+  },
+  {
+    name: 'common-gorse',
+    kind: 'scrub',
+    corners: [
+      [18, 112],
+      [68, 132],
+      [108, 98],
+      [112, 50],
+      [82, 22],
+      [52, 38],
+      [30, 8],
+      [-2, 38],
+      [-8, 84],
+    ],
+  },
+  {
+    name: 'ewe-hollow',
+    kind: 'heavy',
+    corners: [
+      [30, -22],
+      [72, 2],
+      [66, -44],
+      [22, -62],
+      [-2, -34],
+    ],
+  },
+  {
+    name: 'north-dunes',
+    kind: 'heavy',
+    corners: [
+      [-58, 326],
+      [2, 322],
+      [62, 340],
+      [118, 364],
+      [152, 336],
+      [86, 302],
+      [4, 292],
+    ],
+  },
+  {
+    name: 'loop-gorse',
+    kind: 'scrub',
+    corners: [
+      [346, -52],
+      [374, -32],
+      [388, 2],
+      [372, 28],
+      [348, 22],
+      [337, -12],
+    ],
+  },
+  {
+    name: 'long-gorse',
+    kind: 'scrub',
+    corners: [
+      [202, -8],
+      [226, 2],
+      [243, 48],
+      [240, 104],
+      [224, 112],
+      [216, 64],
+      [200, 30],
+    ],
+  },
+  {
+    name: 'warden-gorse',
+    kind: 'scrub',
+    corners: [
+      [-542, 24],
+      [-524, 58],
+      [-528, 98],
+      [-546, 122],
+      [-559, 84],
+      [-553, 46],
+    ],
+  },
+  {
+    name: 'wool-hollow',
+    kind: 'heavy',
+    corners: [
+      [-302, -262],
+      [-242, -252],
+      [-186, -262],
+      [-180, -275],
+      [-240, -268],
+      [-300, -276],
+    ],
+  },
+  {
+    name: 'club-pines',
+    kind: 'wood',
+    corners: [
+      [-16, -316],
+      [14, -318],
+      [22, -334],
+      [-22, -335],
+    ],
+  },
+  {
+    name: 'ride-pines',
+    kind: 'wood',
+    corners: [
+      [178, -262],
+      [226, -256],
+      [264, -266],
+      [244, -277],
+      [192, -276],
+    ],
+  },
+  {
+    name: 'east-pines',
+    kind: 'wood',
+    corners: [
+      [546, -18],
+      [574, 6],
+      [578, 56],
+      [560, 84],
+      [540, 52],
+      [536, 14],
+    ],
+  },
+  {
+    name: 'corner-pines',
+    kind: 'wood',
+    corners: [
+      [640, -322],
+      [664, -290],
+      [670, -238],
+      [656, -232],
+      [644, -278],
+      [622, -326],
+    ],
+  },
+  {
+    name: 'ram-heath',
+    kind: 'heath',
+    corners: [
+      [-420, -62],
+      [-352, -74],
+      [-300, -68],
+      [-268, -80],
+      [-310, -92],
+      [-380, -90],
+      [-424, -80],
     ],
   },
 ]

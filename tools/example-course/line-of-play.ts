@@ -57,7 +57,7 @@ export function corridorOutline(
   margin: number,
 ): Ring {
   const random = shapeGenerator(name)
-  const waves = [23, 41, 67].map((length) => ({ length, left: random() * 7, right: random() * 7 }))
+  const waves = [37, 59, 97].map((length) => ({ length, left: random() * 7, right: random() * 7 }))
   const first = stations[0]
   const last = stations[stations.length - 1]
   if (first === undefined || last === undefined) throw new Error(`${name} has no stations`)
@@ -69,7 +69,7 @@ export function corridorOutline(
       const along = from + ((to - from) * k) / pieces
       const ends = endShare(Math.min(along - from, to - along), 14)
       const uneven = waves.reduce(
-        (sum, wave) => sum + 0.45 * Math.sin((2 * Math.PI * along) / wave.length + wave[side]),
+        (sum, wave) => sum + 0.6 * Math.sin((2 * Math.PI * along) / wave.length + wave[side]),
         0,
       )
       const half = (widthAt(stations, along, side) + uneven + margin) * ends

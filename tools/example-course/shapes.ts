@@ -90,6 +90,31 @@ export function roundedOutline(shape: {
   })
 }
 
+/** The ring with its edge pushed in and out along its normals by about `metres`, smoothly: no two stretches alike. */
+export function unevenRing(name: string, ring: Ring, metres: number): Ring {
+  const random = shapeGenerator(name)
+  const count = ring.length
+  const around = ring.reduce((sum, point, i) => sum + distance(point, at(ring, i + 1)), 0)
+  const waves = [90, 52, 31].map((length) => ({
+    turns: Math.max(2, Math.round(around / length)),
+    height: metres * (0.25 + 0.3 * random()),
+    phase: random() * 2 * Math.PI,
+  }))
+  return ring.map((point, i) => {
+    const before = at(ring, i - 1 + count)
+    const after = at(ring, i + 1)
+    const length = distance(before, after)
+    const push = waves.reduce(
+      (sum, wave) => sum + wave.height * Math.sin((2 * Math.PI * wave.turns * i) / count + wave.phase),
+      0,
+    )
+    return [
+      point[0] + (push * (after[1] - before[1])) / length,
+      point[1] - (push * (after[0] - before[0])) / length,
+    ]
+  })
+}
+
 /** A band of the given full width in metres along a smooth line, its banks a little uneven. */
 export function bandAlong(name: string, points: readonly Point[], width: number, step: number): Ring {
   const random = shapeGenerator(name)
