@@ -7,7 +7,7 @@ export function normalPdf(x: number): number {
 
 /**
  * Probability that a standard normal variable is at most `x`, good to 2e-15, and to a
- * relative 4e-15 in the lower tail down to x = −30.
+ * relative 1e-15 in the lower tail down to x = −30.
  * Rational approximations of the error function by W. J. Cody, Mathematics of Computation 23 (1969) 631–637.
  */
 export function normalCdf(x: number): number {
