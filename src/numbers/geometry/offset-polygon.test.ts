@@ -29,6 +29,20 @@ describe('offsetPolygon', () => {
     expect(offsetPolygon(FIELD, -11)).toEqual([])
   })
 
+  it('keeps a polygon as it is at 0, cleaned by the even-odd rule, and an empty one empty', () => {
+    expect(offsetPolygon(FIELD, 0).map(polygonArea)).toEqual([600])
+    const bowTie: Polygon = [
+      [
+        [0, 0],
+        [4, 4],
+        [4, 0],
+        [0, 4],
+      ],
+    ]
+    expect(offsetPolygon(bowTie, 0).map(polygonArea)).toEqual([4, 4])
+    expect(offsetPolygon([], 3)).toEqual([])
+  })
+
   it('shrinks a hole when it grows, and falls apart at a waist', () => {
     const withHole: Polygon = [
       ...FIELD,

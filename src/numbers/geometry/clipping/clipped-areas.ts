@@ -33,18 +33,17 @@ export function combinedAreas(
   first: readonly Polygon[],
   second: readonly Polygon[],
 ): Polygon[] {
-  const tree = new PolyTree64()
-  Clipper.booleanOpWithPolyTree(CLIP_TYPES[kind], toPaths(first), toPaths(second), tree, FillRule.NonZero)
-  return fromTree(tree)
+  return fromPaths(CLIP_TYPES[kind], toPaths(first), toPaths(second))
 }
 
 /** The areas grown (or, below 0, shrunk) by `metres` all round, with round corners. */
 export function offsetAreas(areas: readonly Polygon[], metres: number): Polygon[] {
   const offset = new ClipperOffset(2, ARC_TOLERANCE * UNITS_PER_METRE)
   offset.addPaths(toPaths(areas), JoinType.Round, EndType.Polygon)
-  const tree = new PolyTree64()
-  offset.execute(metres * UNITS_PER_METRE, tree)
-  return fromTree(tree)
+  // By way of plain paths: asked for a tree, the library returns nothing at all for a distance of 0.
+  const paths: Paths64 = []
+  offset.execute(metres * UNITS_PER_METRE, paths)
+  return fromPaths(ClipType.Union, paths, [])
 }
 
 // Each polygon is first reduced to clean, consistently turned rings by the even-odd rule, so that overlapping
@@ -56,6 +55,12 @@ function toPaths(polygons: readonly Polygon[]): Paths64 {
     )
     return Clipper.union(rings, FillRule.EvenOdd)
   })
+}
+
+function fromPaths(type: ClipType, first: Paths64, second: Paths64): Polygon[] {
+  const tree = new PolyTree64()
+  Clipper.booleanOpWithPolyTree(type, first, second, tree, FillRule.NonZero)
+  return fromTree(tree)
 }
 
 // The tree alternates: outlines, their holes, islands in those holes, and so on.
