@@ -21,10 +21,10 @@ const MAY_IMPORT = {
   'outside/store': ['golf/'],
   'apps/cli': ['numbers/', 'golf/', 'paper/', 'outside/', 'apps/server'],
   'apps/server': ['numbers/', 'golf/', 'paper/', 'outside/'],
-  'apps/web': ['numbers/', 'golf/', 'paper/'],
+  'apps/web': ['numbers/', 'golf/', 'paper/', 'outside/formats'],
 }
 
-const TESTS = '\\.test\\.tsx?$'
+const TESTS = '\\.(test|fixture)\\.tsx?$'
 
 /** `golf/` → every room of the floor; `golf/course` → that room only. */
 const path = (room) => (room.endsWith('/') ? `^src/${room}` : `^src/${room}/`)

@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'test/**/*.test.ts'],
+    setupFiles: ['test/seeded-properties.ts'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
