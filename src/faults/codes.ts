@@ -59,7 +59,8 @@ export const FAULT_CODES = {
   'MAR-IMPORT-011': 'A value on an element cannot be read as what it should be.',
   'MAR-IMPORT-012': 'The geometry of an element cannot be used.',
   'MAR-IMPORT-013': 'A position is not a longitude and latitude in degrees.',
-  'MAR-IMPORT-014': 'An element is drawn as a point or line where an outline is needed, or the other way round.',
+  'MAR-IMPORT-014':
+    'An element is drawn as a point or line where an outline is needed, or the other way round.',
   'MAR-IMPORT-015': 'The header of the hole table lacks a column.',
   'MAR-IMPORT-016': 'A distance column of the hole table has no unit or an unknown one.',
   'MAR-IMPORT-017': 'It is not clear which character separates the columns of the hole table.',
@@ -76,6 +77,20 @@ export const FAULT_CODES = {
   'MAR-IMPORT-028': 'No tee markers stand by the start of a hole line.',
   'MAR-IMPORT-029': 'The survey has no fairway on a hole of par 4 or more.',
   'MAR-IMPORT-030': 'The text is not valid UTF-8 and was read as Western European.',
+  'MAR-PLAYER-001': 'The player file is not JSON.',
+  'MAR-PLAYER-002': 'The file does not say that it is a player file of a schema this Marram knows.',
+  'MAR-PLAYER-003': 'The player file lacks something without which no player can be made.',
+  'MAR-PLAYER-004': 'The player file has a field that player/1 does not know.',
+  'MAR-PLAYER-005': 'A field of the player file is of the wrong kind.',
+  'MAR-PLAYER-006': 'A club of the player file has a name that is not known.',
+  'MAR-PLAYER-007': 'A club is listed twice in the player file.',
+  'MAR-PLAYER-008': 'The player file lists more clubs than the Rules allow.',
+  'MAR-PLAYER-009': 'The putter is listed among the clubs.',
+  'MAR-PLAYER-010': 'A carry or total of the player file is not more than nothing.',
+  'MAR-PLAYER-011': 'A carry or total of the player file is longer than anyone hits it.',
+  'MAR-PLAYER-012': 'The total of a club is shorter than its carry.',
+  'MAR-PLAYER-013': 'A number of the player file is outside what it can be.',
+  'MAR-PLAYER-014': 'The player file names a lie that is not known.',
 } as const
 
 /** A code of the table above. */

@@ -1,0 +1,165 @@
+import { CLUB_KINDS, clubKind } from './club-names.ts'
+import { nearestWord } from './nearest-word.ts'
+import { LIES } from './player.ts'
+import { fieldName, type PlayerFault, type WrittenClub, type WrittenPlayer } from './player-shape.ts'
+import { MOST_CARRY_METRES, MOST_CLUBS } from './settings.ts'
+
+/** What each number may be: least, most and the words for it. Bounds are our assumption: beyond them it is a slip of the pen. */
+const CLUB_RANGES: readonly (readonly [field: keyof WrittenClub, least: number, most: number])[] = [
+  ['direction_sd_deg', 0.05, 45],
+  ['left_share', 0.05, 5],
+  ['right_share', 0.05, 5],
+  ['curve_share', -0.5, 0.5],
+  ['carry_sd_share', 0.001, 0.6],
+  ['mishit_share', 0, 0.9],
+  ['mishit_carry_share', 0.05, 1],
+  ['mishit_carry_sd_share', 0, 0.6],
+  ['shots', 0, 1_000_000],
+]
+const HANDICAP_LEAST = -10
+const HANDICAP_MOST = 54
+
+/** Every number, club and lie of the file that cannot be: in the order of the file. */
+export function checkPlayerNumbers(written: WrittenPlayer): readonly PlayerFault[] {
+  const faults: PlayerFault[] = []
+  const { handicapIndex } = written
+  if (handicapIndex !== undefined && !(handicapIndex >= HANDICAP_LEAST && handicapIndex <= HANDICAP_MOST)) {
+    faults.push({
+      code: 'MAR-PLAYER-013',
+      message: `handicapIndex must be from ${HANDICAP_LEAST} (a plus player is negative) to ${HANDICAP_MOST}, not ${handicapIndex}.`,
+      field: 'handicapIndex',
+    })
+  }
+  const clubs = written.clubs ?? []
+  clubs.forEach((club, index) => {
+    faults.push(...clubFaults(club, index, clubs))
+  })
+  if (clubs.length > MOST_CLUBS) {
+    faults.push({
+      code: 'MAR-PLAYER-008',
+      message: `clubs lists ${clubs.length}: a bag holds ${MOST_CLUBS} and the putter (Rule 4.1b).`,
+      field: 'clubs',
+    })
+  }
+  range(faults, 'shortGame.strokes_lost', written.shortGame?.strokes_lost, -0.5, 4)
+  range(faults, 'putting.direction_sd_deg', written.putting?.direction_sd_deg, 0.05, 20)
+  range(faults, 'putting.distance_sd_share', written.putting?.distance_sd_share, 0.001, 0.6)
+  return faults
+}
+
+function clubFaults(club: WrittenClub, index: number, clubs: readonly WrittenClub[]): readonly PlayerFault[] {
+  const at = (field: string): string => fieldName(['clubs', index, field])
+  const faults: PlayerFault[] = []
+  const name = nameFault(club.name, at('name'))
+  if (name !== null) faults.push(name)
+  if (clubs.findIndex((other) => other.name === club.name) < index) {
+    faults.push({
+      code: 'MAR-PLAYER-007',
+      message: `${at('name')}: ${club.name} is listed twice.`,
+      field: at('name'),
+    })
+  }
+  for (const field of ['carry_m', 'total_m'] as const) {
+    const metres = club[field]
+    if (metres !== undefined && !(metres > 0)) {
+      faults.push({
+        code: 'MAR-PLAYER-010',
+        message: `${at(field)} must be more than 0 metres, not ${metres}.`,
+        field: at(field),
+      })
+    }
+    if (metres !== undefined && metres > MOST_CARRY_METRES) {
+      const message = `${at(field)} is ${metres} metres; more than ${MOST_CARRY_METRES} is taken for a slip. Distances here are metres.`
+      faults.push({ code: 'MAR-PLAYER-011', message, field: at(field) })
+    }
+  }
+  if (club.carry_m !== undefined && club.total_m !== undefined && club.total_m < club.carry_m) {
+    const message = `${at('total_m')} (${club.total_m}) is shorter than the carry (${club.carry_m}): a stock shot on a level fairway does not come back.`
+    faults.push({ code: 'MAR-PLAYER-012', message, field: at('total_m') })
+  }
+  for (const [field, least, most] of CLUB_RANGES) {
+    const value = club[field]
+    range(faults, at(field), typeof value === 'number' ? value : undefined, least, most)
+  }
+  for (const lie of Object.keys(club.lies ?? {})) {
+    if (LIES.some((known) => known === lie)) continue
+    const meant = nearestWord(lie, LIES)
+    const hint = meant === null ? `Known lies: ${LIES.join(', ')}.` : `Did you mean ${meant}?`
+    faults.push({
+      code: 'MAR-PLAYER-014',
+      message: `${at('lies')}: ${lie} is not a lie. ${hint}`,
+      field: at('lies'),
+    })
+  }
+  return faults
+}
+
+function nameFault(name: string, field: string): PlayerFault | null {
+  if (clubKind(name) !== null) return null
+  if (/putter/i.test(name)) {
+    return {
+      code: 'MAR-PLAYER-009',
+      message: `${field}: the putter is not among the clubs; its spreads stand in "putting".`,
+      field,
+    }
+  }
+  const meant = meantClub(name)
+  const hint =
+    meant === null
+      ? `Known: ${CLUB_KINDS.map((kind) => kind.name).join(', ')}, and wedges by loft such as 52-wedge.`
+      : `Did you mean ${meant}?`
+  return {
+    code: 'MAR-PLAYER-006',
+    message: `${field}: "${name}" is not a club known by name. ${hint}`,
+    field,
+  }
+}
+
+/** Everyday ways of writing a club: `7i`, `Iron 7`, `5 wood`, `PW`, `52°`. */
+function meantClub(name: string): string | null {
+  const plain = name
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_°-]+/g, '')
+  const initials: Readonly<Record<string, string>> = {
+    pw: 'pitching-wedge',
+    gw: 'gap-wedge',
+    aw: 'gap-wedge',
+    sw: 'sand-wedge',
+    lw: 'lob-wedge',
+    d: 'driver',
+    dr: 'driver',
+    '1w': 'driver',
+    '1wood': 'driver',
+  }
+  const numbered =
+    /^(\d)(i|iron|w|wood|h|hy|hybrid|rescue)$/.exec(plain) ??
+    /^(i|iron|w|wood|h|hy|hybrid|rescue)(\d)$/.exec(plain)
+  const parts = numbered?.slice(1) ?? []
+  const digit = parts.find((part) => /^\d$/.test(part))
+  const letter = parts.find((part) => !/^\d$/.test(part))?.[0]
+  const family = letter === 'i' ? 'iron' : letter === 'w' ? 'wood' : 'hybrid'
+  const guess =
+    initials[plain] ??
+    (digit !== undefined ? `${digit}-${family}` : /^\d\d$/.test(plain) ? `${plain}-wedge` : null)
+  if (guess !== null && clubKind(guess) !== null) return guess
+  return nearestWord(
+    name,
+    CLUB_KINDS.map((kind) => kind.name),
+  )
+}
+
+function range(
+  faults: PlayerFault[],
+  field: string,
+  value: number | undefined,
+  least: number,
+  most: number,
+): void {
+  if (value === undefined || (value >= least && value <= most)) return
+  faults.push({
+    code: 'MAR-PLAYER-013',
+    message: `${field} must be from ${least} to ${most}, not ${value}.`,
+    field,
+  })
+}

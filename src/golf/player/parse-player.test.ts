@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest'
+import { Failure } from '#faults/failure.ts'
+import { parsePlayer } from './parse-player.ts'
+
+const LEAST = { schema: 'player/1', name: 'Ida', hand: 'right', handicapIndex: 17.6 }
+
+function refusal(change: unknown): Failure {
+  const text = typeof change === 'string' ? change : JSON.stringify({ ...LEAST, ...(change as object) })
+  try {
+    parsePlayer(text, 'ida.player.json')
+  } catch (error) {
+    if (error instanceof Failure) return error
+    throw error
+  }
+  throw new Error(`not refused: ${text}`)
+}
+
+describe('parsePlayer', () => {
+  it('reads the least a player file may hold', () => {
+    expect(parsePlayer(JSON.stringify(LEAST), 'a')).toEqual({
+      name: 'Ida',
+      hand: 'right',
+      handicapIndex: 17.6,
+      sex: 'unstated',
+      clubs: [],
+      shortGame: {},
+      putting: {},
+    })
+  })
+
+  it('takes one carry in place of a handicap index, and forgives a byte order mark', () => {
+    const { handicapIndex: _, ...rest } = LEAST
+    const text = `\uFEFF${JSON.stringify({ ...rest, clubs: [{ name: '7-iron', carry_m: 120 }] })}`
+    expect(parsePlayer(text, 'a').clubs).toEqual([{ name: '7-iron', carry_m: 120, shots: 0, lies: {} }])
+  })
+
+  it('leaves out every number marked as a guess, so that it is filled anew', () => {
+    const text = JSON.stringify({
+      ...LEAST,
+      guesses: ['handicapIndex'],
+      clubs: [
+        { name: '5-wood', carry_m: 162.8, total_m: 179.2, guesses: ['total_m'] },
+        { name: '7-iron', carry_m: 130, shots: 0, guess: true },
+      ],
+      putting: { direction_sd_deg: 1.5, distance_sd_share: 0.085, guess: true },
+    })
+    const file = parsePlayer(text, 'a')
+    expect(file.handicapIndex).toBeUndefined()
+    expect(file.clubs[0]).toEqual({ name: '5-wood', carry_m: 162.8, shots: 0, lies: {} })
+    expect(file.clubs[1]).toEqual({ name: '7-iron', shots: 0, lies: {} })
+    expect(file.putting).toEqual({})
+  })
+
+  const club = (fields: object): object => ({ clubs: [{ name: '7-iron', ...fields }] })
+  it.each<[string, unknown, string, string, string]>([
+    ['text that is not JSON', '{"schema"', 'MAR-PLAYER-001', 'not JSON', 'ida.player.json'],
+    ['an empty file', '', 'MAR-PLAYER-001', 'not JSON', 'ida.player.json'],
+    ['a list', '[]', 'MAR-PLAYER-005', 'object in braces', 'ida.player.json'],
+    ['another schema', { schema: 'player/9' }, 'MAR-PLAYER-002', 'player/1', 'schema'],
+    ['no hand', { hand: undefined }, 'MAR-PLAYER-003', 'hand is missing', 'hand'],
+    ['an unknown hand', { hand: 'both' }, 'MAR-PLAYER-005', '"right", "left"', 'hand'],
+    ['a blank name', { name: '  ' }, 'MAR-PLAYER-005', 'not empty', 'name'],
+    [
+      'neither handicap nor carry',
+      { handicapIndex: undefined },
+      'MAR-PLAYER-003',
+      'carry_m',
+      'ida.player.json',
+    ],
+    [
+      'a misspelt field',
+      { handicapIndx: 3, handicapIndex: undefined },
+      'MAR-PLAYER-004',
+      'Did you mean handicapIndex?',
+      'handicapIndx',
+    ],
+    [
+      'a misspelt field of a club',
+      club({ cary_m: 3 }),
+      'MAR-PLAYER-004',
+      'Did you mean carry_m?',
+      'clubs[0].cary_m',
+    ],
+    [
+      'text for a number',
+      club({ carry_m: '130' }),
+      'MAR-PLAYER-005',
+      'clubs[0].carry_m must be a number',
+      'clubs[0].carry_m',
+    ],
+    [
+      'an unknown club',
+      { clubs: [{ name: '7-irn' }] },
+      'MAR-PLAYER-006',
+      'Did you mean 7-iron?',
+      'clubs[0].name',
+    ],
+    [
+      'a club in everyday writing',
+      { clubs: [{ name: '5w' }] },
+      'MAR-PLAYER-006',
+      'Did you mean 5-wood?',
+      'clubs[0].name',
+    ],
+    [
+      'a club twice',
+      { clubs: [{ name: '7-iron' }, { name: '7-iron' }] },
+      'MAR-PLAYER-007',
+      'twice',
+      'clubs[1].name',
+    ],
+    [
+      '14 clubs and a putter',
+      { clubs: Array.from({ length: 14 }, (_, i) => ({ name: `${46 + i}-wedge` })) },
+      'MAR-PLAYER-008',
+      'Rule 4.1b',
+      'clubs',
+    ],
+    [
+      'the putter among the clubs',
+      { clubs: [{ name: 'putter' }] },
+      'MAR-PLAYER-009',
+      'putting',
+      'clubs[0].name',
+    ],
+    ['a negative carry', club({ carry_m: -130 }), 'MAR-PLAYER-010', 'not -130', 'clubs[0].carry_m'],
+    ['a carry of nothing', club({ carry_m: 0 }), 'MAR-PLAYER-010', 'more than 0', 'clubs[0].carry_m'],
+    ['a carry of 430 m', club({ carry_m: 430 }), 'MAR-PLAYER-011', 'metres', 'clubs[0].carry_m'],
+    [
+      'a total under the carry',
+      club({ carry_m: 130, total_m: 120 }),
+      'MAR-PLAYER-012',
+      'shorter',
+      'clubs[0].total_m',
+    ],
+    [
+      'a share of mishits over 0.9',
+      club({ mishit_share: 1.2 }),
+      'MAR-PLAYER-013',
+      '0.9',
+      'clubs[0].mishit_share',
+    ],
+    ['a handicap index of 80', { handicapIndex: 80 }, 'MAR-PLAYER-013', '54', 'handicapIndex'],
+    [
+      'an unknown lie',
+      club({ lies: { heavyy: false } }),
+      'MAR-PLAYER-014',
+      'Did you mean heavy?',
+      'clubs[0].lies',
+    ],
+  ])('refuses %s', (_, change, code, words, place) => {
+    const failure = refusal(change)
+    expect(failure.code).toBe(code)
+    expect(failure.message).toContain(words)
+    expect(failure.where).toContain(place)
+  })
+
+  it('says how many more faults there are', () => {
+    expect(refusal({ clubs: [{ name: 'x', carry_m: -1 }] }).message).toContain('1 more fault')
+  })
+})

@@ -1,0 +1,82 @@
+import { Failure } from '#faults/failure.ts'
+import { checkPlayerNumbers } from './check-player-numbers.ts'
+import { CLUB_NUMBERS, type ClubFile, type PlayerFile } from './player-file.ts'
+import {
+  type Marks,
+  type PlayerFault,
+  playerShape,
+  type WrittenClub,
+  type WrittenPlayer,
+} from './player-shape.ts'
+
+/**
+ * A player from the text of a `player/1` file. Numbers marked as guesses are left out, so that they are filled again
+ * from what is known: a guess follows when a typed number changes. Throws a Failure naming the field (`where` is
+ * the file) for the first fault of the file, and says how many more there are.
+ */
+export function parsePlayer(text: string, where: string): PlayerFile {
+  const shape = playerShape(jsonOf(text, where))
+  if ('faults' in shape) fail(shape.faults, where)
+  const faults = checkPlayerNumbers(shape.written)
+  if (faults.length > 0) fail(faults, where)
+  const file = withoutGuesses(shape.written)
+  const isPlaced = file.clubs.some((club) => club.carry_m !== undefined || club.total_m !== undefined)
+  if (file.handicapIndex === undefined && !isPlaced) {
+    const message =
+      'The file needs a handicapIndex, or the carry_m of at least one club: nothing can be guessed from neither.'
+    throw new Failure('MAR-PLAYER-003', message, where)
+  }
+  return file
+}
+
+function jsonOf(text: string, where: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''))
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error)
+    throw new Failure('MAR-PLAYER-001', `The player file is not JSON: ${reason}.`, where)
+  }
+}
+
+function withoutGuesses(written: WrittenPlayer): PlayerFile {
+  const { handicapIndex, bag } = written
+  const keepsHandicap = handicapIndex !== undefined && written.guesses?.includes('handicapIndex') !== true
+  return {
+    name: written.name.trim(),
+    hand: written.hand,
+    ...(keepsHandicap ? { handicapIndex } : {}),
+    sex: written.sex ?? 'unstated',
+    ...(bag === undefined ? {} : { bag }),
+    clubs: (written.clubs ?? []).map(clubWithoutGuesses),
+    shortGame: kept(written.shortGame ?? {}, ['strokes_lost']),
+    putting: kept(written.putting ?? {}, ['direction_sd_deg', 'distance_sd_share']),
+  }
+}
+
+function clubWithoutGuesses(club: WrittenClub): ClubFile {
+  return { name: club.name, ...kept(club, CLUB_NUMBERS), shots: club.shots ?? 0, lies: club.lies ?? {} }
+}
+
+/** The numbers of an object that are there and not marked as guesses. */
+function kept<Name extends string>(
+  from: Readonly<Partial<Record<Name, number>>> & Marks,
+  names: readonly Name[],
+): Partial<Record<Name, number>> {
+  const numbers: Partial<Record<Name, number>> = {}
+  for (const name of names) {
+    const value: number | undefined = from[name]
+    if (value !== undefined && from.guess !== true && from.guesses?.includes(name) !== true)
+      numbers[name] = value
+  }
+  return numbers
+}
+
+/** A misspelt field explains a missing one, so unknown fields are told first. */
+function fail(faults: readonly PlayerFault[], where: string): never {
+  const first = faults.find((fault) => fault.code === 'MAR-PLAYER-004') ?? faults[0]
+  if (first === undefined) throw new RangeError('fail needs a fault')
+  const more = faults.length - 1
+  const rest =
+    more === 0 ? '' : ` There ${more === 1 ? 'is 1 more fault' : `are ${more} more faults`} in the file.`
+  throw new Failure(first.code, first.message + rest, first.field === '' ? where : `${where}: ${first.field}`)
+}

@@ -1,0 +1,136 @@
+import * as z from 'zod'
+import type { FaultCode } from '#faults/codes.ts'
+import { nearestWord } from './nearest-word.ts'
+import { CLUB_NUMBERS, type ClubFile, type PlayerFile } from './player-file.ts'
+
+/** A `player/1` document as it stands, before what is marked as a guess is taken out. */
+export type WrittenPlayer = Omit<PlayerFile, 'clubs' | 'shortGame' | 'putting' | 'sex'> & {
+  readonly sex?: PlayerFile['sex']
+  readonly clubs?: readonly WrittenClub[]
+  readonly shortGame?: PlayerFile['shortGame'] & Marks
+  readonly putting?: PlayerFile['putting'] & Marks
+  readonly guesses?: readonly string[]
+}
+export type WrittenClub = Omit<ClubFile, 'shots' | 'lies'> & {
+  readonly shots?: number
+  readonly lies?: ClubFile['lies']
+} & Marks
+
+/** `guess: true` marks every number beside it as the prior's; `guesses` names some of them. */
+export interface Marks {
+  readonly guess?: boolean
+  readonly guesses?: readonly string[]
+}
+
+/** One thing wrong with a player file. */
+export interface PlayerFault {
+  readonly code: FaultCode
+  readonly message: string
+  /** The field: `clubs[3].carry_m`; empty for the whole file. */
+  readonly field: string
+}
+
+/** The document with its field names and kinds checked, or what is wrong with it; what numbers may be is checked elsewhere. */
+export function playerShape(
+  json: unknown,
+): { readonly written: WrittenPlayer } | { readonly faults: readonly PlayerFault[] } {
+  const result = playerSchema.safeParse(json, { reportInput: true })
+  // The cast only tells the compiler that an optional field is absent, never undefined: JSON has no undefined.
+  if (result.success) return { written: result.data as WrittenPlayer }
+  return { faults: result.error.issues.flatMap(faultsOfIssue) }
+}
+
+/** The field's name as a person would point at it: `clubs[3].carry_m`. */
+export function fieldName(path: readonly PropertyKey[]): string {
+  return path.reduce<string>(
+    (name, step) =>
+      typeof step === 'number' ? `${name}[${step}]` : name === '' ? String(step) : `${name}.${String(step)}`,
+    '',
+  )
+}
+
+const number = z.number().optional()
+const marks = { guess: z.boolean().optional() }
+const clubShape = {
+  name: z.string(),
+  carry_m: number,
+  total_m: number,
+  direction_sd_deg: number,
+  left_share: number,
+  right_share: number,
+  curve_share: number,
+  carry_sd_share: number,
+  mishit_share: number,
+  mishit_carry_share: number,
+  mishit_carry_sd_share: number,
+  shots: number,
+  lies: z.record(z.string(), z.boolean()).optional(),
+  ...marks,
+  guesses: z.array(z.enum(CLUB_NUMBERS)).optional(),
+}
+const shortGameShape = { strokes_lost: number, ...marks }
+const puttingShape = {
+  direction_sd_deg: number,
+  distance_sd_share: number,
+  ...marks,
+  guesses: z.array(z.enum(['direction_sd_deg', 'distance_sd_share'])).optional(),
+}
+const playerFields = {
+  schema: z.literal('player/1'),
+  name: z.string().regex(/\S/),
+  hand: z.enum(['right', 'left']),
+  handicapIndex: number,
+  sex: z.enum(['male', 'female', 'unstated']).optional(),
+  bag: z.enum(['as-listed', 'fill']).optional(),
+  clubs: z.array(z.strictObject(clubShape)).optional(),
+  shortGame: z.strictObject(shortGameShape).optional(),
+  putting: z.strictObject(puttingShape).optional(),
+  guesses: z.array(z.enum(['handicapIndex'])).optional(),
+}
+const playerSchema = z.strictObject(playerFields)
+
+function faultsOfIssue(issue: z.core.$ZodIssue): readonly PlayerFault[] {
+  const field = fieldName(issue.path)
+  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownField(issue.path, key))
+  if (field === 'schema') {
+    return [{ code: 'MAR-PLAYER-002', message: 'The file must say "schema": "player/1".', field }]
+  }
+  if (issue.input === undefined && field !== '') {
+    return [{ code: 'MAR-PLAYER-003', message: `${field} is missing.`, field }]
+  }
+  const wanted = wantedBy(issue)
+  return [
+    { code: 'MAR-PLAYER-005', message: `${field === '' ? 'The file' : field} must be ${wanted}.`, field },
+  ]
+}
+
+function unknownField(path: readonly PropertyKey[], key: string): PlayerFault {
+  const known =
+    path[0] === 'clubs'
+      ? clubShape
+      : path[0] === 'putting'
+        ? puttingShape
+        : path[0] === 'shortGame'
+          ? shortGameShape
+          : playerFields
+  const meant = nearestWord(key, Object.keys(known))
+  const hint = meant === null ? `Known here: ${Object.keys(known).join(', ')}.` : `Did you mean ${meant}?`
+  const field = fieldName([...path, key])
+  return { code: 'MAR-PLAYER-004', message: `${field} is not a field of player/1. ${hint}`, field }
+}
+
+const WANTED_KINDS: Readonly<Record<string, string>> = {
+  number: 'a number',
+  string: 'text in quotes',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'an object in braces',
+  record: 'an object in braces',
+}
+
+function wantedBy(issue: z.core.$ZodIssue): string {
+  if (issue.code === 'invalid_type') return WANTED_KINDS[issue.expected] ?? issue.expected
+  if (issue.code === 'invalid_value')
+    return `one of ${issue.values.map((value) => `"${String(value)}"`).join(', ')}`
+  return 'text that is not empty'
+}
