@@ -20,10 +20,34 @@ export const GREEN_NEAR_METRES = 25
 export const PIN_MARGIN_METRES: number = 4 * 0.9144
 
 /** The same as a share of the depth, for greens too shallow for the margin. Our assumption. */
-export const PIN_MARGIN_DEPTH_SHARE = 1 / 3
+export const PIN_MARGIN_DEPTH_SHARE: number = 1 / 3
 
 /** A hole location may be typed or dragged so far beyond the surveyed edge before it is refused, metres. Our assumption: the width of a traced line. */
 export const PIN_EDGE_TOLERANCE_METRES = 0.5
 
 /** One pace on a pin sheet, metres: one yard, common practice. */
 export const PACE_METRES = 0.9144
+
+/** Edges of hazards are measured at places at most so far apart, metres. Our assumption: half of it is the largest error along the line, at a bend. */
+export const EDGE_STEP_METRES = 1
+
+/** Hazards are measured up to so far behind the pin, metres. Our assumption: an overhit approach. */
+export const BEYOND_PIN_METRES = 60
+
+/** Fairway widths are told at every such distance, metres: the step of the product's own `measure`. */
+export const WIDTH_STEP_METRES = 20
+
+/** The pinch is looked for at every such distance, metres. Our assumption. */
+export const PINCH_STEP_METRES = 2
+
+/** A pinch nearer to the tee than this narrows nobody's shot, metres. Our assumption. */
+export const PINCH_FROM_METRES = 100
+
+/** The rounded ends of a fairway are no pinch, metres from each end. Our assumption. */
+export const FAIRWAY_END_METRES = 20
+
+/** Fairway that lies wholly further off the line than this is another hole's, metres. Our assumption. */
+export const FAIRWAY_NEAR_METRES = 30
+
+/** Widths that differ by less are the same, metres. Our assumption: far under the accuracy of any survey. */
+export const PINCH_TIE_METRES = 0.05

@@ -1,6 +1,7 @@
 import { headingCrossings } from '#numbers/geometry/heading-crossings.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { polygonCentroid, polygonContains } from '#numbers/geometry/polygon.ts'
+import { ahead, headingTo } from '../measures/ahead.ts'
 
 /** A green seen along the line from which it is played. */
 export interface GreenApproach {
@@ -20,7 +21,7 @@ export interface GreenApproach {
  */
 export function greenApproach(green: Polygon, from: Point): GreenApproach | null {
   const centre = polygonCentroid(green)
-  const headingRadians = Math.atan2(centre[0] - from[0], centre[1] - from[1])
+  const headingRadians = headingTo(from, centre)
   const crossings = headingCrossings(green, from, headingRadians)
   const first = polygonContains(green, from) ? 0 : crossings[0]
   const last = crossings.at(-1)
@@ -33,29 +34,4 @@ export function greenApproach(green: Polygon, from: Point): GreenApproach | null
     back: at(last),
     depthMetres: last - first,
   }
-}
-
-/** The point so many metres from another along a heading (radians clockwise from the y axis). */
-export function ahead(from: Point, headingRadians: number, metres: number): Point {
-  return [from[0] + metres * Math.sin(headingRadians), from[1] + metres * Math.cos(headingRadians)]
-}
-
-/** The pieces of a green on the line across it through a point, as distances right of that point (left negative), in order. */
-export function chordsAcross(
-  green: Polygon,
-  point: Point,
-  headingRadians: number,
-): [left: number, right: number][] {
-  const right = headingRadians + Math.PI / 2
-  const cuts = [
-    ...headingCrossings(green, point, right + Math.PI).map((metres) => -metres),
-    ...headingCrossings(green, point, right),
-  ].sort((a, b) => a - b)
-  const chords: [number, number][] = []
-  for (const [index, cut] of cuts.entries()) {
-    const next = cuts[index + 1]
-    if (next !== undefined && polygonContains(green, ahead(point, right, (cut + next) / 2)))
-      chords.push([cut, next])
-  }
-  return chords
 }

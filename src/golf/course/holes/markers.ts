@@ -2,7 +2,7 @@ import { Failure } from '#faults/failure.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { pointAlong, polylineLength, projectOnPolyline } from '#numbers/geometry/polyline.ts'
 import type { Course, HoleLine } from '../course.ts'
-import { ahead } from '../greens/green-approach.ts'
+import { ahead, headingTo } from '../measures/ahead.ts'
 import { servingTees, teeStretch } from '../serving-tees.ts'
 import { BEND_TOO_NEAR_METRES } from '../settings.ts'
 
@@ -35,7 +35,7 @@ export function markersOf(
   const plate = teePlate(course, hole, teeName) ?? { name: '', position: start, elevationMetres: null }
   const onward = vertices(hole.line, plate.position)
   const next = onward[0] ?? end
-  const bearingRadians = Math.atan2(next[0] - plate.position[0], next[1] - plate.position[1])
+  const bearingRadians = headingTo(plate.position, next)
   return {
     teeName: plate.name,
     position: ahead(plate.position, bearingRadians, movedMetres),
@@ -80,7 +80,7 @@ function markersForLength(line: readonly Point[], metres: number): Point {
   const spare = polylineLength(line) - metres
   const [start, second] = [line[0], line[1]]
   if (spare >= 0 || !start || !second) return pointAlong(line, Math.max(0, spare))
-  return ahead(start, Math.atan2(second[0] - start[0], second[1] - start[1]), spare)
+  return ahead(start, headingTo(start, second), spare)
 }
 
 /** The line's vertices ahead of the markers, leaving out a bend so near that it would only turn the frame. */

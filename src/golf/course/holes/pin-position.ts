@@ -3,8 +3,11 @@ import { distance, type Point } from '#numbers/geometry/point.ts'
 import { polygonCentroid, polygonContains } from '#numbers/geometry/polygon.ts'
 import type { Area, Course, HoleLine } from '../course.ts'
 import type { Day } from '../day.ts'
-import { ahead, chordsAcross, type GreenApproach, greenApproach } from '../greens/green-approach.ts'
+import { type GreenApproach, greenApproach } from '../greens/green-approach.ts'
 import { distanceToPolygon } from '../greens/green-of-hole.ts'
+import { ahead } from '../measures/ahead.ts'
+import { chordsAcross } from '../measures/chords-across.ts'
+import { gapFromZero } from '../measures/intervals.ts'
 import {
   PACE_METRES,
   PIN_EDGE_TOLERANCE_METRES,
@@ -41,7 +44,7 @@ export function pacedPin(hole: HoleLine, green: Area | null, from: Point, paces:
   const approach = approachOf(hole, green, from)
   const depth = ahead(approach.front, approach.headingRadians, paces.yPaces * PACE_METRES)
   const chord = chordsAcross(green?.polygon ?? [], depth, approach.headingRadians).sort(
-    (a, b) => gap(a) - gap(b),
+    (a, b) => gapFromZero(a) - gapFromZero(b),
   )[0]
   const across = paces.xPaces * PACE_METRES
   if (!chord || across > chord[1] - chord[0])
@@ -73,9 +76,4 @@ function approachOf(hole: HoleLine, green: Area | null, from: Point): GreenAppro
     `The survey has no green for hole ${hole.ref}, so front, back and paces mean nothing there.`,
     `hole ${hole.ref}`,
   )
-}
-
-/** How far a chord is from the line of approach; 0 when it crosses it. */
-function gap(chord: readonly [number, number]): number {
-  return Math.max(0, chord[0], -chord[1])
 }
