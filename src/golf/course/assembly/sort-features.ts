@@ -1,0 +1,65 @@
+import type { SurveyFeature } from '../survey-feature.ts'
+import { classifyFeature, type Role } from './classify-feature.ts'
+import { placeOf, type Tally } from './tally.ts'
+
+/** A feature that is ground, with what it becomes. */
+export interface GroundFeature {
+  readonly feature: SurveyFeature
+  readonly role: Extract<Role, { kind: 'ground' }>
+}
+
+/** Features by what they are for a golf course; those without bearing are in the tally already. */
+export interface SortedFeatures {
+  readonly holes: readonly SurveyFeature[]
+  readonly tees: readonly SurveyFeature[]
+  readonly pins: readonly SurveyFeature[]
+  readonly trees: readonly SurveyFeature[]
+  readonly boundaries: readonly SurveyFeature[]
+  readonly ranges: readonly SurveyFeature[]
+  readonly ground: readonly GroundFeature[]
+  /** What matters only if it lies near a hole, and then to a person. */
+  readonly doubtful: readonly { readonly feature: SurveyFeature; readonly reason: string }[]
+}
+
+/** Sorts the features of a source. One whose place is unknown goes to the tally, as a question if it would matter. */
+export function sortFeatures(features: readonly SurveyFeature[], tally: Tally): SortedFeatures {
+  const byKind = {
+    hole: [] as SurveyFeature[],
+    tee: [] as SurveyFeature[],
+    pin: [] as SurveyFeature[],
+    tree: [] as SurveyFeature[],
+    boundary: [] as SurveyFeature[],
+    range: [] as SurveyFeature[],
+  }
+  const ground: GroundFeature[] = []
+  const doubtful: { feature: SurveyFeature; reason: string }[] = []
+  for (const feature of features) {
+    const role = classifyFeature(feature)
+    if (role.kind === 'ignored') tally.ignore(feature, role.reason)
+    else if (feature.geometry.kind === 'none') askForPlace(feature, feature.geometry.reason, tally)
+    else if (role.kind === 'ground') ground.push({ feature, role })
+    else if (role.kind === 'person') doubtful.push({ feature, reason: role.reason })
+    else byKind[role.kind].push(feature)
+  }
+  return {
+    holes: byKind.hole,
+    tees: byKind.tee,
+    pins: byKind.pin,
+    trees: byKind.tree,
+    boundaries: byKind.boundary,
+    ranges: byKind.range,
+    ground,
+    doubtful,
+  }
+}
+
+function askForPlace(feature: SurveyFeature, reason: string, tally: Tally): void {
+  tally.ask(feature, reason)
+  tally.fault(
+    'warning',
+    'MAR-IMPORT-012',
+    placeOf(feature),
+    `${placeOf(feature)} was left out: ${reason}.`,
+    'Fetch it again with its geometry, or draw it.',
+  )
+}
