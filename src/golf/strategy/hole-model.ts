@@ -1,0 +1,42 @@
+import type { Conditions } from '#golf/ball/conditions.ts'
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Player } from '#golf/player/player.ts'
+import { holeConditions } from './hole-conditions.ts'
+import { type OutcomeCosts, outcomeCosts } from './outcome-costs.ts'
+import { type Places, placesOf } from './places.ts'
+import { type RestTables, restTables } from './rest-tables.ts'
+import { type States, statesOf } from './states.ts'
+
+/** The ground of a hole laid out for play: what depends neither on the player nor on the day. */
+export interface HoleGround {
+  readonly hole: Hole
+  readonly places: Places
+  readonly states: States
+  readonly rest: RestTables
+  readonly costs: OutcomeCosts
+}
+
+/** One hole, one player, one day: everything a shot's outcome depends on. */
+export interface HoleModel extends HoleGround {
+  readonly player: Player
+  readonly conditions: Conditions
+  readonly firmness: number
+}
+
+/** Lays out the ground of a hole once, for any number of players and days. */
+export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
+  const places = placesOf(hole, cellMetres)
+  return {
+    hole,
+    places,
+    states: statesOf(hole, places),
+    rest: restTables(places),
+    costs: outcomeCosts(places, hole.pin, hole.localRules),
+  }
+}
+
+/** Puts a player and a day on a hole. */
+export function holeModel(ground: HoleGround, player: Player, day: Day): HoleModel {
+  return { ...ground, player, conditions: holeConditions(ground.hole, day), firmness: day.firmness }
+}

@@ -1,0 +1,95 @@
+import type { Point } from '#numbers/geometry/point.ts'
+import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS, OUTCOME_KINDS, type Outcome } from './outcome.ts'
+import type { Places } from './places.ts'
+import { reliefPlaces } from './relief-places.ts'
+
+/** Penalty strokes of taking relief where the ball is found, by outcome kind; stroke and distance costs one. */
+const RELIEF_PENALTY: Readonly<Record<number, number>> = {
+  [AT_REST]: 1,
+  [IN_RED]: 1,
+  [IN_YELLOW]: 1,
+  [OUT_OF_BOUNDS]: 2,
+}
+
+/** What each outcome costs from here on, for given values of all places. */
+export interface OutcomeCosts {
+  /** 0 where an outcome simply costs the value of its place. */
+  readonly isSpecial: Uint8Array
+  /** Shares of an outcome that are played as they lie, that take relief, and that go back at once. */
+  readonly played: Float64Array
+  readonly relieved: Float64Array
+  readonly returned: Float64Array
+  /** Cheapest relief other than stroke and distance, penalty included; infinite when there is none. */
+  reliefCost(outcome: Outcome, values: Float64Array): number
+  /** Where that relief is dropped, −1 when there is none. */
+  reliefPlace(outcome: Outcome, values: Float64Array): number
+  /** Forget relief costs that were worked out from older values. */
+  valuesMoved(): void
+}
+
+/** Sets out the outcomes of a hole: their shares depend on the ground, their costs on the values. */
+export function outcomeCosts(places: Places, pin: Point, localRules: readonly string[]): OutcomeCosts {
+  const size = places.count * OUTCOME_KINDS
+  const hasLocalRuleE5 = localRules.includes('E-5')
+  const isSpecial = new Uint8Array(size)
+  const played = new Float64Array(size)
+  const relieved = new Float64Array(size)
+  const returned = new Float64Array(size)
+  for (let place = 0; place < places.count; place++) {
+    const unplayable = places.unplayable[place] as number
+    const lost = places.lost[place] as number
+    isSpecial[place] = unplayable + lost > 0 ? 1 : 0
+    played[place] = Math.max(0, 1 - unplayable - lost)
+    relieved[place] = Math.min(unplayable, 1 - lost)
+    returned[place] = lost
+  }
+  isSpecial.fill(1, places.count)
+  relieved.fill(1, places.count)
+  if (!hasLocalRuleE5) {
+    relieved.fill(0, OUT_OF_BOUNDS * places.count)
+    returned.fill(1, OUT_OF_BOUNDS * places.count)
+  }
+
+  const candidates = new Map<Outcome, Int32Array>()
+  const cost = new Float64Array(size)
+  const spot = new Int32Array(size)
+  const stampOf = new Int32Array(size)
+  let stamp = 1
+  function refresh(outcome: Outcome, values: Float64Array): void {
+    if (stampOf[outcome] === stamp) return
+    const kind = Math.floor(outcome / places.count)
+    let drops = candidates.get(outcome)
+    if (!drops) {
+      drops = reliefPlaces(places, pin, kind, outcome % places.count, hasLocalRuleE5)
+      candidates.set(outcome, drops)
+    }
+    let best = Number.POSITIVE_INFINITY
+    let bestDrop = -1
+    for (const drop of drops) {
+      const value = values[drop] as number
+      if (value >= best) continue
+      best = value
+      bestDrop = drop
+    }
+    cost[outcome] = best + (RELIEF_PENALTY[kind] as number)
+    spot[outcome] = bestDrop
+    stampOf[outcome] = stamp
+  }
+  return {
+    isSpecial,
+    played,
+    relieved,
+    returned,
+    reliefCost(outcome, values) {
+      refresh(outcome, values)
+      return cost[outcome] as number
+    },
+    reliefPlace(outcome, values) {
+      refresh(outcome, values)
+      return spot[outcome] as number
+    },
+    valuesMoved() {
+      stamp += 1
+    },
+  }
+}

@@ -1,0 +1,156 @@
+import { GROUND_CLASSES, type Ground } from '#golf/course/ground.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import { type HoleRaster, holeRaster, type RasterFrame } from '#golf/course/hole-raster.ts'
+import { distance } from '#numbers/geometry/point.ts'
+import {
+  BEHIND_TEE_METRES,
+  BEYOND_PIN_METRES,
+  CELL_METRES,
+  CORRIDOR_METRES,
+  DEFAULT_SHARES,
+  FINE_CELL_METRES,
+  SHORT_GAME_METRES,
+} from './settings.ts'
+
+/**
+ * Every place where a ball can lie: coarse cells over the hole, numbered first, and fine cells around the pin.
+ * A place is one number; the arrays hold what is known of each.
+ */
+export interface Places {
+  readonly count: number
+  readonly coarse: RasterFrame
+  readonly coarseCount: number
+  readonly fine: RasterFrame
+  /** Place number of each fine cell, −1 where the coarse cell stands. */
+  readonly finePlace: Int32Array
+  /** 1 for coarse cells that the fine disc may touch. */
+  readonly isNearPin: Uint8Array
+  readonly x: Float64Array
+  readonly y: Float64Array
+  /** Code of the ground class. */
+  readonly ground: Uint8Array
+  /** Shares of balls at rest here that cannot be played, and that are not found. */
+  readonly unplayable: Float64Array
+  readonly lost: Float64Array
+  readonly toPin: Float64Array
+  /** 1 where the value is that of a chip, a pitch or a putt: the end of the full game. */
+  readonly isShortGame: Uint8Array
+}
+
+/**
+ * Lays the places over a hole. Columns are centred on the y axis and fine cells on the pin, so that a mirrored hole
+ * has exactly mirrored places.
+ */
+export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
+  const coarse = coarseFrame(hole, cellMetres)
+  const coarseCount = coarse.columns * coarse.rows
+  const fineReach = Math.ceil(SHORT_GAME_METRES / FINE_CELL_METRES)
+  const fine: RasterFrame = {
+    originX: hole.pin[0] - fineReach * FINE_CELL_METRES,
+    originY: hole.pin[1] - fineReach * FINE_CELL_METRES,
+    resolution: FINE_CELL_METRES,
+    columns: 2 * fineReach + 1,
+    rows: 2 * fineReach + 1,
+  }
+  const finePlace = new Int32Array(fine.columns * fine.rows).fill(-1)
+  let count = coarseCount
+  for (let cell = 0; cell < finePlace.length; cell++) {
+    const [x, y] = centre(fine, cell)
+    if (distance([x, y], hole.pin) <= SHORT_GAME_METRES) finePlace[cell] = count++
+  }
+  const places: Places = {
+    count,
+    coarse,
+    coarseCount,
+    fine,
+    finePlace,
+    isNearPin: new Uint8Array(coarseCount),
+    x: new Float64Array(count),
+    y: new Float64Array(count),
+    ground: new Uint8Array(count),
+    unplayable: new Float64Array(count),
+    lost: new Float64Array(count),
+    toPin: new Float64Array(count),
+    isShortGame: new Uint8Array(count),
+  }
+  const coarseGround = holeRaster(hole, coarse)
+  for (let cell = 0; cell < coarseCount; cell++) {
+    fill(places, cell, centre(coarse, cell), coarseGround, cell, hole)
+    places.isNearPin[cell] = (places.toPin[cell] as number) <= SHORT_GAME_METRES + cellMetres ? 1 : 0
+  }
+  const fineGround = holeRaster(hole, fine)
+  for (let cell = 0; cell < finePlace.length; cell++) {
+    const place = finePlace[cell] as number
+    if (place >= 0) fill(places, place, centre(fine, cell), fineGround, cell, hole)
+  }
+  return places
+}
+
+/** The place that holds a point; what leaves the raster lies on its nearest edge. */
+export function placeAt(places: Places, x: number, y: number): number {
+  const { coarse, fine } = places
+  const column = clamp(Math.round((x - coarse.originX) / coarse.resolution), coarse.columns)
+  const row = clamp(Math.round((y - coarse.originY) / coarse.resolution), coarse.rows)
+  const cell = row * coarse.columns + column
+  if (places.isNearPin[cell] === 0) return cell
+  const fineColumn = Math.round((x - fine.originX) / fine.resolution)
+  const fineRow = Math.round((y - fine.originY) / fine.resolution)
+  if (fineColumn < 0 || fineColumn >= fine.columns || fineRow < 0 || fineRow >= fine.rows) return cell
+  const place = places.finePlace[fineRow * fine.columns + fineColumn] as number
+  return place >= 0 ? place : cell
+}
+
+/** The ground class of a place. */
+export function groundOf(places: Places, place: number): Ground {
+  return GROUND_CLASSES[places.ground[place] as number] as Ground
+}
+
+function coarseFrame(hole: Hole, resolution: number): RasterFrame {
+  const xs = hole.line.map(([x]) => x)
+  const ys = hole.line.map(([, y]) => y)
+  const left = Math.floor((Math.min(...xs) - CORRIDOR_METRES) / resolution)
+  const right = Math.ceil((Math.max(...xs) + CORRIDOR_METRES) / resolution)
+  const bottom = Math.floor((Math.min(...ys) - BEHIND_TEE_METRES) / resolution)
+  const top = Math.ceil((Math.max(...ys) + BEYOND_PIN_METRES) / resolution)
+  return {
+    originX: left * resolution,
+    originY: bottom * resolution,
+    resolution,
+    columns: right - left + 1,
+    rows: top - bottom + 1,
+  }
+}
+
+function centre(frame: RasterFrame, cell: number): [number, number] {
+  const row = Math.floor(cell / frame.columns)
+  return [
+    frame.originX + (cell - row * frame.columns) * frame.resolution,
+    frame.originY + row * frame.resolution,
+  ]
+}
+
+function fill(
+  places: Places,
+  place: number,
+  at: [number, number],
+  raster: HoleRaster,
+  cell: number,
+  hole: Hole,
+): void {
+  const code = raster.ground.cells[cell] as number
+  const ground = GROUND_CLASSES[code] as Ground
+  const defaults = ground in DEFAULT_SHARES ? DEFAULT_SHARES[ground as keyof typeof DEFAULT_SHARES] : null
+  const shares = raster.shares[raster.shareCodes[cell] as number]
+  places.x[place] = at[0]
+  places.y[place] = at[1]
+  places.ground[place] = code
+  places.unplayable[place] = shares?.unplayable ?? defaults?.unplayable ?? 0
+  places.lost[place] = shares?.lost ?? defaults?.lost ?? 0
+  places.toPin[place] = distance(at, hole.pin)
+  places.isShortGame[place] =
+    ground === 'green' || (places.toPin[place] as number) <= SHORT_GAME_METRES ? 1 : 0
+}
+
+function clamp(index: number, size: number): number {
+  return index < 0 ? 0 : index >= size ? size - 1 : index
+}

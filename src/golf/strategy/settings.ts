@@ -1,0 +1,60 @@
+/** Side of a cell of the hole, metres. Measured: `docs/method.md`, "Grid and quadrature". */
+export const CELL_METRES = 3
+/** Side of a cell near the pin, metres: strokes there depend on feet. */
+export const FINE_CELL_METRES = 1
+/** Within this distance of the pin, metres, a stroke is a chip, a pitch or a putt and its value comes from the short game. */
+export const SHORT_GAME_METRES = 45
+/** Ground kept beside, behind and beyond the hole line, metres: wide enough for the widest club's finishes. */
+export const CORRIDOR_METRES = 100
+export const BEHIND_TEE_METRES = 40
+export const BEYOND_PIN_METRES = 70
+
+/** Strikes that stand for a club's pattern while the whole hole is solved, and for the stroke that is asked about. */
+export const SOLVE_QUADRATURE = { good: 48, mishit: 16 } as const
+export const STROKE_QUADRATURE = { good: 384, mishit: 128 } as const
+
+/** Lines tried from every cell: degrees to each side of the pin and of the next bend, and the step between them. */
+export const LINE_STEP_DEGREES = 2
+export const LINES_ABOUT_PIN_DEGREES = 20
+export const LINES_ABOUT_BEND_DEGREES = 12
+/** From trees and scrub also sideways, degrees to each side and step. */
+export const SIDEWAYS_DEGREES = 90
+export const SIDEWAYS_STEP_DEGREES = 10
+/** Lines of the stroke that is asked about: finer and wider. */
+export const STROKE_LINE_STEP_DEGREES = 0.5
+export const STROKE_LINES_DEGREES = 30
+/** A club whose stock total is longer than the distance by more than this is not tried, metres. */
+export const OVERCLUB_METRES = 40
+/** Runs are followed in steps of this length, metres, and along headings rounded to this many degrees. */
+export const RUN_STEP_METRES = 1.5
+export const RUN_HEADING_STEP_DEGREES = 4
+/** Actions of a state that are kept between full sweeps. */
+export const KEPT_ACTIONS = 6
+
+/** Direction spread of a mishit as a multiple of the good strike's. Our assumption; a mishit is wider by all accounts. */
+export const MISHIT_DIRECTION_SHARE = 1.7
+/** Least carry of a mishit as a share of stock: a topped ball. Our assumption. */
+export const LEAST_MISHIT_CARRY_SHARE = 0.05
+
+/** Shares of balls that cannot be played, and that are not found, where the course file does not say. Our assumption. */
+export const DEFAULT_SHARES = {
+  trees: { unplayable: 0.25, lost: 0.05 },
+  scrub: { unplayable: 0.6, lost: 0.2 },
+  heavy: { unplayable: 0, lost: 0.03 },
+} as const
+
+/** A club-length of the longest club but the putter, metres: about 45 in. Rules of Golf 2023, definition "club-length". */
+export const CLUB_LENGTH_METRES = 1.14
+/** Distances behind the reference point at which back-on-the-line relief is tried, metres; the Rules set no limit. */
+export const BACK_ON_LINE_METRES = [1, 3, 6, 9, 12, 16, 20, 25, 30, 40, 50, 65, 80, 100, 125, 150] as const
+/** A ball is followed back to where it crossed the edge of a penalty area no further than this, metres. */
+export const LONGEST_CROSSING_METRES = 300
+
+/** Draws of the player's pattern that stand for what is not known of it. */
+export const DRAWS = 16
+/** Under this gap in strokes, or this share of draws, it is too close to call; under the second gap it is close. */
+export const TOO_CLOSE_STROKES = 0.03
+export const TOO_CLOSE_SHARE = 0.8
+export const CLOSE_STROKES = 0.08
+/** Scores are reported up to this many strokes; the last one holds the rest. */
+export const MOST_STROKES = 15

@@ -1,0 +1,88 @@
+import { type Conditions, flightChange } from '#golf/ball/conditions.ts'
+import { lieEffect } from '#golf/player/lie-effects.ts'
+import type { Lie, Player } from '#golf/player/player.ts'
+import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
+import type { RestTable, RestTables } from './rest-tables.ts'
+import { LEAST_MISHIT_CARRY_SHARE, MISHIT_DIRECTION_SHARE } from './settings.ts'
+import type { Shot } from './shots.ts'
+import type { Strikes } from './strikes.ts'
+
+/** One shot from one lie along one heading: where each strike lands, seen from the ball, and what becomes of it there. */
+export interface ShotTable {
+  readonly shot: Shot
+  /** Finish of the pattern's centre without wind, radians clockwise from the y axis. */
+  readonly heading: number
+  /** Landing, metres from the ball in the hole frame. */
+  readonly dx: Float64Array
+  readonly dy: Float64Array
+  /** The same in whole coarse cells, for a ball in the middle of its cell. */
+  readonly cellDx: Int32Array
+  readonly cellDy: Int32Array
+  /** Chance of each strike; they add up to 1. */
+  readonly weight: Float64Array
+  readonly rest: readonly RestTable[]
+}
+
+export interface ShotTableInput {
+  readonly shot: Shot
+  readonly lie: Lie
+  readonly heading: number
+  readonly player: Player
+  readonly conditions: Conditions
+  readonly firmness: number
+  readonly strikes: Strikes
+  readonly rest: RestTables
+  readonly cellMetres: number
+}
+
+/**
+ * Lays a shot's pattern along a heading. Good strikes have the club's own spread to each side; a mishit is shorter
+ * and wider. The run follows the ball's own direction, turned on by its curve.
+ */
+export function shotTable(input: ShotTableInput): ShotTable {
+  const { shot, heading, strikes } = input
+  const { stock } = shot
+  const effect = lieEffect(input.lie, shot.club, input.player)
+  const change = flightChange(input.conditions, heading)
+  const mishitShare = Math.min(stock.mishitShare * effect.mishit, 0.9)
+  const run = Math.max(0, stock.totalMetres - stock.carryMetres) * input.firmness
+  const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction
+  const curve = Math.atan(stock.curveShare)
+  const count = strikes.count
+  const table = {
+    shot,
+    heading,
+    dx: new Float64Array(count),
+    dy: new Float64Array(count),
+    cellDx: new Int32Array(count),
+    cellDy: new Int32Array(count),
+    weight: new Float64Array(count),
+    rest: new Array<RestTable>(count),
+  }
+  for (let k = 0; k < count; k++) {
+    const isGood = k < strikes.goodCount
+    const spread = isGood ? sd : sd * MISHIT_DIRECTION_SHARE
+    const share = strikes.directionShare[k] as number
+    const direction =
+      heading + splitNormalQuantile(share, spread * stock.leftShare, spread * stock.rightShare)
+    const deviate = strikes.carryDeviate[k] as number
+    const carryShare = isGood
+      ? 1 + stock.carrySdShare * effect.distance * deviate
+      : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
+    const carry = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
+    const forward = carry * change.carryShare
+    const drift = carry * change.driftShare
+    const dx = forward * Math.sin(direction) + drift * Math.cos(heading)
+    const dy = forward * Math.cos(direction) - drift * Math.sin(heading)
+    table.dx[k] = dx
+    table.dy[k] = dy
+    table.cellDx[k] = Math.round(dx / input.cellMetres)
+    table.cellDy[k] = Math.round(dy / input.cellMetres)
+    table.weight[k] = isGood
+      ? (1 - mishitShare) / strikes.goodCount
+      : mishitShare / (count - strikes.goodCount)
+    table.rest[k] = input.rest.tableFor(run, direction + curve)
+  }
+  return table
+}

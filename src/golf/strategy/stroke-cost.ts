@@ -1,0 +1,104 @@
+import type { OutcomeCosts } from './outcome-costs.ts'
+import { type Places, placeAt } from './places.ts'
+import type { ShotTable } from './shot-table.ts'
+
+/**
+ * Expected strokes to hole out of playing one shot from the middle of a coarse cell and the best plan after it.
+ * Balls that go back are replayed in closed form: with chance `p` of going back and the rest costing `S` together,
+ * the stroke costs (1 + S + p) / (1 − p). `here` is the present value of the state: relief dearer than replaying
+ * from here is not taken.
+ */
+export function costFromCell(
+  places: Places,
+  costs: OutcomeCosts,
+  table: ShotTable,
+  cell: number,
+  values: Float64Array,
+  here: number,
+): number {
+  const { coarse, isNearPin } = places
+  const { columns, rows } = coarse
+  const { cellDx, cellDy, dx, dy, weight, rest } = table
+  const { isSpecial } = costs
+  const row = Math.floor(cell / columns)
+  const column = cell - row * columns
+  const x = places.x[cell] as number
+  const y = places.y[cell] as number
+  let sum = 0
+  let back = 0
+  for (let k = 0; k < weight.length; k++) {
+    let atColumn = column + (cellDx[k] as number)
+    let atRow = row + (cellDy[k] as number)
+    atColumn = atColumn < 0 ? 0 : atColumn >= columns ? columns - 1 : atColumn
+    atRow = atRow < 0 ? 0 : atRow >= rows ? rows - 1 : atRow
+    let place = atRow * columns + atColumn
+    if (isNearPin[place] === 1) place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
+    const outcome = (rest[k] as Int32Array)[place] as number
+    const chance = weight[k] as number
+    if (isSpecial[outcome] === 0) {
+      sum += chance * (values[outcome] as number)
+      continue
+    }
+    const returned = returnedShare(costs, outcome, values, here)
+    back += chance * returned
+    sum += chance * keptCost(costs, places, outcome, values, here)
+  }
+  return (1 + sum + back) / (1 - back)
+}
+
+/** The same from any point of the hole frame. */
+export function costFromPoint(
+  places: Places,
+  costs: OutcomeCosts,
+  table: ShotTable,
+  x: number,
+  y: number,
+  values: Float64Array,
+  here: number,
+): number {
+  const { dx, dy, weight, rest } = table
+  let sum = 0
+  let back = 0
+  for (let k = 0; k < weight.length; k++) {
+    const place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
+    const outcome = (rest[k] as Int32Array)[place] as number
+    const chance = weight[k] as number
+    if (costs.isSpecial[outcome] === 0) {
+      sum += chance * (values[outcome] as number)
+      continue
+    }
+    back += chance * returnedShare(costs, outcome, values, here)
+    sum += chance * keptCost(costs, places, outcome, values, here)
+  }
+  return (1 + sum + back) / (1 - back)
+}
+
+/** Share of an outcome that is replayed from where the stroke was made. */
+export function returnedShare(
+  costs: OutcomeCosts,
+  outcome: number,
+  values: Float64Array,
+  here: number,
+): number {
+  const relieved = costs.relieved[outcome] as number
+  const goesBack = relieved > 0 && costs.reliefCost(outcome, values) > 1 + here ? relieved : 0
+  return (costs.returned[outcome] as number) + goesBack
+}
+
+/** Expected cost of the shares that are not replayed: played as they lie, or dropped elsewhere. */
+function keptCost(
+  costs: OutcomeCosts,
+  places: Places,
+  outcome: number,
+  values: Float64Array,
+  here: number,
+): number {
+  const relieved = costs.relieved[outcome] as number
+  const played = costs.played[outcome] as number
+  let cost = played > 0 ? played * (values[outcome % places.count] as number) : 0
+  if (relieved > 0) {
+    const relief = costs.reliefCost(outcome, values)
+    if (relief <= 1 + here) cost += relieved * relief
+  }
+  return cost
+}
