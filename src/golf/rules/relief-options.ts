@@ -1,0 +1,125 @@
+import { RULES_2023 } from './rules-2023.ts'
+
+/** Where a ball is that cannot be played as it lies. */
+export type ReliefSituation =
+  | 'penalty-red'
+  | 'penalty-yellow'
+  | 'out'
+  | 'lost'
+  | 'unplayable'
+  | 'unplayable-in-bunker'
+
+/** One way on under penalty. */
+export interface ReliefOption {
+  readonly kind:
+    | 'stroke-and-distance'
+    | 'back-on-the-line'
+    | 'lateral'
+    | 'back-on-the-line-out-of-bunker'
+    | 'local-rule-E-5'
+  readonly penaltyStrokes: number
+  readonly clause: string
+  /** What the relief is measured from: where the last stroke was made, where the ball last crossed the edge, or where it lies. */
+  readonly reference: 'last-stroke' | 'crossing-point' | 'ball'
+  /** Size of the relief area in club-lengths (longest club but the putter); `null` where the option is not measured so. */
+  readonly clubLengths: number | null
+  /** Whether the ball must stay in the bunker in which it lay. */
+  readonly isInBunker: boolean
+  /** Whether the reference must be known; stroke and distance needs no ball. */
+  readonly needsSpot: boolean
+}
+
+/**
+ * Every option that the Rules of 2023 give under penalty, cheapest in strokes first; never nearer the hole than the
+ * reference. `localRules` names the model Local Rules in force, such as `E-5` (two strokes and a drop by the fairway
+ * for a ball lost or out of bounds; not for penalty areas and unplayable balls).
+ */
+export function reliefOptions(query: {
+  readonly situation: ReliefSituation
+  readonly localRules: readonly string[]
+}): ReliefOption[] {
+  const { penaltyArea, lostOrOut, unplayable } = RULES_2023
+  switch (query.situation) {
+    case 'penalty-red':
+      return [
+        fromLastStroke(penaltyArea.strokeAndDistance),
+        onTheLine(penaltyArea.backOnTheLine, 'crossing-point'),
+        lateral(penaltyArea.lateral, 'crossing-point'),
+      ]
+    case 'penalty-yellow':
+      return [
+        fromLastStroke(penaltyArea.strokeAndDistance),
+        onTheLine(penaltyArea.backOnTheLine, 'crossing-point'),
+      ]
+    case 'out':
+    case 'lost':
+      return [
+        fromLastStroke(lostOrOut.strokeAndDistance),
+        ...(query.localRules.includes(lostOrOut.nearFairway.localRule) ? [NEAR_FAIRWAY] : []),
+      ]
+    case 'unplayable':
+      return [
+        fromLastStroke(unplayable.strokeAndDistance),
+        onTheLine(unplayable.backOnTheLine, 'ball'),
+        lateral(unplayable.lateral, 'ball'),
+      ]
+    case 'unplayable-in-bunker': {
+      const { clause } = unplayable.inBunker
+      return [
+        fromLastStroke(unplayable.strokeAndDistance),
+        { ...onTheLine({ ...unplayable.backOnTheLine, clause }, 'ball'), isInBunker: true },
+        { ...lateral({ ...unplayable.lateral, clause }, 'ball'), isInBunker: true },
+        { ...onTheLine(unplayable.outOfBunker, 'ball'), kind: 'back-on-the-line-out-of-bunker' },
+      ]
+    }
+  }
+}
+
+interface Clause {
+  readonly clause: string
+  readonly penaltyStrokes: number
+}
+
+function fromLastStroke({ clause, penaltyStrokes }: Clause): ReliefOption {
+  return {
+    kind: 'stroke-and-distance',
+    penaltyStrokes,
+    clause,
+    reference: 'last-stroke',
+    clubLengths: null,
+    isInBunker: false,
+    needsSpot: false,
+  }
+}
+
+function onTheLine(
+  { clause, penaltyStrokes, clubLengths }: Clause & { readonly clubLengths: number },
+  reference: ReliefOption['reference'],
+): ReliefOption {
+  return {
+    kind: 'back-on-the-line',
+    penaltyStrokes,
+    clause,
+    reference,
+    clubLengths,
+    isInBunker: false,
+    needsSpot: true,
+  }
+}
+
+function lateral(
+  clause: Clause & { readonly clubLengths: number },
+  reference: ReliefOption['reference'],
+): ReliefOption {
+  return { ...onTheLine(clause, reference), kind: 'lateral' }
+}
+
+const NEAR_FAIRWAY: ReliefOption = {
+  kind: 'local-rule-E-5',
+  penaltyStrokes: RULES_2023.lostOrOut.nearFairway.penaltyStrokes,
+  clause: RULES_2023.lostOrOut.nearFairway.clause,
+  reference: 'crossing-point',
+  clubLengths: null,
+  isInBunker: false,
+  needsSpot: true,
+}
