@@ -145,7 +145,11 @@ export function buildCourse(): string {
         4,
       )
       const name = id(cover.name)
-      addArea(name, COVER_TAGS[cover.kind], unevenRing(name, ring, UNEVEN_METRES[cover.kind]))
+      addArea(
+        name,
+        { ...COVER_TAGS[cover.kind], name: nameOf(cover.name) },
+        unevenRing(name, ring, UNEVEN_METRES[cover.kind]),
+      )
     }
     hole.trees.forEach(([along, off, metres], i) => {
       const tags = { natural: 'tree', 'marram:height_m': metres, 'marram:density': 0.15 }
