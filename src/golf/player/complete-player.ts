@@ -9,6 +9,7 @@ import {
   priorDriverCarry,
   priorPattern,
   priorRun,
+  skillHandicap,
 } from './prior.ts'
 import { priorPutting, priorStrokesLost } from './prior-near-green.ts'
 import { LISTED_CLUBS_THAT_MAKE_A_BAG } from './settings.ts'
@@ -32,7 +33,13 @@ export function completePlayer(file: PlayerFile): Player {
   const carries = completeCarries(kinds, written, driverCarry)
 
   const clubs = kinds.map((kind) =>
-    completeClub(kind, written.get(kind.name), carries.get(kind.name) ?? 0, handicapIndex, guesses),
+    completeClub(
+      kind,
+      written.get(kind.name),
+      carries.get(kind.name) ?? 0,
+      { handicapIndex, sex: file.sex },
+      guesses,
+    ),
   )
   clubs.sort((a, b) => b.carryMetres - a.carryMetres)
   return {
@@ -46,7 +53,7 @@ export function completePlayer(file: PlayerFile): Player {
       strokesLost: filled(
         'shortGame.strokes_lost',
         file.shortGame.strokes_lost,
-        priorStrokesLost(handicapIndex),
+        priorStrokesLost(skillHandicap(handicapIndex, file.sex)),
         guesses,
       ),
     },
@@ -58,10 +65,10 @@ function completeClub(
   kind: ClubKind,
   written: ClubFile | undefined,
   carryMetres: number,
-  handicapIndex: number,
+  { handicapIndex, sex }: Pick<Player, 'handicapIndex' | 'sex'>,
   guesses: Set<string>,
 ): Club {
-  const prior = priorPattern(kind, handicapIndex)
+  const prior = priorPattern(kind, handicapIndex, sex)
   const fill = (number: ClubNumber, value: number): number =>
     filled(`clubs.${kind.name}.${number}`, written?.[number], value, guesses)
   const carry = fill('carry_m', carryMetres)
@@ -84,7 +91,7 @@ function completeClub(
 }
 
 function completePutting(file: PlayerFile, handicapIndex: number, guesses: Set<string>): Player['putting'] {
-  const prior = priorPutting(handicapIndex)
+  const prior = priorPutting(skillHandicap(handicapIndex, file.sex))
   return {
     directionSdDegrees: filled(
       'putting.direction_sd_deg',

@@ -1,7 +1,7 @@
 import { type ClubKind, clubKind } from './club-names.ts'
 import { interpolateKnots } from './interpolate-knots.ts'
+import { LIE_RULES, type LieRule } from './lie-settings.ts'
 import type { Club, Lie, Player } from './player.ts'
-import { LIE_RULES, type LieRule } from './settings.ts'
 
 /** Multipliers of a lie on a club's stock pattern; 1 = as from the reference lie. */
 export interface LieEffect {

@@ -1,6 +1,6 @@
 import { interpolateKnots } from './interpolate-knots.ts'
+import { PUTTING_BY_HANDICAP, STROKES_LOST_BY_HANDICAP } from './near-green-settings.ts'
 import type { Putting } from './player.ts'
-import { PUTTING_BY_HANDICAP, STROKES_LOST_BY_HANDICAP } from './settings.ts'
 
 /** Putting expected of this handicap index: spreads fitted so that half are holed, and two putts are the average, from the published distances. */
 export function priorPutting(handicapIndex: number): Putting {

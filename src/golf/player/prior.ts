@@ -4,6 +4,7 @@ import { interpolateKnots } from './interpolate-knots.ts'
 import type { Club, Player } from './player.ts'
 import {
   BOGEY_HANDICAP,
+  BOGEY_HANDICAP_WOMEN,
   CARRY_SD_BY_LOFT,
   CARRY_SD_SHARE,
   DIRECTION_BY_LOFT_BOGEY,
@@ -41,8 +42,8 @@ export type PriorPattern = Pick<
 >
 
 /** Pattern of a club expected of an unknown player of this handicap index: no curve, no big-miss side. */
-export function priorPattern(kind: ClubKind, handicapIndex: number): PriorPattern {
-  const handicap = clamp(handicapIndex, HANDICAP_RANGE)
+export function priorPattern(kind: ClubKind, handicapIndex: number, sex: Player['sex']): PriorPattern {
+  const handicap = skillHandicap(handicapIndex, sex)
   const loft = kind.loftDegrees
   const mishitShare = clamp(
     lineAt(MISHIT_SHARE, handicap) * interpolateKnots(MISHIT_BY_LOFT, loft),
@@ -65,6 +66,12 @@ export function priorPattern(kind: ClubKind, handicapIndex: number): PriorPatter
   }
 }
 
+/** The man's handicap index of the same skill: a woman's index is larger because her holes play longer for her. */
+export function skillHandicap(handicapIndex: number, sex: Player['sex']): number {
+  const handicap = clamp(handicapIndex, HANDICAP_RANGE)
+  return sex === 'female' && handicap > 0 ? (handicap * BOGEY_HANDICAP) / BOGEY_HANDICAP_WOMEN : handicap
+}
+
 /**
  * Expected mean total of all drives, metres, mishits included, by the published bands.
  * Unstated sex: the men's and the women's line weighted by how many golfers are men.
@@ -82,7 +89,7 @@ export function priorDriveTotal(handicapIndex: number, sex: Player['sex']): numb
  * the published total.
  */
 export function priorDriverCarry(driver: ClubKind, handicapIndex: number, sex: Player['sex']): number {
-  const pattern = priorPattern(driver, handicapIndex)
+  const pattern = priorPattern(driver, handicapIndex, sex)
   const total =
     priorDriveTotal(handicapIndex, sex) / (1 - pattern.mishitShare * (1 - pattern.mishitCarryShare))
   // Run depends on the carry only where it is capped, so two steps are exact.

@@ -1,6 +1,6 @@
+import { READING_DIRECTION_SD_DEGREES, READING_DISTANCE_SD_SHARE } from './near-green-settings.ts'
 import type { Player, Putting } from './player.ts'
 import { type PuttingTable, puttingTable, puttingTableAt } from './putting-table.ts'
-import { READING_DIRECTION_SD_DEGREES, READING_DISTANCE_SD_SHARE } from './settings.ts'
 
 /** Putting of one player on a flat green. */
 export interface PuttingValues {

@@ -1,5 +1,6 @@
 /**
- * Every tuning number of the player room: unit, meaning, and where it comes from. "Published" names the source;
+ * Tuning numbers of the player room (those of lies stand in `lie-settings.ts`, those near the green in
+ * `near-green-settings.ts`): unit, meaning, and where each comes from. "Published" names the source;
  * "common practice" is what the trade says without a source; "our assumption" is ours alone.
  */
 
@@ -79,8 +80,9 @@ export const DIRECTION_BY_LOFT_BOGEY: readonly LoftKnot[] = [
   [52, 0.89],
   [60, 0.93],
 ]
-/** Handicap index of the bogey player of the Course Rating system, men (published: about 20). */
+/** Handicap index of the bogey player of the Course Rating system (published: men about 20, women about 24). */
 export const BOGEY_HANDICAP = 20
+export const BOGEY_HANDICAP_WOMEN = 24
 
 /**
  * Spread of carry of good strikes as a share of the carry, driver. Published shape: Course Rating accuracy table,
@@ -159,261 +161,6 @@ export const MOST_CLUBS = 13
 /** Carry over this is refused as a slip of the pen (metres): the longest tour player averages under 300 m in all. */
 export const MOST_CARRY_METRES = 400
 
-/** Radius of the hole, metres. Published: Rules of Golf, diameter 4¼ in (108 mm). */
-export const HOLE_RADIUS_METRES = 0.054
-/** Radius of the ball, metres. Published: Equipment Rules, diameter at least 1.680 in. */
-export const BALL_RADIUS_METRES = 0.021335
-/** Fastest ball the hole takes dead centre, m/s. Published: Holmes 1991. Off centre it falls with 1 − (offset/radius)² (Penner 2002, from memory). */
-export const CAPTURE_SPEED_METRES_PER_SECOND = 1.63
-/** Speed at which the standard ramp lets a ball go, m/s (published: 6.00 ft/s). */
-export const RAMP_SPEED_METRES_PER_SECOND = 1.83
-/** Green speed of the putting tables, feet on the ramp. Our assumption: between club and tour greens. */
-export const PUTTING_GREEN_SPEED_FEET = 10
-/** Paces a player may choose from: how far past the hole the putt would stop, metres. The cheapest is taken at every distance. */
-export const PUTT_PAST_METRES: readonly number[] = [0.05, 0.15, 0.25, 0.35, 0.5, 0.7]
-
-/**
- * What the stroke does not explain, added in quadrature to the player's own spreads: reading the green, degrees, and
- * pace by slope and grass, share of the length. Fitted so that the published tour stroke (1.0°, 6.5 % of the length:
- * Bansal & Broadie 2008) gives the published tour table of expected putts; largest miss 0.01 from 2 to 60 ft.
- */
-export const READING_DIRECTION_SD_DEGREES = 0.8
-export const READING_DISTANCE_SD_SHARE = 0.0733
-
-/**
- * Spread of the stroke by handicap index: [index, direction in degrees, distance as a share]. Published: tour 1.0°
- * and 6.5 %, 8.5 % for a golfer averaging 90 (Bansal & Broadie 2008). The directions are fitted to the published
- * distances from which half are holed and two putts are the average (Broadie 2008: 5.8/25, 5.1/19, 3.8/12 ft).
- */
-export const PUTTING_BY_HANDICAP: readonly (readonly [number, number, number])[] = [
-  [-5, 1, 0.065],
-  [6, 1.8, 0.07],
-  [16, 2.1, 0.085],
-  [31, 2.7, 0.119],
-]
-
-/**
- * Strokes lost to a tour player on one short shot from 20 m of fairway. Published anchors: a round's losses to
- * scratch (4.0, 15.5 and 31.0 for average scores 70–83, 84–97, 98–120; putting 0.8, 2.3, 5.1; the long game two
- * thirds) leave about 0.3 a short shot at index 16; line for a golfer averaging 90 (2.79 + 0.0066 yd) lies 0.49
- * over the tour's fairway column at 60 yd.
- */
-export const STROKES_LOST_BY_HANDICAP: readonly HandicapKnot[] = [
-  [-5, 0],
-  [0, 0.1],
-  [16, 0.4],
-  [31, 0.75],
-  [54, 1.25],
-]
-
-/** A knot of a line over distance: [yards, value]. */
-export type YardKnot = readonly [yards: number, value: number]
-
-/**
- * Expected strokes to hole out for a tour player, by yards from the hole. Published: Broadie 2012, Table 9 (10 to
- * 80 yd). At 0 and 5 yd, where the table is silent: our assumption, between its first row and the putting table.
- */
-export const TOUR_FROM_FAIRWAY: readonly YardKnot[] = [
-  [0, 1.45],
-  [5, 1.98],
-  [10, 2.18],
-  [20, 2.4],
-  [30, 2.52],
-  [40, 2.6],
-  [50, 2.66],
-  [60, 2.7],
-  [70, 2.72],
-  [80, 2.75],
-]
-export const TOUR_FROM_ROUGH: readonly YardKnot[] = [
-  [0, 1.6],
-  [5, 2.13],
-  [10, 2.34],
-  [20, 2.59],
-  [30, 2.7],
-  [40, 2.78],
-  [50, 2.87],
-  [60, 2.91],
-  [70, 2.93],
-  [80, 2.96],
-]
-export const TOUR_FROM_SAND: readonly YardKnot[] = [
-  [0, 2.3],
-  [5, 2.36],
-  [10, 2.43],
-  [20, 2.53],
-  [30, 2.66],
-  [40, 2.82],
-  [50, 2.92],
-  [60, 3.15],
-  [70, 3.21],
-  [80, 3.24],
-]
-/** Recovery column of the same table: out of trees or scrub, where the next shot is obstructed. */
-export const TOUR_FROM_TROUBLE: readonly YardKnot[] = [
-  [0, 3.4],
-  [10, 3.45],
-  [20, 3.51],
-  [30, 3.57],
-  [40, 3.71],
-  [50, 3.79],
-  [60, 3.83],
-  [70, 3.84],
-]
-
-/** Lies between the published columns, as a share of the step from one column to the next. Our assumption, ordered. */
-export const FIRST_CUT_BETWEEN_FAIRWAY_AND_ROUGH = 0.3
-export const HEAVY_BEYOND_ROUGH = 0.8
-export const TREES_BETWEEN_HEAVY_AND_TROUBLE = 0.5
-
-/** Strokes lost grow with this power of distance over 20 m. Fitted: loss at 60 yd over loss at 20 m, see `STROKES_LOST_BY_HANDICAP`. */
-export const STROKES_LOST_DISTANCE_POWER = 0.2
-/**
- * Factor on the strokes lost by lie. Sand fitted to published sand saves (50, 26, 17 and 7 % for tour and average
- * scores 70–83, 84–97, 98–120); the grass lies are our assumption, ordered.
- */
-export const STROKES_LOST_BY_LIE: {
-  readonly fairway: number
-  readonly 'first-cut': number
-  readonly rough: number
-  readonly heavy: number
-  readonly bunker: number
-  readonly trees: number
-  readonly scrub: number
-} = { fairway: 1, 'first-cut': 1.05, rough: 1.2, heavy: 1.5, bunker: 1.6, trees: 1.5, scrub: 1.7 }
-
-/** A putt from the fringe: factors on both spreads of the putt on the green. Our assumption. */
-export const FRINGE_PUTT_DIRECTION_FACTOR = 1.15
-export const FRINGE_PUTT_DISTANCE_FACTOR = 1.3
-
-/**
- * Chance of holing out in at most two from a mean of `m` strokes: exp(−steepness · (m − sure)). Fitted to published
- * pairs of mean and up-and-down: tour from 15 and 25 yd (69, 51, 54, 35, 42 %) and sand saves 26, 17, 7 %.
- */
-export const UP_AND_DOWN_STEEPNESS = 1.72
-export const UP_AND_DOWN_SURE_MEAN = 2.08
-/** Chance that a tour player holes a short shot, times yards. Our assumption, about 1 in 12 from 10 yd and 1 in 40 from 30. */
-export const HOLE_OUT_YARDS = 0.8
-
-/** What a lie does to a full stock shot. */
-export interface LieRule {
-  /** Share of the carry that is left, by loft. */
-  readonly carry: readonly LoftKnot[]
-  /** Spread the lie adds in quadrature: degrees of direction, share of carry. */
-  readonly addsDirectionDegrees: number
-  readonly addsCarryShare: number
-  /** Factor on the mishit share, by loft. */
-  readonly mishit: readonly LoftKnot[]
-  /** Only clubs of at least this loft, degrees, and woods only where said. */
-  readonly leastLoftDegrees: number
-  readonly woods: boolean
-}
-
-/**
- * Full shots by lie, next to the reference lie (level fairway; the tee for a driver). Shapes are common practice:
- * the worse the grass the less carry and the fewer clubs, long clubs suffering most; fairway bunkers cost long clubs
- * most. Sizes are our assumption, held against one published figure: rough costs a tour player about 0.2 stroke at
- * 50–150 yd (Broadie 2012). Ordered fairway ≥ first-cut ≥ rough ≥ heavy in every number.
- */
-export const LIE_RULES: Readonly<
-  Record<'tee' | 'fairway' | 'first-cut' | 'rough' | 'heavy' | 'bunker' | 'trees' | 'scrub', LieRule>
-> = {
-  tee: {
-    carry: [[0, 1]],
-    addsDirectionDegrees: 0,
-    addsCarryShare: 0,
-    mishit: [
-      [12, 1],
-      [15, 0.85],
-    ],
-    leastLoftDegrees: 0,
-    woods: true,
-  },
-  fairway: {
-    carry: [[0, 1]],
-    addsDirectionDegrees: 0,
-    addsCarryShare: 0,
-    mishit: [[0, 1]],
-    leastLoftDegrees: 12,
-    woods: true,
-  },
-  'first-cut': {
-    carry: [[0, 1]],
-    addsDirectionDegrees: 0.8,
-    addsCarryShare: 0.02,
-    mishit: [
-      [15, 1.08],
-      [30, 1.04],
-      [60, 1.02],
-    ],
-    leastLoftDegrees: 12,
-    woods: true,
-  },
-  rough: {
-    carry: [
-      [15, 0.88],
-      [30, 0.94],
-      [50, 0.97],
-    ],
-    addsDirectionDegrees: 2,
-    addsCarryShare: 0.05,
-    mishit: [
-      [15, 1.5],
-      [30, 1.3],
-      [60, 1.15],
-    ],
-    leastLoftDegrees: 15,
-    woods: true,
-  },
-  heavy: {
-    carry: [
-      [28, 0.65],
-      [40, 0.75],
-      [60, 0.8],
-    ],
-    addsDirectionDegrees: 4,
-    addsCarryShare: 0.1,
-    mishit: [
-      [28, 2.2],
-      [60, 1.7],
-    ],
-    leastLoftDegrees: 33,
-    woods: false,
-  },
-  bunker: {
-    carry: [
-      [18, 0.88],
-      [30, 0.93],
-      [50, 0.95],
-    ],
-    addsDirectionDegrees: 2.5,
-    addsCarryShare: 0.07,
-    mishit: [
-      [18, 2.6],
-      [30, 2],
-      [60, 1.6],
-    ],
-    leastLoftDegrees: 18,
-    woods: true,
-  },
-  trees: {
-    carry: [[18, 0.55]],
-    addsDirectionDegrees: 3,
-    addsCarryShare: 0.1,
-    mishit: [[18, 1.4]],
-    leastLoftDegrees: 20,
-    woods: false,
-  },
-  scrub: {
-    carry: [[18, 0.45]],
-    addsDirectionDegrees: 4,
-    addsCarryShare: 0.14,
-    mishit: [[18, 2]],
-    leastLoftDegrees: 25,
-    woods: false,
-  },
-}
-
 /** Wedges with partial swings are those of at least this loft, degrees. Common practice: pitching wedge and up. */
 export const PARTIAL_SWING_LEAST_LOFT_DEGREES = 44
 /** A partial swing shorter than this carry, metres, is a short-game shot and left out: near-green values hold there. */
@@ -434,3 +181,34 @@ export const PARTIAL_SWINGS: readonly {
   { shape: 'three-quarter', carry: 0.82, direction: 0.95, carrySd: 1.12, mishit: 0.9, run: 1 },
   { shape: 'half', carry: 0.62, direction: 0.92, carrySd: 1.3, mishit: 0.85, run: 1.1 },
 ]
+
+/** How unsure a number is: standard deviation of its logarithm (of its log odds for the mishit share), shared by all clubs and the club's own. */
+export interface Doubt {
+  readonly shared: number
+  readonly own: number
+}
+
+/**
+ * Doubt about a number that is a guess of the prior, and about one that was typed without shots behind it. Our
+ * assumption, held against the published bands: golfers in one band of average score differ in direction spread by
+ * about a fifth (Broadie 2008: 5.4, 6.4, 8.1 for bands 14 to 23 strokes wide), and a drive's length at one handicap
+ * index by more.
+ */
+export const DOUBT: {
+  readonly spread: { readonly guess: Doubt; readonly typed: Doubt }
+  readonly carry: { readonly guess: Doubt; readonly typed: Doubt; readonly beside: Doubt }
+  readonly mishit: { readonly guess: Doubt; readonly typed: Doubt }
+  readonly side: { readonly guess: Doubt; readonly typed: Doubt }
+} = {
+  spread: { guess: { shared: 0.15, own: 0.1 }, typed: { shared: 0.05, own: 0.07 } },
+  // `beside`: a guessed carry in a bag with typed ones.
+  carry: {
+    guess: { shared: 0.05, own: 0.02 },
+    beside: { shared: 0.01, own: 0.02 },
+    typed: { shared: 0.005, own: 0.012 },
+  },
+  mishit: { guess: { shared: 0.35, own: 0.2 }, typed: { shared: 0.12, own: 0.12 } },
+  side: { guess: { shared: 0.1, own: 0.06 }, typed: { shared: 0.02, own: 0.04 } },
+}
+/** Correlation of the shared doubt about mishits with that about spreads: who strays more mishits more. Our assumption. */
+export const MISHIT_SPREAD_CORRELATION = 0.5

@@ -1,7 +1,5 @@
 import { metresToYards } from '#numbers/units/units.ts'
 import { interpolateKnots } from './interpolate-knots.ts'
-import type { Lie, Player } from './player.ts'
-import { puttingValues } from './putting-values.ts'
 import {
   FIRST_CUT_BETWEEN_FAIRWAY_AND_ROUGH,
   FRINGE_PUTT_DIRECTION_FACTOR,
@@ -14,7 +12,9 @@ import {
   TOUR_FROM_SAND,
   TOUR_FROM_TROUBLE,
   TREES_BETWEEN_HEAVY_AND_TROUBLE,
-} from './settings.ts'
+} from './near-green-settings.ts'
+import type { Lie, Player } from './player.ts'
+import { puttingValues } from './putting-values.ts'
 
 /** What the short game needs to know of a player. */
 export type ShortGamePlayer = Pick<Player, 'putting' | 'shortGame'>

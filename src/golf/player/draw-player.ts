@@ -1,0 +1,112 @@
+import { normalQuantile } from '#numbers/statistics/normal.ts'
+import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
+import { NEAR_GREEN_DOUBT } from './near-green-settings.ts'
+import type { Club, Player } from './player.ts'
+import { DOUBT, type Doubt, MISHIT_SPREAD_CORRELATION } from './settings.ts'
+
+/**
+ * A player who may be this one: every number moved by what is not known of it. Guesses move most, typed numbers less,
+ * numbers learned from many shots least. Spreads and carries are log-normal with the stated number as their mean, the
+ * mishit share is normal in log odds; each moves by a factor all clubs share and one of the club's own. The same
+ * seed gives the same player.
+ */
+export function drawPlayer(player: Player, seed: number): Player {
+  const uniform = seededGenerator(seed)
+  const normal = (): number => normalQuantile(Math.min(1 - 1e-12, Math.max(1e-12, uniform())))
+  const skill = normal()
+  const shared: SharedFactors = {
+    skill,
+    length: normal(),
+    mishit: MISHIT_SPREAD_CORRELATION * skill + Math.sqrt(1 - MISHIT_SPREAD_CORRELATION ** 2) * normal(),
+    side: normal(),
+  }
+  const nearGreen = threePoint(uniform())
+  const touch = threePoint(uniform())
+  const isPlaced = player.clubs.some((club) => !club.isGuess)
+  return {
+    ...player,
+    clubs: player.clubs.map((club) => drawClub(club, player.guesses, isPlaced, shared, normal)),
+    putting: drawPutting(player, nearGreen),
+    shortGame: drawShortGame(player, touch),
+  }
+}
+
+interface SharedFactors {
+  readonly skill: number
+  readonly length: number
+  readonly mishit: number
+  readonly side: number
+}
+
+function drawClub(
+  club: Club,
+  guesses: ReadonlySet<string>,
+  isPlaced: boolean,
+  shared: SharedFactors,
+  normal: () => number,
+): Club {
+  const isGuess = (number: string): boolean => guesses.has(`clubs.${club.name}.${number}`)
+  const spreadDoubt = (number: string): Doubt => (isGuess(number) ? DOUBT.spread.guess : DOUBT.spread.typed)
+  const carryDoubt = club.isGuess ? (isPlaced ? DOUBT.carry.beside : DOUBT.carry.guess) : DOUBT.carry.typed
+  const mishitDoubt = isGuess('mishit_share') ? DOUBT.mishit.guess : DOUBT.mishit.typed
+  const sideDoubt = isGuess('left_share') && isGuess('right_share') ? DOUBT.side.guess : DOUBT.side.typed
+  const good = club.shots * (1 - club.mishitShare)
+
+  // Information of n shots: a spread's logarithm 2n, a mean carry's n / share², log odds n·p·(1 − p).
+  const length = factor(carryDoubt, shared.length, normal(), good / club.carrySdShare ** 2)
+  const side = Math.exp(deviation(sideDoubt, shared.side, normal(), good))
+  const odds =
+    logOdds(club.mishitShare) +
+    deviation(mishitDoubt, shared.mishit, normal(), club.shots * club.mishitShare * (1 - club.mishitShare))
+  return {
+    ...club,
+    carryMetres: club.carryMetres * length,
+    totalMetres: club.totalMetres + club.carryMetres * (length - 1),
+    directionSdDegrees:
+      club.directionSdDegrees * factor(spreadDoubt('direction_sd_deg'), shared.skill, normal(), 2 * good),
+    carrySdShare: club.carrySdShare * factor(spreadDoubt('carry_sd_share'), shared.skill, normal(), 2 * good),
+    leftShare: club.leftShare * side,
+    rightShare: club.rightShare / side,
+    mishitShare: club.mishitShare === 0 ? 0 : 1 / (1 + Math.exp(-odds)),
+  }
+}
+
+/** Putting of three levels only, with the mean and variance of the normal: so that all draws share three tables. */
+function drawPutting(player: Player, level: number): Player['putting'] {
+  const doubt = (number: string): number =>
+    NEAR_GREEN_DOUBT[player.guesses.has(`putting.${number}`) ? 'guess' : 'typed'].spread
+  return {
+    directionSdDegrees: player.putting.directionSdDegrees * Math.exp(doubt('direction_sd_deg') * level),
+    distanceSdShare: player.putting.distanceSdShare * Math.exp(doubt('distance_sd_share') * level),
+  }
+}
+
+function drawShortGame(player: Player, level: number): Player['shortGame'] {
+  const doubt = NEAR_GREEN_DOUBT[player.guesses.has('shortGame.strokes_lost') ? 'guess' : 'typed']
+  return { strokesLost: player.shortGame.strokesLost * Math.exp(doubt.share * level) + doubt.strokes * level }
+}
+
+/** Log-normal factor with mean 1. */
+function factor(doubt: Doubt, shared: number, own: number, information: number): number {
+  const sd = Math.hypot(doubt.shared, doubt.own) / Math.sqrt(1 + variance(doubt) * information)
+  return Math.exp(deviation(doubt, shared, own, information) - sd ** 2 / 2)
+}
+
+/** Deviation of the logarithm; shots shrink it as a normal prior of this variance would. */
+function deviation(doubt: Doubt, shared: number, own: number, information: number): number {
+  return (doubt.shared * shared + doubt.own * own) / Math.sqrt(1 + variance(doubt) * information)
+}
+
+function variance(doubt: Doubt): number {
+  return doubt.shared ** 2 + doubt.own ** 2
+}
+
+/** −√3, 0 or √3 with chances 1/6, 2/3, 1/6: a normal's mean, variance and kurtosis in three points. */
+function threePoint(uniform: number): number {
+  return uniform < 1 / 6 ? -Math.sqrt(3) : uniform < 5 / 6 ? 0 : Math.sqrt(3)
+}
+
+function logOdds(share: number): number {
+  const held = Math.min(0.999, Math.max(0.001, share))
+  return Math.log(held / (1 - held))
+}

@@ -1,0 +1,58 @@
+import type { Club, Player } from './player.ts'
+import { CLUB_NUMBERS, type ClubNumber } from './player-file.ts'
+
+/**
+ * The player as `player/1` text, every number written, the prior's marked: `"guess": true` when all numbers beside it
+ * are guesses, `"guesses": [names]` when some are. Read back, a guess is filled again from what is known.
+ */
+export function encodePlayer(player: Player): string {
+  const { putting, shortGame } = player
+  const document = {
+    schema: 'player/1',
+    name: player.name,
+    hand: player.hand,
+    handicapIndex: player.handicapIndex,
+    ...(player.guesses.has('handicapIndex') ? { guesses: ['handicapIndex'] } : {}),
+    sex: player.sex,
+    bag: 'as-listed',
+    clubs: player.clubs.map((club) => clubDocument(club, player.guesses)),
+    shortGame: {
+      strokes_lost: shortGame.strokesLost,
+      ...marks('shortGame', ['strokes_lost'], player.guesses),
+    },
+    putting: {
+      direction_sd_deg: putting.directionSdDegrees,
+      distance_sd_share: putting.distanceSdShare,
+      ...marks('putting', ['direction_sd_deg', 'distance_sd_share'], player.guesses),
+    },
+  }
+  return `${JSON.stringify(document, null, 2)}\n`
+}
+
+function clubDocument(club: Club, guesses: ReadonlySet<string>): object {
+  const numbers: Record<ClubNumber, number> = {
+    carry_m: club.carryMetres,
+    total_m: club.totalMetres,
+    direction_sd_deg: club.directionSdDegrees,
+    left_share: club.leftShare,
+    right_share: club.rightShare,
+    curve_share: club.curveShare,
+    carry_sd_share: club.carrySdShare,
+    mishit_share: club.mishitShare,
+    mishit_carry_share: club.mishitCarryShare,
+    mishit_carry_sd_share: club.mishitCarrySdShare,
+  }
+  return {
+    name: club.name,
+    ...numbers,
+    shots: club.shots,
+    lies: club.lies,
+    ...marks(`clubs.${club.name}`, CLUB_NUMBERS, guesses),
+  }
+}
+
+function marks(path: string, names: readonly string[], guesses: ReadonlySet<string>): object {
+  const guessed = names.filter((name) => guesses.has(`${path}.${name}`))
+  if (guessed.length === 0) return {}
+  return guessed.length === names.length ? { guess: true } : { guesses: guessed }
+}
