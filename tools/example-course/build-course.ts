@@ -3,7 +3,7 @@ import { distance } from '#numbers/geometry/point.ts'
 import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { BACK_NINE } from './back-nine.ts'
 import { FRONT_NINE } from './front-nine.ts'
-import type { CoverKind, HoleDesign, Hollow } from './hole-design.ts'
+import { type CoverKind, type HoleDesign, type Hollow, pairs, triples } from './hole-design.ts'
 import { COURSE_NAME, heightAt, ORIGIN, TEE_SETS, TRACTS, type Tract, WATERCOURSES } from './land.ts'
 import { corridorOutline, type LineOfPlay, lineOfPlay } from './line-of-play.ts'
 import { bandAlong, roundedOutline, smoothRing, unevenRing } from './shapes.ts'
@@ -96,7 +96,7 @@ export function buildCourse(): string {
   for (const hole of HOLES) addHole(hole)
 
   function addHole(hole: HoleDesign): void {
-    const play = lineOfPlay(hole.line)
+    const play = lineOfPlay(pairs(hole.line))
     const id = (what: string): string => `hole-${hole.ref}-${what}`
     const own: Tags = { 'marram:hole': hole.ref }
     const tees = teePlaces(hole, play)
@@ -115,13 +115,14 @@ export function buildCourse(): string {
         'dist:drift': lengths.drift,
         'dist:shell': lengths.shell,
       },
-      hole.line,
+      pairs(hole.line),
     )
     for (const [set, point] of Object.entries(tees)) {
       const tags = { golf: 'tee', tee: set, ref: hole.ref, 'marram:elevation_m': height(point, 0.6) }
       addArea(id(`tee-${set}`), tags, teeOutline(point, play.headingAt(0)))
     }
-    hole.fairways.forEach((stations, i) => {
+    hole.fairways.forEach((numbers, i) => {
+      const stations = triples(numbers)
       const name = id(`fairway-${i + 1}`)
       const cut = corridorOutline(play, name, stations, FIRST_CUT_METRES)
       addArea(`${name}-first-cut`, { golf: 'rough', 'marram:grass': 'first-cut' }, cut)
@@ -141,7 +142,7 @@ export function buildCourse(): string {
     })
     for (const cover of hole.covers) {
       const ring = smoothRing(
-        cover.outline.map((place) => play.toPlane(place)),
+        pairs(cover.outline).map((place) => play.toPlane(place)),
         4,
       )
       const name = id(cover.name)
@@ -151,7 +152,7 @@ export function buildCourse(): string {
         unevenRing(name, ring, UNEVEN_METRES[cover.kind]),
       )
     }
-    hole.trees.forEach(([along, off, metres], i) => {
+    triples(hole.trees).forEach(([along, off, metres], i) => {
       const tags = { natural: 'tree', 'marram:height_m': metres, 'marram:density': 0.15 }
       addPoint(id(`tree-${i + 1}`), tags, play.toPlane([along, off]))
     })
@@ -222,9 +223,9 @@ export function teeLengths(hole: HoleDesign): {
   readonly drift: number
   readonly shell: number
 } {
-  const tees = teePlaces(hole, lineOfPlay(hole.line))
+  const tees = teePlaces(hole, lineOfPlay(pairs(hole.line)))
   const from = (tee: Point): number => {
-    const line = [tee, ...hole.line.slice(1)]
+    const line = [tee, ...pairs(hole.line).slice(1)]
     return Math.round(line.slice(1).reduce((sum, point, i) => sum + distance(line[i] as Point, point), 0))
   }
   return { skerry: from(tees.skerry), drift: from(tees.drift), shell: from(tees.shell) }

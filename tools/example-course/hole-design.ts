@@ -1,5 +1,3 @@
-import type { Point } from '#numbers/geometry/point.ts'
-
 /** A place on a hole: metres along the line of play from the middle tee, metres off it (right positive). */
 export type Place = readonly [along: number, off: number]
 
@@ -16,7 +14,8 @@ export type CoverKind = 'heavy' | 'scrub' | 'heath' | 'wood' | 'pond-red' | 'pon
 export interface Cover {
   readonly kind: CoverKind
   readonly name: string
-  readonly outline: readonly Place[]
+  /** Places of the corners, run together: along, off, along, off. */
+  readonly outline: readonly number[]
 }
 
 /** A putting surface: long and short axis in metres, the long one turned clockwise from the line of play, with its fall. */
@@ -39,17 +38,35 @@ export interface HoleDesign {
   readonly strokeIndex: number
   /** What the hole asks: for whoever changes the drawing. */
   readonly idea: string
-  /** Course plane in metres, middle tee first, middle of the green last. */
-  readonly line: readonly Point[]
+  /** Course plane in metres, east and north run together; middle tee first, middle of the green last. */
+  readonly line: readonly number[]
   /** Metres from the middle tee back to the back tee and on to the forward tee, with how far each stands off the line. */
   readonly backTee: Place
   readonly forwardTee: Place
-  readonly fairways: readonly (readonly Station[])[]
+  /** One list a piece of fairway, its stations run together. */
+  readonly fairways: readonly (readonly number[])[]
   readonly green: GreenDesign
   readonly fairwayBunkers: readonly Hollow[]
   /** As above, but measured from the middle of the green (short of it is negative). */
   readonly greensideBunkers: readonly Hollow[]
   readonly covers: readonly Cover[]
-  /** Single trees: place and height in metres. */
-  readonly trees: readonly (readonly [along: number, off: number, height: number])[]
+  /** Single trees, run together: along, off, height in metres. */
+  readonly trees: readonly number[]
+}
+
+/** Numbers written run together, two by two. */
+export function pairs(numbers: readonly number[]): (readonly [number, number])[] {
+  return Array.from({ length: numbers.length / 2 }, (_, i) => [
+    numbers[2 * i] ?? NaN,
+    numbers[2 * i + 1] ?? NaN,
+  ])
+}
+
+/** Numbers written run together, three by three. */
+export function triples(numbers: readonly number[]): (readonly [number, number, number])[] {
+  return Array.from({ length: numbers.length / 3 }, (_, i) => [
+    numbers[3 * i] ?? NaN,
+    numbers[3 * i + 1] ?? NaN,
+    numbers[3 * i + 2] ?? NaN,
+  ])
 }

@@ -9,7 +9,7 @@ export function shapeGenerator(name: string): () => number {
   return seededGenerator(seed)
 }
 
-/** A closed smooth ring through the corners (centripetal would be safer, but the corners here are even), sampled about every `step` metres. */
+/** A closed smooth ring through the corners (uniform Catmull–Rom spline), sampled about every `step` metres. */
 export function smoothRing(corners: readonly Point[], step: number): Ring {
   const count = corners.length
   return corners.flatMap((_, i) =>
@@ -17,7 +17,7 @@ export function smoothRing(corners: readonly Point[], step: number): Ring {
   )
 }
 
-/** An open smooth line through the points, ends included, sampled about every `step` metres. */
+/** An open smooth line through the points by the same spline, ends included, sampled about every `step` metres. */
 export function smoothLine(points: readonly Point[], step: number): readonly Point[] {
   const last = points.length - 1
   const spans = points
