@@ -77,6 +77,7 @@ export const FAULT_CODES = {
   'MAR-IMPORT-028': 'No tee markers stand by the start of a hole line.',
   'MAR-IMPORT-029': 'The survey has no fairway on a hole of par 4 or more.',
   'MAR-IMPORT-030': 'The text is not valid UTF-8 and was read as Western European.',
+  'MAR-IMPORT-031': 'The map server says that its reply may be incomplete.',
   'MAR-PLAYER-001': 'The player file is not JSON.',
   'MAR-PLAYER-002': 'The file does not say that it is a player file of a schema this Marram knows.',
   'MAR-PLAYER-003': 'The player file lacks something without which no player can be made.',
@@ -91,6 +92,13 @@ export const FAULT_CODES = {
   'MAR-PLAYER-012': 'The total of a club is shorter than its carry.',
   'MAR-PLAYER-013': 'A number of the player file is outside what it can be.',
   'MAR-PLAYER-014': 'The player file names a lie that is not known.',
+
+  'MAR-DAY-001': 'The day file is not JSON, or not one object.',
+  'MAR-DAY-002': 'The file does not say that it is a day file of a schema this Marram knows.',
+  'MAR-DAY-003': 'The day file has a field that day/1 does not know.',
+  'MAR-DAY-004': 'A field of the day file is missing or of the wrong kind.',
+  'MAR-DAY-005': 'A number of the day file is outside what a day on a course can be.',
+  'MAR-DAY-006': 'The wind in words is not a side and a speed, such as into:7.',
 } as const
 
 /** A code of the table above. */
