@@ -1,0 +1,111 @@
+import type { Hole } from '#golf/course/hole.ts'
+import { describeHole } from './describe-hole.ts'
+import type { Drawing, GroupShape, Shape } from './drawing.ts'
+import { COMPASS_SIZE, drawCompass } from './frame/draw-compass.ts'
+import { drawFrame } from './frame/draw-frame.ts'
+import { drawLine } from './frame/draw-line.ts'
+import { drawMeasures } from './frame/draw-measures.ts'
+import { drawTitle, titleSize } from './frame/draw-title.ts'
+import { emptiestPlace } from './frame/emptiest-corner.ts'
+import { drawGround } from './ground/draw-ground.ts'
+import { groundMap } from './ground/ground-map.ts'
+import type { HoleDrawingOptions } from './hole-drawing-options.ts'
+import { drawAim, drawCarryArcs } from './marks/draw-aim.ts'
+import { drawPattern } from './marks/draw-pattern.ts'
+import { drawValues } from './marks/draw-values.ts'
+import { rulerOf } from './ruler.ts'
+import { DRAW_SETTINGS } from './settings.ts'
+import { layOutSheet, type Sheet } from './sheet.ts'
+import { rectangleSteps } from './steps.ts'
+
+/**
+ * A hole as a surveyor would engrave it, tee at the bottom, to true scale, with the player's own marks in the spot
+ * colour. The same hole and options give the same drawing to the last digit.
+ */
+export function drawHole(hole: Hole, options: HoleDrawingOptions = {}): Drawing {
+  const sheet = layOutSheet(hole, options)
+  const survey = drawSurvey(hole, sheet, options)
+  return {
+    width: sheet.width,
+    height: sheet.height,
+    title: `Hole ${hole.ref}${hole.name === null ? '' : `, ${hole.name}`}`,
+    description: describeHole(hole, options),
+    shapes: [...survey.ground, drawMarks(sheet, options), ...survey.furniture],
+  }
+}
+
+/** The surveyed part of the chart in two layers: the ground, below the player's marks, and the frame and title above them. */
+export interface Survey {
+  readonly ground: readonly Shape[]
+  readonly furniture: readonly Shape[]
+}
+
+/** Draws what changes only with hole, tee, pin, wind and units. */
+export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions): Survey {
+  const ruler = rulerOf(options.units)
+  const map = groundMap(hole.areas, sheet)
+  const line = hole.line.map(sheet.toSheet)
+  const title = emptiestPlace(map, titleSize(hole, options), line, [])
+  const compass = emptiestPlace(map, COMPASS_SIZE, line, [title])
+  return {
+    ground: [
+      drawGround(hole, map, sheet),
+      ...(options.values === undefined ? [] : [drawValues(options.values, sheet)]),
+      drawLine(hole, sheet, ruler),
+      ...(options.measures === undefined ? [] : [drawMeasures(hole, options.measures, sheet, ruler)]),
+    ],
+    furniture: [
+      {
+        kind: 'group',
+        name: 'title',
+        shapes: [
+          {
+            kind: 'path',
+            steps: rectangleSteps(title.x, title.y, title.width, title.height),
+            fill: 'paper',
+          },
+          ...drawTitle(hole, [title.x, title.y], ruler, options),
+        ],
+      },
+      { kind: 'group', name: 'compass', shapes: drawCompass(hole, [compass.x, compass.y], options.wind) },
+      ...drawFrame(sheet, ruler),
+      ...(options.credit === undefined ? [] : [creditLine(options.credit, sheet)]),
+    ],
+  }
+}
+
+function creditLine(text: string, sheet: Sheet): Shape {
+  return {
+    kind: 'text',
+    text,
+    at: [sheet.frame.right + 5, sheet.height - 7],
+    size: 8.5,
+    paint: 'ink',
+    face: 'serif-italic',
+    anchor: 'end',
+  }
+}
+
+/** The player's own marks, which change with every drag: arcs, pattern and aim, cut to the frame. */
+export function drawMarks(sheet: Sheet, options: HoleDrawingOptions): GroupShape {
+  const { left, top, right, bottom } = sheet.frame
+  const { aim, arcs, pattern, units } = options
+  return {
+    kind: 'group',
+    name: 'marks',
+    clip: rectangleSteps(left, top, right - left, bottom - top),
+    shapes: [
+      ...(arcs === undefined
+        ? []
+        : [drawCarryArcs(arcs, aim?.from ?? [0, 0], aim?.headingDegrees ?? 0, sheet, rulerOf(units))]),
+      ...(pattern === undefined ? [] : [drawPattern(pattern, sheet)]),
+      ...(aim === undefined ? [] : [drawAim(aim, sheet)]),
+    ],
+  }
+}
+
+/** The size of a hole's sheet when the caller does not say. */
+export const HOLE_SHEET: { readonly width: number; readonly height: number } = {
+  width: DRAW_SETTINGS.sheetWidth,
+  height: DRAW_SETTINGS.sheetHeight,
+}

@@ -1,0 +1,95 @@
+import type { Point } from '#numbers/geometry/point.ts'
+import { contourLines } from '../contour-lines.ts'
+import type { GroupShape, Shape, Step } from '../drawing.ts'
+import { hashNoise } from '../hash-noise.ts'
+import type { Pattern } from '../pattern.ts'
+import { DRAW_SETTINGS } from '../settings.ts'
+import type { Sheet } from '../sheet.ts'
+import { polylineSteps, smoothRingSteps } from '../steps.ts'
+import { levelOfShare, patternDensity } from './pattern-density.ts'
+
+/** A pattern as the isolines that hold half and nine in ten of its finishes, with a scatter of sample finishes. */
+export function drawPattern(pattern: Pattern, sheet: Sheet): GroupShape {
+  if (pattern.x.length === 0) return { kind: 'group', name: 'pattern', shapes: [] }
+  const density = patternDensity(pattern)
+  const shapes: Shape[] = [...sampleFinishes(pattern, sheet)]
+  for (const [index, share] of DRAW_SETTINGS.isolineShares.entries()) {
+    const all = contourLines(density, levelOfShare(density, share))
+    const longestLine = Math.max(...all.map(({ points }) => points.length))
+    // Islands of a few shots would be read as separate targets.
+    const lines = all
+      .filter(({ points }) => points.length > longestLine * 0.12)
+      .map((line) => ({
+        isClosed: line.isClosed,
+        points: line.points.map(sheet.toSheet),
+      }))
+    const steps = lines.flatMap((line) =>
+      line.isClosed ? smoothRingSteps(thin(line.points)) : polylineSteps(line.points),
+    )
+    shapes.push({
+      kind: 'path',
+      steps,
+      stroke: {
+        paint: 'spot',
+        width: index === 0 ? DRAW_SETTINGS.heavyLine : DRAW_SETTINGS.line,
+        ...(index === 0 ? {} : { dash: [5, 2.5] }),
+        join: 'round',
+      },
+    })
+    const longest = lines.toSorted((a, b) => b.points.length - a.points.length)[0]
+    const rightmost = longest?.points.toSorted((a, b) => b[0] - a[0])[0]
+    if (rightmost !== undefined)
+      shapes.push({
+        kind: 'text',
+        text: share === 0.5 ? 'half' : `${share * 10} in 10`,
+        at: [rightmost[0] + 4, rightmost[1] + 3],
+        size: DRAW_SETTINGS.smallType,
+        paint: 'spot',
+        face: 'serif-italic',
+        halo: 2,
+      })
+  }
+  return { kind: 'group', name: 'pattern', shapes }
+}
+
+/** Every third point of a line is enough for a smooth curve at drawing size. */
+function thin(points: readonly Point[]): Point[] {
+  const every = points.length > 36 ? 3 : 1
+  return points.filter((_, index) => index % every === 0)
+}
+
+/** Systematic samples through the weights, so that each stands for the same share of shots: dots, crosses in trouble. */
+function sampleFinishes(pattern: Pattern, sheet: Sheet): Shape[] {
+  const total = pattern.weight.reduce((sum, weight) => sum + weight, 0)
+  const count = DRAW_SETTINGS.sampleCount
+  const dots: Point[] = []
+  const crosses: Step[] = []
+  let sum = 0
+  let taken = 0
+  const order = shuffledOrder(pattern.x.length)
+  for (const finish of order) {
+    sum += (pattern.weight[finish] ?? 0) / total
+    while (taken < count && sum > (taken + 0.5) / count) {
+      const [x, y] = sheet.toSheet([pattern.x[finish] ?? 0, pattern.y[finish] ?? 0])
+      const ground = pattern.ground?.[finish]
+      const isTrouble = ground === 'out' || ground === 'penalty-red' || ground === 'penalty-yellow'
+      if (isTrouble)
+        crosses.push(['M', x - 2, y - 2], ['L', x + 2, y + 2], ['M', x - 2, y + 2], ['L', x + 2, y - 2])
+      else dots.push([x, y])
+      taken += 1
+    }
+  }
+  return [
+    { kind: 'dots', points: dots, radius: 1.15, fill: 'spot' },
+    ...(crosses.length === 0
+      ? []
+      : [{ kind: 'path', steps: crosses, stroke: { paint: 'spot', width: 1, cap: 'round' } } as const]),
+  ]
+}
+
+/** The same shuffle every time: neighbouring finishes of a rule would otherwise give stripes. */
+function shuffledOrder(length: number): number[] {
+  return Array.from({ length }, (_, index) => index).sort(
+    (a, b) => hashNoise(a, 0, 61) - hashNoise(b, 0, 61) || a - b,
+  )
+}

@@ -1,0 +1,11 @@
+import type { Ground } from '#golf/course/ground.ts'
+
+/** Where one club's shot finishes, in the hole frame: places with weights that sum to 1. */
+export interface Pattern {
+  readonly club: string
+  readonly x: Float64Array
+  readonly y: Float64Array
+  readonly weight: Float64Array
+  /** The ground of each finish, where known: finishes in trouble are marked with a cross. */
+  readonly ground?: readonly Ground[]
+}

@@ -1,0 +1,69 @@
+import type { Hole } from '#golf/course/hole.ts'
+import type { Point, Polygon } from '#numbers/geometry/point.ts'
+import { DRAW_SETTINGS } from './settings.ts'
+
+/** A sheet of paper with a hole laid on it to true scale: how metres become drawing units. */
+export interface Sheet {
+  readonly width: number
+  readonly height: number
+  /** The neat line: the ground is drawn inside it. */
+  readonly frame: {
+    readonly left: number
+    readonly top: number
+    readonly right: number
+    readonly bottom: number
+  }
+  readonly unitsPerMetre: number
+  /** A place of the hole frame on the sheet. */
+  readonly toSheet: (place: Point) => Point
+  /** A place of the sheet in the hole frame. */
+  readonly toHole: (at: Point) => Point
+}
+
+/** Lays a hole on a sheet of the given size, tee at the bottom, as large as it goes with its surroundings. */
+export function layOutSheet(
+  hole: Hole,
+  size: { readonly width?: number; readonly height?: number } = {},
+): Sheet {
+  const width = size.width ?? DRAW_SETTINGS.sheetWidth
+  const height = size.height ?? DRAW_SETTINGS.sheetHeight
+  const margin = DRAW_SETTINGS.frameMargin
+  const frame = {
+    left: margin.left,
+    top: margin.top,
+    right: width - margin.right,
+    bottom: height - margin.bottom,
+  }
+
+  const played: Point[] = [...hole.line, hole.pin, ...(hole.green?.[0] ?? [])]
+  const [xs, ys] = [played.map(([x]) => x), played.map(([, y]) => y)]
+  const minX = Math.min(...xs) - DRAW_SETTINGS.roomBesideLineMetres
+  const maxX = Math.max(...xs) + DRAW_SETTINGS.roomBesideLineMetres
+  const minY = Math.min(...ys) - DRAW_SETTINGS.roomBehindTeeMetres
+  const maxY = Math.max(...ys) + DRAW_SETTINGS.roomBeyondGreenMetres
+  const unitsPerMetre = Math.min(
+    (frame.right - frame.left) / (maxX - minX),
+    (frame.bottom - frame.top) / (maxY - minY),
+  )
+  const middle: Point = [(minX + maxX) / 2, (minY + maxY) / 2]
+  const centre: Point = [(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2]
+  return {
+    width,
+    height,
+    frame,
+    unitsPerMetre,
+    toSheet: ([x, y]) => [
+      centre[0] + (x - middle[0]) * unitsPerMetre,
+      centre[1] - (y - middle[1]) * unitsPerMetre,
+    ],
+    toHole: ([x, y]) => [
+      middle[0] + (x - centre[0]) / unitsPerMetre,
+      middle[1] - (y - centre[1]) / unitsPerMetre,
+    ],
+  }
+}
+
+/** Every ring of a polygon on the sheet. */
+export function polygonOnSheet(sheet: Sheet, polygon: Polygon): Polygon {
+  return polygon.map((ring) => ring.map(sheet.toSheet))
+}

@@ -1,0 +1,142 @@
+import type { Area } from '#golf/course/course.ts'
+import type { Ground } from '#golf/course/ground.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Point, Polygon } from '#numbers/geometry/point.ts'
+import { lowDiscrepancyPoints } from '#numbers/statistics/low-discrepancy.ts'
+import { normalQuantile } from '#numbers/statistics/normal.ts'
+import type { Pattern } from '#paper/draw/pattern.ts'
+
+/** Small holes of our own for the pictures: every ground at least once, nothing that stands anywhere. */
+
+function area(id: string, ground: Ground, polygon: Polygon): Area {
+  return {
+    id,
+    ground,
+    polygon,
+    holes: null,
+    name: null,
+    unplayableShare: null,
+    lostShare: null,
+    heightMetres: null,
+    densityPerMetre: null,
+    fallPercent: null,
+    fallTowardDegrees: null,
+    elevationMetres: null,
+  }
+}
+
+/** An oval of 20 corners, slightly uneven. */
+function oval([x, y]: Point, halfWidth: number, halfLength: number): Polygon {
+  return [
+    Array.from({ length: 20 }, (_, index): Point => {
+      const angle = (index / 20) * 2 * Math.PI
+      const uneven = 1 + 0.07 * Math.sin(3 * angle + x)
+      return [x + Math.cos(angle) * halfWidth * uneven, y + Math.sin(angle) * halfLength * uneven]
+    }),
+  ]
+}
+
+function box(left: number, low: number, right: number, high: number): Polygon {
+  return [
+    [
+      [left, low],
+      [right, low],
+      [right, high],
+      [left, high],
+    ],
+  ]
+}
+
+/** A par 4 that bends right round a wood, with every class of ground. */
+export function everyGround(): Hole {
+  const green = oval([62, 300], 13, 16)
+  return {
+    ref: '4',
+    name: 'The Elbow',
+    par: 4,
+    strokeIndex: 7,
+    teeName: 'back',
+    line: [
+      [0, 0],
+      [0, 190],
+      [62, 300],
+    ],
+    lengthMetres: 190 + Math.hypot(62, 110),
+    bearingDegrees: 40,
+    pin: [66, 303],
+    green,
+    greenFallPercent: 2.4,
+    greenFallTowardDegrees: 200,
+    riseMetres: 3,
+    areas: [
+      area('out', 'out', box(-160, -60, -72, 420)),
+      area('wood', 'trees', oval([58, 165], 32, 60)),
+      area('scrub', 'scrub', oval([-52, 130], 12, 40)),
+      area('heavy', 'heavy', oval([-45, 245], 20, 40)),
+      area('cut', 'first-cut', oval([6, 170], 30, 88)),
+      area('path', 'path', box(-36, -20, -33, 120)),
+      area('fairway', 'fairway', oval([4, 168], 22, 80)),
+      area('neck', 'fairway', oval([34, 250], 20, 36)),
+      area('ditch', 'penalty-yellow', box(-90, 112, 100, 118)),
+      area('lake', 'penalty-red', oval([112, 285], 30, 45)),
+      area('sand', 'bunker', oval([-20, 218], 6, 9)),
+      area('sand by the green', 'bunker', oval([43, 309], 5, 8)),
+      area('apron', 'fringe', oval([62, 300], 17, 20)),
+      area('green', 'green', green),
+      area('tee', 'tee', box(-5, -6, 5, 6)),
+    ],
+    trees: [
+      { id: 'lone', position: [-30, 170], heightMetres: 18 },
+      { id: 'small', position: [20, 60], heightMetres: null },
+    ],
+    localRules: [],
+  }
+}
+
+/** A short hole over water, surveyed without a fall. */
+export function overWater(): Hole {
+  const green = oval([0, 138], 14, 11)
+  return {
+    ref: '12',
+    name: null,
+    par: 3,
+    strokeIndex: null,
+    teeName: '',
+    line: [
+      [0, 0],
+      [0, 138],
+    ],
+    lengthMetres: 138,
+    bearingDegrees: 255,
+    pin: [-5, 134],
+    green,
+    greenFallPercent: 0,
+    greenFallTowardDegrees: 0,
+    riseMetres: 0,
+    areas: [
+      area('pond', 'penalty-red', oval([14, 88], 70, 34)),
+      area('left sand', 'bunker', oval([-22, 137], 5, 9)),
+      area('green', 'green', green),
+    ],
+    trees: [],
+    localRules: [],
+  }
+}
+
+/** A pattern of 600 equal finishes: five good strikes in six about the aim, one in six mishit and short. */
+export function inventedPattern(club: string, totalMetres: number, headingDegrees: number): Pattern {
+  const count = 600
+  const points = lowDiscrepancyPoints(count)
+  const x = new Float64Array(count)
+  const y = new Float64Array(count)
+  for (let index = 0; index < count; index += 1) {
+    const isMishit = index % 6 === 5
+    const z = normalQuantile(points[2 * index] ?? 0.5)
+    const total = totalMetres * (isMishit ? 0.62 + 0.13 * z : 1 + 0.06 * z)
+    const direction =
+      headingDegrees + (isMishit ? 8 : 5) * normalQuantile(points[2 * index + 1] ?? 0.5)
+    x[index] = total * Math.sin((direction * Math.PI) / 180)
+    y[index] = total * Math.cos((direction * Math.PI) / 180)
+  }
+  return { club, x, y, weight: new Float64Array(count).fill(1 / count) }
+}

@@ -1,0 +1,28 @@
+// A page of every drawing test: `npx tsx tools/pictures.ts` draws them, writes dist/pictures.html and says which
+// changed; with `--accept` the changed ones become the expected ones.
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { basename, join } from 'node:path'
+
+const folder = 'test/golden/expected'
+spawnSync('npx', ['vitest', 'run', 'test/golden', '--reporter=dot'], { stdio: 'ignore' })
+
+const changed = readdirSync(folder).filter((file) => file.endsWith('.changed.svg'))
+if (process.argv.includes('--accept'))
+  for (const file of changed)
+    renameSync(join(folder, file), join(folder, file.replace('.changed.svg', '.svg')))
+
+const figures = readdirSync(folder)
+  .filter((file) => file.endsWith('.svg'))
+  .sort()
+  .map(
+    (file) =>
+      `<figure><figcaption>${basename(file, '.svg')}</figcaption><img alt="" src="data:image/svg+xml;base64,${readFileSync(join(folder, file)).toString('base64')}"></figure>`,
+  )
+mkdirSync('dist', { recursive: true })
+writeFileSync(
+  'dist/pictures.html',
+  `<!doctype html><meta charset="utf-8"><title>Pictures</title><style>body{font-family:serif;display:flex;flex-wrap:wrap;gap:2rem}figure{margin:0}</style>${figures.join('\n')}\n`,
+)
+console.log(`dist/pictures.html: ${figures.length} pictures, ${changed.length} changed`)
+for (const file of changed) console.log(`  ${file}`)
