@@ -51,3 +51,19 @@ export const FAIRWAY_NEAR_METRES = 30
 
 /** Widths that differ by less are the same, metres. Our assumption: far under the accuracy of any survey. */
 export const PINCH_TIE_METRES = 0.05
+
+/**
+ * What a day on a course can be. Our assumption throughout: wide enough for every day on which golf is played, narrow
+ * enough to catch a wrong unit (a temperature in Fahrenheit, a pressure in inches of mercury, a wind in km/h).
+ */
+export const DAY_RANGES = {
+  windMetresPerSecond: { from: 0, to: 40, unit: 'm/s' },
+  windFromDegrees: { from: 0, to: 360, unit: 'degrees from north' },
+  temperatureCelsius: { from: -30, to: 55, unit: '°C' },
+  altitudeMetres: { from: -450, to: 5000, unit: 'm' },
+  pressureHectopascal: { from: 500, to: 1100, unit: 'hPa' },
+  firmness: { from: 0.2, to: 2.5, unit: 'times the normal run' },
+  greenSpeedFeet: { from: 4, to: 16, unit: 'feet' },
+  pinPaces: { from: 0, to: 80, unit: 'paces' },
+  teeMovedMetres: { from: -150, to: 150, unit: 'm' },
+} as const
