@@ -1,5 +1,4 @@
 import { Failure } from '#faults/failure.ts'
-import type { Fault } from '#faults/fault.ts'
 import type { SurveyFeature } from '#golf/course/survey-feature.ts'
 import { surveyGeometries } from './geojson/survey-geometries.ts'
 import { isJsonObject, type JsonObject, parseJsonText } from './json-text.ts'
@@ -8,7 +7,7 @@ import type { SourceReading } from './source-reading.ts'
 /**
  * A GeoJSON text (RFC 7946), among them our own course file, as features: the one way to read a course, here and
  * in a browser. `where` names the file in messages. Throws `MAR-IMPORT-002` (not JSON) and `MAR-IMPORT-004` (not
- * GeoJSON); anything wrong with a single feature is a fault, and the feature stays in the list.
+ * GeoJSON); a feature whose geometry cannot be used stays in the list with the reason.
  */
 export function parseGeojson(text: string, where: string): SourceReading {
   return readGeojson(parseJsonText(text, where), where)
@@ -61,34 +60,21 @@ function ownMembers(collection: JsonObject): Record<string, unknown> {
 
 function readFeatures(items: readonly unknown[], collection: JsonObject): SourceReading {
   const features: SurveyFeature[] = []
-  const faults: Fault[] = []
   for (const [index, item] of items.entries()) {
     const place = `feature ${index + 1}`
     if (!isJsonObject(item)) {
-      faults.push(unusable(place, 'It is not an object.'))
       features.push({ id: place, tags: {}, geometry: { kind: 'none', reason: 'it is not an object' } })
       continue
     }
     const id = identity(item, place)
     const tags = readTags(item.properties)
-    const { geometries, problems } = surveyGeometries(item.geometry)
-    for (const problem of problems) faults.push(unusable(place, problem))
+    const geometries = surveyGeometries(item.geometry)
     for (const [part, geometry] of geometries.entries()) {
       const partId = geometries.length === 1 ? id : `${id} part ${part + 1}`
       features.push({ id: partId, tags, geometry, ...(id === place ? {} : { faultsAt: place }) })
     }
   }
-  return { kind: 'geojson', features, faults, collection, vertices: 0 }
-}
-
-function unusable(place: string, problem: string): Fault {
-  return {
-    severity: 'error',
-    code: 'MAR-IMPORT-012',
-    message: `The geometry of ${place} cannot be used: ${problem}`,
-    place,
-    advice: 'Draw it again in the map editor it came from, or take it out.',
-  }
+  return { kind: 'geojson', features, faults: [], collection, vertices: 0 }
 }
 
 function identity(feature: JsonObject, place: string): string {

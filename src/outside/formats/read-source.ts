@@ -1,13 +1,15 @@
 import { Failure } from '#faults/failure.ts'
 import { decodeText } from './decode-text.ts'
 import { readGeojson } from './geojson.ts'
-import { parseJsonText } from './json-text.ts'
+import { isJsonObject, parseJsonText } from './json-text.ts'
+import { parseOsmXml } from './osm-xml.ts'
+import { readOverpassJson } from './overpass-json.ts'
 import type { SourceReading } from './source-reading.ts'
 
 /**
  * Reads a course source of any kind: what it is shows in its first characters, the file name only helps where they
- * leave it open. Throws a Failure (`MAR-FILE-*`, `MAR-IMPORT-*`) when nothing of it can be read; what is wrong with
- * single elements comes back as faults.
+ * leave it open. Throws a Failure (`MAR-FILE-*`, `MAR-IMPORT-*`) when nothing of it can be read; an element
+ * whose geometry cannot be used stays in the list with the reason.
  */
 export function readSource(bytes: Uint8Array, fileName: string): SourceReading {
   const { text, faults } = decodeText(bytes, fileName)
@@ -20,8 +22,11 @@ function readText(text: string, fileName: string): SourceReading {
     .slice(0, 4096)
     .replace(/^\uFEFF/, '')
     .trimStart()
+  if (start.startsWith('<')) return parseOsmXml(text, fileName)
   if (start.startsWith('{') || start.startsWith('[') || /\.(geo)?json$/i.test(fileName)) {
-    return readGeojson(parseJsonText(text, fileName), fileName)
+    const value = parseJsonText(text, fileName)
+    const isReply = isJsonObject(value) && Array.isArray(value.elements)
+    return isReply ? readOverpassJson(value, fileName) : readGeojson(value, fileName)
   }
   throw unknownKind(fileName)
 }

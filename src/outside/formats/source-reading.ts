@@ -8,7 +8,7 @@ export type SourceKind = 'osm-xml' | 'overpass-json' | 'geojson' | 'hole-table'
 export interface SourceReading {
   readonly kind: SourceKind
   readonly features: readonly SurveyFeature[]
-  /** What was wrong with single elements; they are in `features` all the same, with geometry `none`. */
+  /** What was doubtful about the source as a whole; what is wrong with a single element shows when it is assembled. */
   readonly faults: readonly Fault[]
   /** What the source says of itself: of a course file its `marram` object and `marram:*` members, of a map its credit. */
   readonly collection: Readonly<Record<string, unknown>>

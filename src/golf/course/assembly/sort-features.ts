@@ -35,8 +35,9 @@ export function sortFeatures(features: readonly SurveyFeature[], tally: Tally): 
   const doubtful: { feature: SurveyFeature; reason: string }[] = []
   for (const feature of features) {
     const role = classifyFeature(feature)
-    if (role.kind === 'ignored') tally.ignore(feature, role.reason)
-    else if (feature.geometry.kind === 'none') askForPlace(feature, feature.geometry.reason, tally)
+    const isBlank = Object.keys(feature.tags).length === 0
+    if (feature.geometry.kind === 'none' && (isBlank || role.kind !== 'ignored')) askForPlace(feature, tally)
+    else if (role.kind === 'ignored') tally.ignore(feature, role.reason)
     else if (role.kind === 'ground') ground.push({ feature, role })
     else if (role.kind === 'person') doubtful.push({ feature, reason: role.reason })
     else byKind[role.kind].push(feature)
@@ -53,13 +54,15 @@ export function sortFeatures(features: readonly SurveyFeature[], tally: Tally): 
   }
 }
 
-function askForPlace(feature: SurveyFeature, reason: string, tally: Tally): void {
+function askForPlace(feature: SurveyFeature, tally: Tally): void {
+  if (feature.geometry.kind !== 'none') return
+  const { reason, code = 'MAR-IMPORT-012' } = feature.geometry
   tally.ask(feature, reason)
   tally.fault(
-    'warning',
-    'MAR-IMPORT-012',
+    'error',
+    code,
     placeOf(feature),
     `${placeOf(feature)} was left out: ${reason}.`,
-    'Fetch it again with its geometry, or draw it.',
+    'Draw it again where it came from, or fetch the area again so that it is whole.',
   )
 }

@@ -1,32 +1,31 @@
+import type { FaultCode } from '#faults/codes.ts'
 import type { LonLat, SurveyGeometry } from '#golf/course/survey-feature.ts'
 import { isJsonObject } from '../json-text.ts'
 
-/** The geometries of one GeoJSON feature: one, except for collections and several lines or points. */
-export interface FeatureGeometries {
-  readonly geometries: readonly SurveyGeometry[]
-  /** Why a part cannot be used, in sentences; such a part is `none` in `geometries`. */
-  readonly problems: readonly string[]
-}
-
-/** A GeoJSON geometry of unknown content as survey geometries. A height in a position is left out. Never throws. */
-export function surveyGeometries(geometry: unknown): FeatureGeometries {
-  const problems: string[] = []
+/**
+ * A GeoJSON geometry of unknown content as survey geometries: one, except for collections and several lines or
+ * points. A part that cannot be used is `none` with the reason. A height in a position is left out. Never throws.
+ */
+export function surveyGeometries(geometry: unknown): readonly SurveyGeometry[] {
   const parts = partsOf(geometry, 0)
-  const geometries = (parts.length > 0 ? parts : refuse('its geometry is empty')).map(
-    (part): SurveyGeometry => {
-      try {
-        return part()
-      } catch (cause) {
-        const reason = cause instanceof Unusable ? cause.message : String(cause)
-        problems.push(`${reason[0]?.toUpperCase()}${reason.slice(1)}.`)
-        return { kind: 'none', reason }
-      }
-    },
-  )
-  return { geometries, problems }
+  return (parts.length > 0 ? parts : refuse('its geometry is empty')).map((part): SurveyGeometry => {
+    try {
+      return part()
+    } catch (cause) {
+      if (cause instanceof Unusable) return { kind: 'none', reason: cause.message, code: cause.code }
+      throw cause
+    }
+  })
 }
 
-class Unusable extends Error {}
+class Unusable extends Error {
+  readonly code: FaultCode
+
+  constructor(reason: string, code: FaultCode = 'MAR-IMPORT-012') {
+    super(reason)
+    this.code = code
+  }
+}
 
 // A collection of collections is legal but nobody draws a course so; the limit keeps a hostile file from filling the stack.
 const DEEPEST_COLLECTION = 8
@@ -79,7 +78,10 @@ function readPosition(value: unknown): LonLat {
     throw new Unusable('a position is not a pair of numbers')
   }
   if (Math.abs(longitude) > 180 || Math.abs(latitude) > 90) {
-    throw new Unusable(`[${longitude}, ${latitude}] is not a longitude and latitude in degrees`)
+    throw new Unusable(
+      `[${longitude}, ${latitude}] is not a longitude and latitude in degrees`,
+      'MAR-IMPORT-013',
+    )
   }
   return [longitude, latitude]
 }
