@@ -205,7 +205,7 @@ export const BACK_NINE: readonly HoleDesign[] = [
     line: [305, -100, 276, 200],
     backTee: [-17, -5],
     forwardTee: [42, -6],
-    fairways: [[105, 14, 13, 145, 23, 12, 185, 20, 12, 215, 12, 13, 250, 11, 19, 286, 10, 10]],
+    fairways: [[105, 14, 13, 145, 23, 12, 185, 20, 12, 215, 13, 13, 250, 11, 19, 286, 10, 10]],
     green: { long: 25, wide: 22, turnDegrees: 50, waist: 0.2, fallPercent: 1.6, fallTowardDegrees: 200 },
     fairwayBunkers: [
       [172, -27, 12, 8, 10],

@@ -216,7 +216,7 @@ export const FRONT_NINE: readonly HoleDesign[] = [
     forwardTee: [46, 6],
     fairways: [
       [
-        112, 13, 14, 145, 18, 20, 172, 18, 19, 196, 14, 14, 222, 13, 12, 246, 15, 15, 280, 17, 17, 308, 13,
+        112, 13, 14, 145, 18, 20, 172, 18, 19, 196, 14, 14, 222, 13, 13, 246, 15, 15, 280, 17, 17, 308, 13,
         14, 322, 10, 11,
       ],
     ],
@@ -256,7 +256,7 @@ export const FRONT_NINE: readonly HoleDesign[] = [
     par: 4,
     strokeIndex: 1,
     idea: 'Long into the prevailing wind: the short way round the corner is over sand, and the green rejects a weak long iron.',
-    line: [-110, -122, -300, -116, -478, -158],
+    line: [-104, -122, -300, -116, -470, -156],
     backTee: [-22, -3],
     forwardTee: [66, 5],
     fairways: [[120, 13, 13, 160, 13, 22, 200, 13, 19, 232, 12, 14, 275, 20, 13, 325, 15, 15, 356, 11, 11]],
