@@ -13,6 +13,7 @@ const CHECKS = [
     // TS18003: a floor that has no file yet is not wrong.
     forgives: 'error TS18003',
   })),
+  { title: 'build of command line and screen', command: ['node', 'tools/build.mjs'] },
   { title: 'walls between rooms', command: ['node', 'tools/check-walls.mjs'] },
 ]
 

@@ -1,0 +1,45 @@
+import { Command } from 'commander'
+import { importCommand } from './import-command.ts'
+import type { Machine } from './machine.ts'
+import { measureCommand } from './measure-command.ts'
+
+/**
+ * The words of `marram`: commands, options and what they say of themselves. `done` takes the exit code of the
+ * command that ran. Only help and the version are printed here; everything else comes back as an error.
+ */
+export function commandLine(machine: Machine, done: (exitCode: number) => void): Command {
+  const program = new Command('marram')
+    .description('Plans a golf hole for one player and says when it is too close to call.')
+    .version(machine.version, '--version', 'print the version')
+    .helpOption('--help', 'print this help')
+    .helpCommand(false)
+    .option('--json', 'one JSON document on standard output and nothing else, in SI')
+    .option('--units <yards|metres>', 'lengths for people (yards unless given)')
+    .option('--quiet', 'print only the answer')
+    .exitOverride()
+    .configureOutput({ writeOut: machine.out, writeErr: () => undefined })
+
+  program
+    .command('import')
+    .description('open map data, GeoJSON or a typed hole table → course file and report')
+    .argument('<source...>', 'OSM XML, Overpass JSON, GeoJSON, or a hole table (.csv)')
+    .requiredOption('--out <file>', 'the course file to write (.geojson)')
+    .option('--elevation <file>', 'heights; not read yet')
+    .action(async (sources, _own, command) =>
+      done(await importCommand(sources, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('measure')
+    .description('a hole as numbers: length, every hazard, widths, front, middle and back')
+    .argument('<course>', COURSE)
+    .requiredOption('--hole <ref>', 'the hole, by its number or name on the card')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .action(async (course, _own, command) =>
+      done(await measureCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  return program
+}
+
+const COURSE = 'a course file, a hole table (.csv), or any source that can be imported'

@@ -1,0 +1,89 @@
+import type { HazardMeasure, HoleMeasures } from '#golf/course/hole-measures.ts'
+import { tableLines } from './table.ts'
+import { lengthNumber, lengthText, type ReaderUnits, sideText } from './units-of-the-reader.ts'
+
+/** A hole as a page of numbers: length and bends, hazards in the order they come, fairway, green. */
+export function measurePage(measures: HoleMeasures, courseName: string, units: ReaderUnits): string[] {
+  const { ref, par, lengthMetres, teeName, strokeIndex } = measures
+  return [
+    `Hole ${ref}, par ${par}, ${lengthText(lengthMetres, units)}${teeName === '' ? '' : ` from the ${teeName} tees`} · ${courseName}`,
+    ...(strokeIndex === null ? [] : [`Stroke index ${strokeIndex}`]),
+    ...legLines(measures, units),
+    ...hazardLines(measures.hazards, units),
+    ...fairwayLines(measures, units),
+    ...greenLines(measures, units),
+  ]
+}
+
+function legLines({ legs, riseMetres }: HoleMeasures, units: ReaderUnits): string[] {
+  const bends = legs.flatMap((leg) =>
+    leg.bendDegrees === null || Math.abs(leg.bendDegrees) < 1
+      ? []
+      : [
+          `Bends ${Math.round(Math.abs(leg.bendDegrees))}° to the ${leg.bendDegrees > 0 ? 'right' : 'left'} at ${lengthText(leg.endsAtMetres, units)}.`,
+        ],
+  )
+  const height = lengthText(Math.abs(riseMetres), units)
+  if (Math.abs(riseMetres) < 0.5) return bends
+  return [...bends, `The green lies ${height} ${riseMetres > 0 ? 'above' : 'below'} the tee.`]
+}
+
+function hazardLines(hazards: readonly HazardMeasure[], units: ReaderUnits): string[] {
+  if (hazards.length === 0) return ['', 'No hazard on this hole.']
+  const columns = [
+    { heading: 'hazard' },
+    { heading: 'side' },
+    { heading: 'reach', isFigure: true },
+    { heading: 'carry', isFigure: true },
+    { heading: 'off line', isFigure: true },
+  ]
+  const rows = hazards.map((hazard) => [
+    hazard.name ?? groundWords(hazard.ground),
+    hazard.side,
+    lengthNumber(hazard.reachMetres, units),
+    hazard.carryMetres === null ? '–' : lengthNumber(hazard.carryMetres, units),
+    hazard.side === 'across' ? '–' : lengthNumber(Math.abs(hazard.offsetMetres), units),
+  ])
+  return ['', ...tableLines(columns, rows)]
+}
+
+function groundWords(ground: string): string {
+  const words: Record<string, string> = {
+    'penalty-red': 'penalty area, red',
+    'penalty-yellow': 'penalty area, yellow',
+    bunker: 'bunker',
+    out: 'out of bounds',
+    heavy: 'heavy grass',
+  }
+  return words[ground] ?? ground.replace('-', ' ')
+}
+
+function fairwayLines({ fairway, pinch }: HoleMeasures, units: ReaderUnits): string[] {
+  if (fairway.length === 0) return []
+  const columns = ['fairway at', 'left edge', 'right edge', 'width'].map((heading) => ({
+    heading,
+    isFigure: true,
+  }))
+  const rows = fairway.map((width) => [
+    lengthNumber(width.atMetres, units),
+    sideText(width.leftMetres, units),
+    sideText(width.rightMetres, units),
+    lengthNumber(width.widthMetres, units),
+  ])
+  const narrowest =
+    pinch === null
+      ? []
+      : [`Narrowest at ${lengthText(pinch.atMetres, units)}: ${lengthText(pinch.widthMetres, units)} wide.`]
+  return ['', ...tableLines(columns, rows), ...narrowest]
+}
+
+function greenLines({ green }: HoleMeasures, units: ReaderUnits): string[] {
+  if (green === null) return ['', 'The survey has no green for this hole.']
+  const [front, middle, back] = [green.frontMetres, green.middleMetres, green.backMetres].map((metres) =>
+    lengthNumber(metres, units),
+  )
+  return [
+    '',
+    `Green: front ${front}, middle ${middle}, back ${back}; ${lengthText(green.depthMetres, units)} deep, ${lengthText(green.widthMetres, units)} wide.`,
+  ]
+}

@@ -1,0 +1,13 @@
+import { Failure } from '#faults/failure.ts'
+import type { Machine } from './machine.ts'
+
+/**
+ * Says why a command could not run: with `--json` as `{"error":{code,message,where}}` on standard output, else
+ * one line on standard error. Anything that is not a {@link Failure} is a defect of Marram and is thrown on.
+ */
+export function printFailure(error: unknown, isJson: boolean, machine: Machine): void {
+  if (!(error instanceof Failure)) throw error
+  const { code, message, where } = error
+  if (isJson) machine.out(`${JSON.stringify({ error: { code, message, where } }, null, 2)}\n`)
+  else machine.err(`${code} ${message}${where === '' ? '' : ` (${where})`}\n`)
+}

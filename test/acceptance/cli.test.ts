@@ -1,0 +1,153 @@
+import { chmodSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, it } from 'vitest'
+import { marram, marramJson } from './run-cli.ts'
+
+// The promises of the command line to people and programs outside: README.md, docs/errors.md.
+
+const COURSE = 'examples/sandrel-ness.course.geojson'
+const folder = mkdtempSync(join(tmpdir(), 'marram-cli-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+const file = (name: string, content: string | Uint8Array): string => {
+  const path = join(folder, name)
+  writeFileSync(path, content)
+  return path
+}
+
+/** Every expected failure: exit code 2, one line with the code, nothing on standard output, no stack trace; and the same in JSON. */
+function expectFailure(code: string, ...words: readonly string[]): string {
+  const run = marram(...words)
+  expect(run.err).toMatch(new RegExp(`^${code} .+\n$`))
+  expect(run.err).not.toMatch(/\n\s+at /)
+  expect(run.out).toBe('')
+  expect(run.status).toBe(2)
+  const json = marramJson(...words)
+  expect(json.status).toBe(2)
+  expect(Object.keys(json.document)).toEqual(['error'])
+  expect(json.document.error.code).toBe(code)
+  expect(Object.keys(json.document.error)).toEqual(['code', 'message', 'where'])
+  return run.err
+}
+
+describe('marram', () => {
+  it('says its version and its help', () => {
+    const version = marram('--version')
+    expect(version).toEqual({ status: 0, out: expect.stringMatching(/^\d+\.\d+\.\d+\n$/), err: '' })
+    const help = marram('--help')
+    expect(help.status).toBe(0)
+    for (const command of ['import', 'measure']) expect(help.out).toMatch(new RegExp(`^  ${command} `, 'm'))
+    expect(marram('measure', '--help').out).toContain('--hole <ref>')
+  })
+
+  it('names words it does not know and the ones that were meant', () => {
+    expectFailure('MAR-USAGE-001')
+    expect(expectFailure('MAR-USAGE-001', 'mesure', COURSE)).toContain('measure')
+    expect(expectFailure('MAR-USAGE-001', 'measure', COURSE, '--hol', '7')).toContain('--hole')
+    expect(expectFailure('MAR-USAGE-001', 'measure', COURSE)).toContain('--hole')
+    expectFailure('MAR-USAGE-001', 'measure')
+    expectFailure('MAR-USAGE-001', 'measure', COURSE, 'another', '--hole', '7')
+    expectFailure('MAR-USAGE-001', 'measure', COURSE, '--hole')
+    expectFailure('MAR-USAGE-002', 'measure', COURSE, '--hole', '7', '--units', 'furlongs')
+  })
+
+  it('says which file cannot be read and why', () => {
+    expectFailure('MAR-FILE-001', 'measure', join(folder, 'nothing.geojson'), '--hole', '7')
+    expectFailure('MAR-FILE-002', 'measure', folder, '--hole', '7')
+    expectFailure('MAR-FILE-003', 'measure', file('empty.geojson', ''), '--hole', '7')
+    expectFailure(
+      'MAR-FILE-005',
+      'measure',
+      file(
+        'binary.osm',
+        Uint8Array.from({ length: 999 }, (_, i) => i % 7),
+      ),
+      '--hole',
+      '7',
+    )
+    expectFailure('MAR-FILE-007', 'measure', file('words.txt', 'a few plain words\n'), '--hole', '7')
+    const large = file('large.osm', '<osm/>')
+    truncateSync(large, 200_000_000)
+    expectFailure('MAR-FILE-004', 'measure', large, '--hole', '7')
+  })
+
+  it('says so when a file cannot be read', () => {
+    const forbidden = file('forbidden.geojson', '{}')
+    chmodSync(forbidden, 0)
+    // The superuser may read every file, but not the unmapped memory of a process.
+    expectFailure(
+      'MAR-FILE-002',
+      'measure',
+      process.getuid?.() === 0 ? '/proc/self/mem' : forbidden,
+      '--hole',
+      '7',
+    )
+  })
+})
+
+describe('marram measure', () => {
+  it('gives a hole as numbers, in SI for programs', () => {
+    const { status, document } = marramJson('measure', COURSE, '--hole', '7')
+    expect(status).toBe(0)
+    expect(document.schema).toBe('measure/1')
+    expect(document.hole.ref).toBe('7')
+    expect(document.hole.length_m).toBeGreaterThan(250)
+    expect(document.hole.hazards.length).toBeGreaterThan(0)
+    for (const hazard of document.hole.hazards) expect(hazard.far_m).toBeGreaterThanOrEqual(hazard.reach_m)
+    const { front_m, middle_m, back_m } = document.hole.green
+    expect(front_m).toBeLessThan(middle_m)
+    expect(middle_m).toBeLessThan(back_m)
+  })
+
+  it('speaks yards to people unless asked for metres', () => {
+    const { document } = marramJson('measure', COURSE, '--hole', '7')
+    const metres = document.hole.length_m
+    expect(marram('measure', COURSE, '--hole', '7').out).toContain(`${Math.round(metres / 0.9144)} yd`)
+    expect(marram('measure', COURSE, '--hole', '7', '--units', 'metres').out).toContain(
+      `${Math.round(metres)} m`,
+    )
+    // JSON is always SI.
+    expect(marramJson('measure', COURSE, '--hole', '7', '--units', 'yards').document).toEqual(document)
+  })
+
+  it('says which holes and tees there are when asked for another', () => {
+    expect(expectFailure('MAR-COURSE-001', 'measure', COURSE, '--hole', '77')).toContain('18')
+    expectFailure('MAR-COURSE-002', 'measure', COURSE, '--hole', '7', '--tee', 'nobody')
+  })
+})
+
+describe('marram import', () => {
+  it('writes a course file that can be measured, and reports every element', () => {
+    const out = join(folder, 'lines.geojson')
+    const { status, document } = marramJson(
+      'import',
+      'test/fixtures/courses/purgatory-holes.geojson',
+      '--out',
+      out,
+    )
+    expect(status).toBe(0)
+    expect(document.schema).toBe('import/1')
+    expect(document.report.holes).toHaveLength(18)
+    const { total, used, ignored, needsPerson } = document.report.elements
+    expect(used + ignored + needsPerson).toBe(total)
+    expect(document.report.missing.join(' ')).toContain('green')
+    expect(marramJson('measure', out, '--hole', '1').document.hole.length_m).toBeCloseTo(
+      document.report.holes[0].length_m,
+      3,
+    )
+  })
+
+  it('fails cleanly when it has nowhere to write, and leaves nothing behind', () => {
+    expectFailure('MAR-FILE-006', 'import', COURSE, '--out', join(folder, 'no', 'such', 'folder.geojson'))
+    expectFailure('MAR-USAGE-001', 'import', COURSE)
+    expectFailure(
+      'MAR-USAGE-003',
+      'import',
+      COURSE,
+      '--out',
+      join(folder, 'x.geojson'),
+      '--elevation',
+      'heights.tif',
+    )
+  })
+})
