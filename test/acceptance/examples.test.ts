@@ -7,14 +7,15 @@ import type { Area } from '#golf/course/course.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
+import { parseDay } from '#golf/course/parse-day.ts'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
-import { polygonArea } from '#numbers/geometry/polygon.ts'
+import { polygonArea, polygonContains } from '#numbers/geometry/polygon.ts'
 import { pointAlong, polylineLength } from '#numbers/geometry/polyline.ts'
 import { selfCrossing } from '#numbers/geometry/self-crossing.ts'
 import { readSource } from '#outside/formats/read-source.ts'
-import { buildCourse } from '../../tools/example-course/build-course.ts'
+import { exampleFiles } from '../../tools/draw-example-course.ts'
 
 const EXAMPLES = fileURLToPath(new URL('../../examples/', import.meta.url))
 const COURSE_FILE = 'sandrel-ness.course.geojson'
@@ -42,7 +43,7 @@ function names(ending: string): readonly string[] {
 
 describe('the invented course', () => {
   it('is drawn again by its script to the last byte', () => {
-    expect(buildCourse()).toBe(text(COURSE_FILE))
+    for (const [name, drawn] of exampleFiles()) expect(text(name) === drawn, name).toBe(true)
   })
 
   it('is read without a fault and without a feature left over', () => {
@@ -223,6 +224,26 @@ describe('the players', () => {
     expect(players).toHaveLength(4)
     expect(players.filter((player) => player.hand === 'left')).toHaveLength(1)
     expect(players.map((player) => player.name)).toContain('Wren')
+  })
+})
+
+describe('the days', () => {
+  it.each(names('.day.json'))('%s can be read, and its holes are cut on their greens', (name) => {
+    const day = parseDay(text(name), name)
+    for (const ref of Object.keys(day.pins)) {
+      const { pin, green } = holeFromCourse(course, ref, { day })
+      expect(green !== null && polygonContains(green, pin), `hole ${ref}`).toBe(true)
+    }
+  })
+
+  it('are a windy soft one with every hole cut, and a warm firm one', () => {
+    const windy = parseDay(text('westerly.day.json'), 'westerly')
+    const firm = parseDay(text('high-summer.day.json'), 'high-summer')
+    expect(Object.keys(windy.pins)).toHaveLength(18)
+    expect(windy.wind.speedMetresPerSecond).toBeGreaterThan(2 * firm.wind.speedMetresPerSecond)
+    expect(windy.firmness).toBeLessThan(1)
+    expect(firm.firmness).toBeGreaterThan(1)
+    expect(windy.temperatureCelsius).toBeLessThan(firm.temperatureCelsius)
   })
 })
 

@@ -9,7 +9,7 @@ import { corridorOutline, type LineOfPlay, lineOfPlay } from './line-of-play.ts'
 import { bandAlong, roundedOutline, smoothRing, unevenRing } from './shapes.ts'
 
 /** All eighteen holes, in order of play. */
-export const HOLES: readonly HoleDesign[] = [...FRONT_NINE, ...BACK_NINE]
+const HOLES: readonly HoleDesign[] = [...FRONT_NINE, ...BACK_NINE]
 
 type Tags = Readonly<Record<string, string | number>>
 
@@ -206,7 +206,7 @@ ${lines.join(',\n')}
 }
 
 /** Where the markers of each set stand, course plane in metres. */
-export function teePlaces(
+function teePlaces(
   hole: HoleDesign,
   play: LineOfPlay,
 ): { readonly skerry: Point; readonly drift: Point; readonly shell: Point } {
@@ -218,7 +218,7 @@ export function teePlaces(
 }
 
 /** Length of the hole from each set of tees in whole metres: from the markers to the first bend, then along the line. */
-export function teeLengths(hole: HoleDesign): {
+function teeLengths(hole: HoleDesign): {
   readonly skerry: number
   readonly drift: number
   readonly shell: number

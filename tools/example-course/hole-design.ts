@@ -11,7 +11,7 @@ export type Hollow = readonly [along: number, off: number, long: number, wide: n
 export type CoverKind = 'heavy' | 'scrub' | 'heath' | 'wood' | 'pond-red' | 'pond-yellow' | 'reeds-red'
 
 /** One outline drawn by its corners, smoothed later. */
-export interface Cover {
+interface Cover {
   readonly kind: CoverKind
   readonly name: string
   /** Places of the corners, run together: along, off, along, off. */
@@ -19,7 +19,7 @@ export interface Cover {
 }
 
 /** A putting surface: long and short axis in metres, the long one turned clockwise from the line of play, with its fall. */
-export interface GreenDesign {
+interface GreenDesign {
   readonly long: number
   readonly wide: number
   readonly turnDegrees: number

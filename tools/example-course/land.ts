@@ -55,16 +55,7 @@ export const TRACTS: readonly Tract[] = [
   {
     name: 'beyond-the-wall',
     kind: 'out',
-    corners: [
-      ...WALL,
-      [730, 245],
-      [775, 60],
-      [770, -440],
-      [0, -450],
-      [-640, -440],
-      [-735, -100],
-      [-745, 190],
-    ],
+    corners: [...WALL, ...pairs([860, 244, 900, -560, -860, -560, -860, 240])],
   },
   {
     name: 'clubhouse',

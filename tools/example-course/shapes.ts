@@ -18,7 +18,7 @@ export function smoothRing(corners: readonly Point[], step: number): Ring {
 }
 
 /** An open smooth line through the points by the same spline, ends included, sampled about every `step` metres. */
-export function smoothLine(points: readonly Point[], step: number): readonly Point[] {
+function smoothLine(points: readonly Point[], step: number): readonly Point[] {
   const last = points.length - 1
   const spans = points
     .slice(0, last)
