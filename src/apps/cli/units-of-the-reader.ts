@@ -1,5 +1,5 @@
 import { Failure } from '#faults/failure.ts'
-import { METRES_PER_YARD } from '#numbers/units/units.ts'
+import { METRES_PER_SECOND_PER_MPH, METRES_PER_YARD } from '#numbers/units/units.ts'
 
 /** The unit of length a person reads. JSON is always SI. */
 export type ReaderUnits = 'yards' | 'metres'
@@ -28,4 +28,10 @@ export function sideText(metres: number, units: ReaderUnits): string {
   const number = lengthNumber(Math.abs(metres), units)
   if (number === '0') return 'on the line'
   return `${number} ${metres > 0 ? 'right' : 'left'}`
+}
+
+/** A speed of wind → `9 mph` or `4 m/s`. */
+export function windText(metresPerSecond: number, units: ReaderUnits): string {
+  if (units === 'yards') return `${Math.round(metresPerSecond / METRES_PER_SECOND_PER_MPH)} mph`
+  return `${Math.round(metresPerSecond)} m/s`
 }

@@ -1,0 +1,17 @@
+import type { GlobalOptions } from './machine.ts'
+
+/** The options of `marram plan`, as typed. */
+export interface PlanOptions extends GlobalOptions {
+  readonly player: string
+  readonly hole: string
+  readonly tee?: string
+  readonly day?: string
+  readonly wind?: string
+  readonly pin?: string
+  readonly from?: string
+  readonly lie?: string
+  readonly club?: string
+  readonly objective?: string
+  readonly draws?: string
+  readonly picture?: string
+}

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest'
+import type { PlanOption } from '#golf/strategy/plan.ts'
+import { aimText, costInWords, costText, leaveText, shareText } from './plan-words.ts'
+import { lengthText, sideText } from './units-of-the-reader.ts'
+
+describe('words of a plan', () => {
+  it('print a cost to a hundredth in tables and to a twentieth in sentences, and none that rounds to none', () => {
+    expect([0, 0.004, 0.005, 0.038, 1.2].map(costText)).toEqual(['–', '–', '+0.01', '+0.04', '+1.20'])
+    expect(costInWords(0.02)).toBe('less than 0.05 of a stroke')
+    expect(costInWords(0.13)).toBe('about 0.15 of a stroke')
+  })
+
+  it('print shares in per cent, a small one as such', () => {
+    expect([0, 0.004, 0.006, 0.014, 0.444, 1].map(shareText)).toEqual(['–', '–', '<1', '1', '44', '100'])
+  })
+
+  it('round lengths once, in the unit of the reader', () => {
+    expect(lengthText(182.88, 'yards')).toBe('200 yd')
+    expect(lengthText(182.88, 'metres')).toBe('183 m')
+    expect(lengthText(182.88, 'yards', 5)).toBe('200 yd')
+    expect(lengthText(-0.3, 'metres')).toBe('0 m')
+    expect([-10, 0.2, 10].map((metres) => sideText(metres, 'yards'))).toEqual([
+      '11 left',
+      'on the line',
+      '11 right',
+    ])
+  })
+
+  it('say aim and leave as a player would', () => {
+    const option = {
+      aim: { heading_deg: 1, offset_m: 9.144, at_m: 182.88, start_deg: 2 },
+      leave_m: { p10: 91.44, p50: 100.584, p90: 137.16 },
+    } as PlanOption
+    expect(aimText(option, 'yards')).toBe('10 right at 200 yd')
+    expect(leaveText(option, 'yards')).toBe('110 (100 to 150)')
+  })
+})
