@@ -5,11 +5,11 @@ import type { HoleModel } from './hole-model.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { HEADINGS, headingOf, linesOfPlay } from './lines-of-play.ts'
 import { groundOf } from './places.ts'
-import { KEPT_ACTIONS, OVERCLUB_METRES, SOLVE_QUADRATURE } from './settings.ts'
+import { KEPT_ACTIONS, OVERCLUB_METRES, PARTIAL_SWING_METRES, SOLVE_QUADRATURE } from './settings.ts'
 import { shortGameEndsInto } from './short-game-ends.ts'
 import { type ShotTable, shotTable } from './shot-table.ts'
 import { isAllowed, type Shot, shotsOf } from './shots.ts'
-import { type Strikes, strikesOf } from './strikes.ts'
+import { strikesOf } from './strikes.ts'
 import { costFromCell } from './stroke-cost.ts'
 
 /** The shortest path of one hole: states are the cells from which a full stroke is played. */
@@ -23,41 +23,32 @@ export interface HoleProblem extends ShortestPathProblem {
 
 export interface HoleProblemOptions {
   readonly quadrature?: { readonly good: number; readonly mishit: number }
-  /** Kept actions of a neighbouring problem with the same places and the same shots. */
+  /** Kept actions of a neighbouring problem with the same places and the same shots. Not written to. */
   readonly kept?: Int32Array
 }
 
-/** States in a hole: what is fixed of each while solving. */
-interface Choices {
-  readonly lines: readonly number[]
-  readonly shots: readonly number[]
-  readonly lie: Lie
-}
+const LINES_A_SHOT: number = LIES.length * HEADINGS
 
 /** Sets out a hole as a shortest path: cost 1 a stroke and 1 a penalty; it ends with the value of the short game. */
 export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}): HoleProblem {
   const { places, states, costs, player } = model
   const shots = shotsOf(player)
-  const strikes: Strikes = strikesOf(options.quadrature ?? SOLVE_QUADRATURE)
-  const allowed = new Map<Lie, number[]>(
-    LIES.map((lie) => [lie, shots.flatMap((shot, index) => (isAllowed(shot, lie, player) ? [index] : []))]),
-  )
-  const tables = new Array<ShotTable | undefined>(shots.length * LIES.length * HEADINGS)
-  const choices = new Array<Choices | undefined>(places.coarseCount)
+  const strikes = strikesOf(options.quadrature ?? SOLVE_QUADRATURE)
+  const tables = new Array<ShotTable | undefined>(shots.length * LINES_A_SHOT)
   const kept = options.kept
     ? Int32Array.from(options.kept)
     : new Int32Array(places.coarseCount * KEPT_ACTIONS).fill(-1)
+  const keptCosts = new Float64Array(places.coarseCount * KEPT_ACTIONS)
   const bestAction = new Int32Array(places.coarseCount).fill(-1)
-  const keptCosts = new Float64Array(KEPT_ACTIONS)
+  const groups = options.kept ? [] : lineGroups(model)
+  const reach = reachOf(model, shots)
 
   function tableOf(action: number): ShotTable {
     const known = tables[action]
     if (known) return known
-    const shot = Math.floor(action / (LIES.length * HEADINGS))
-    const lie = Math.floor(action / HEADINGS) % LIES.length
     const made = shotTable({
-      shot: shots[shot] as Shot,
-      lie: LIES[lie] as Lie,
+      shot: shots[Math.floor(action / LINES_A_SHOT)] as Shot,
+      lie: LIES[Math.floor(action / HEADINGS) % LIES.length] as Lie,
       heading: headingOf(action % HEADINGS),
       player,
       conditions: model.conditions,
@@ -70,79 +61,127 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     return made
   }
 
-  function choicesOf(state: number): Choices {
-    const known = choices[state]
-    if (known) return known
-    const lie = lieOfGround(groundOf(places, state)) as Lie
-    const pin = states.pinDirection[state] as number
-    const reach =
-      ((places.toPin[state] as number) + OVERCLUB_METRES) / flightChange(model.conditions, pin).carryShare
-    const usable = allowed.get(lie) as number[]
-    const near = usable.filter((index) => (shots[index] as Shot).stock.totalMetres <= reach)
-    const made: Choices = {
-      lie,
-      lines: linesOfPlay(pin, states.bendDirection[state] as number, lie === 'trees' || lie === 'scrub'),
-      shots: near.length > 0 ? near : usable,
+  /** Puts an action among the few best of a state, in order of cost. */
+  function keep(state: number, action: number, cost: number): void {
+    const first = state * KEPT_ACTIONS
+    let slot = first + KEPT_ACTIONS - 1
+    if (cost >= (keptCosts[slot] as number)) return
+    for (; slot > first && (keptCosts[slot - 1] as number) > cost; slot--) {
+      keptCosts[slot] = keptCosts[slot - 1] as number
+      kept[slot] = kept[slot - 1] as number
     }
-    choices[state] = made
-    return made
+    keptCosts[slot] = cost
+    kept[slot] = action
   }
 
   return {
-    valueCount: places.count,
-    order: states.order,
     shots,
     kept,
     startValues() {
       const values = new Float64Array(places.count)
-      // Near enough for a first sweep: two strokes from the green's edge and one more each 170 m.
+      // Near enough for a first sweep: two strokes and a half at the green's edge and one more each 170 m.
       for (let place = 0; place < places.count; place++)
         values[place] = 2.5 + (places.toPin[place] as number) / 170
       shortGameEndsInto(values, places, player)
       return values
     },
-    beforeSweep() {
+    improve(values) {
       costs.valuesMoved()
-    },
-    bestOfAll(state, values) {
-      const { lie, lines, shots: usable } = choicesOf(state)
-      const here = values[state] as number
-      const lieIndex = LIES.indexOf(lie)
-      const first = state * KEPT_ACTIONS
-      let count = 0
-      for (const shot of usable)
-        for (const line of lines) {
-          const action = (shot * LIES.length + lieIndex) * HEADINGS + line
-          const cost = costFromCell(places, costs, tableOf(action), state, values, here)
-          if (count === KEPT_ACTIONS && cost >= (keptCosts[count - 1] as number)) continue
-          let slot = count < KEPT_ACTIONS ? count++ : count - 1
-          for (; slot > 0 && (keptCosts[slot - 1] as number) > cost; slot--) {
-            keptCosts[slot] = keptCosts[slot - 1] as number
-            kept[first + slot] = kept[first + slot - 1] as number
+      kept.fill(-1)
+      keptCosts.fill(Number.POSITIVE_INFINITY)
+      // Action by action over neighbouring cells, not cell by cell over actions: what they read lies side by side.
+      for (const group of groups)
+        for (const [index, shot] of shots.entries()) {
+          if (!isAllowed(shot, group.lie, player)) continue
+          const action = index * LINES_A_SHOT + LIES.indexOf(group.lie) * HEADINGS + group.line
+          const table = tableOf(action)
+          const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
+          for (const state of group.states) {
+            if (shot.stock.totalMetres > (reach[state] as number)) continue
+            if (shot.shape !== 'stock' && (places.toPin[state] as number) > partialReach) continue
+            const here = values[state] as number
+            keep(state, action, costFromCell(places, costs, table, state, values, here))
           }
-          keptCosts[slot] = cost
-          kept[first + slot] = action
         }
-      for (let slot = count; slot < KEPT_ACTIONS; slot++) kept[first + slot] = -1
-      bestAction[state] = kept[first] as number
-      return keptCosts[0] as number
-    },
-    bestKept(state, values) {
-      const here = values[state] as number
-      let best = Number.POSITIVE_INFINITY
-      for (let slot = state * KEPT_ACTIONS; slot < (state + 1) * KEPT_ACTIONS; slot++) {
-        const action = kept[slot] as number
-        if (action < 0) break
-        const cost = costFromCell(places, costs, tableOf(action), state, values, here)
-        if (cost >= best) continue
-        best = cost
-        bestAction[state] = action
+      let largest = 0
+      for (const state of states.order) {
+        const value = keptCosts[state * KEPT_ACTIONS] as number
+        largest = Math.max(largest, Math.abs(value - (values[state] as number)))
+        values[state] = value
+        bestAction[state] = kept[state * KEPT_ACTIONS] as number
       }
-      return best
+      return largest
+    },
+    settle(values) {
+      costs.valuesMoved()
+      let largest = 0
+      for (const state of states.order) {
+        const here = values[state] as number
+        let best = Number.POSITIVE_INFINITY
+        for (let slot = state * KEPT_ACTIONS; slot < (state + 1) * KEPT_ACTIONS; slot++) {
+          const action = kept[slot] as number
+          if (action < 0) break
+          const cost = costFromCell(places, costs, tableOf(action), state, values, here)
+          if (cost >= best) continue
+          best = cost
+          bestAction[state] = action
+        }
+        largest = Math.max(largest, Math.abs(best - here))
+        values[state] = best
+      }
+      return largest
     },
     bestShot(state) {
-      const action = bestAction[state] as number
+      const action = bestAction[state] ?? -1
       return action >= 0 ? tableOf(action) : null
     },
   }
+}
+
+/** States that share a lie and a line to try, in the order of the raster. */
+interface LineGroup {
+  readonly lie: Lie
+  readonly line: number
+  readonly states: readonly number[]
+}
+
+function lineGroups(model: HoleModel): LineGroup[] {
+  const { places, states } = model
+  const groups = new Map<number, LineGroup & { states: number[] }>()
+  for (const state of Int32Array.from(states.order).sort()) {
+    const lie = lieOfGround(groundOf(places, state)) as Lie
+    const isSideways = lie === 'trees' || lie === 'scrub'
+    for (const line of linesOfPlay(
+      states.pinDirection[state] as number,
+      states.bendDirection[state] as number,
+      isSideways,
+    )) {
+      const key = LIES.indexOf(lie) * HEADINGS + line
+      const group = groups.get(key) ?? { lie, line, states: [] }
+      groups.set(key, group)
+      group.states.push(state)
+    }
+  }
+  return [...groups.values()]
+}
+
+/** By cell: the longest stock total that is tried there. It depends on no other club, so a club more never costs. */
+function reachOf(model: HoleModel, shots: readonly Shot[]): Float64Array {
+  const { places, states } = model
+  const reach = new Float64Array(places.coarseCount)
+  const shortest = new Map<Lie, number>()
+  for (const lie of LIES)
+    shortest.set(
+      lie,
+      Math.min(
+        ...shots.filter((shot) => isAllowed(shot, lie, model.player)).map((shot) => shot.stock.totalMetres),
+      ),
+    )
+  for (const state of states.order) {
+    const { carryShare } = flightChange(model.conditions, states.pinDirection[state] as number)
+    const lie = lieOfGround(groundOf(places, state)) as Lie
+    const wanted = ((places.toPin[state] as number) + OVERCLUB_METRES) / carryShare
+    reach[state] = Math.max(wanted, shortest.get(lie) as number)
+  }
+  return reach
 }

@@ -25,6 +25,8 @@ export const STROKE_LINE_STEP_DEGREES = 0.5
 export const STROKE_LINES_DEGREES = 30
 /** A club whose stock total is longer than the distance by more than this is not tried, metres. */
 export const OVERCLUB_METRES = 40
+/** Partial swings are for approaches: they are tried only within this much more than their own total of the pin, metres. Our assumption. */
+export const PARTIAL_SWING_METRES = 40
 /** Runs are followed in steps of this length, metres, and along headings rounded to this many degrees. */
 export const RUN_STEP_METRES = 1.5
 export const RUN_HEADING_STEP_DEGREES = 4

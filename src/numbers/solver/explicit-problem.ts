@@ -17,26 +17,28 @@ export function explicitProblem(
   actions: ExplicitActions,
 ): ShortestPathProblem & { readonly policy: Int32Array } {
   const policy = new Int32Array(actions.length)
-  const choosing = actions.flatMap((list, state) => (list.length > 0 ? [state] : []))
-  return {
-    policy,
-    valueCount: actions.length,
-    order: Int32Array.from(choosing),
-    startValues: () => new Float64Array(actions.length),
-    bestOfAll(state, values) {
+  function sweep(values: Float64Array, isOverAll: boolean): number {
+    let largest = 0
+    for (const [state, choices] of actions.entries()) {
+      if (choices.length === 0) continue
       let best = Number.POSITIVE_INFINITY
-      for (const [index, action] of (actions[state] ?? []).entries()) {
+      for (const [index, action] of choices.entries()) {
+        if (!isOverAll && index !== policy[state]) continue
         const cost = costOf(action, state, values)
         if (cost >= best) continue
         best = cost
         policy[state] = index
       }
-      return best
-    },
-    bestKept(state, values) {
-      const action = actions[state]?.[policy[state] ?? 0]
-      return action ? costOf(action, state, values) : 0
-    },
+      largest = Math.max(largest, Math.abs(best - (values[state] as number)))
+      values[state] = best
+    }
+    return largest
+  }
+  return {
+    policy,
+    startValues: () => new Float64Array(actions.length),
+    improve: (values) => sweep(values, true),
+    settle: (values) => sweep(values, false),
   }
 }
 

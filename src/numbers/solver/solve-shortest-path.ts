@@ -5,7 +5,7 @@ export interface ShortestPathSolution {
   readonly values: Float64Array
   /** Sweeps over all states; a sweep over kept actions counts as one too. */
   readonly sweeps: number
-  /** Largest change that one more sweep over all actions made. */
+  /** Largest change that the last sweep over all actions (over kept ones, if only they were asked for) made. */
   readonly residual: number
   readonly tolerance: number
   readonly converged: boolean
@@ -17,19 +17,19 @@ export interface SolveOptions {
   readonly maximumSweeps?: number
   /** Values to start from instead of the problem's own, e.g. those of a neighbouring problem. Not written to. */
   readonly start?: Float64Array
-  /** Never look beyond the kept actions: a policy improvement among few, for neighbouring problems. */
+  /** Never look beyond the kept actions: an improvement among few, for neighbouring problems. */
   readonly keptOnly?: boolean
 }
 
 const DEFAULT_TOLERANCE = 1e-7
-const DEFAULT_MAXIMUM_SWEEPS = 400
+const DEFAULT_MAXIMUM_SWEEPS = 2000
 
 /**
- * Solves by modified policy iteration in Gauss–Seidel order: one sweep over all actions, then sweeps over the few
- * that it kept until they settle, and again, until a sweep over all actions moves no value by more than the
- * tolerance. Visiting the nearest states first lets most of the cost flow outwards in a single sweep.
+ * Solves by modified policy iteration: a sweep over all actions, then sweeps over the few that it kept until they
+ * settle, and again, until a sweep over all actions moves no value by more than the tolerance. Settling in order
+ * from the end lets most of the cost flow outwards in a single sweep.
  *
- * Source: Puterman, *Markov Decision Processes*, 1994, sections 6.5 and 7.2 (modified policy iteration; stochastic shortest paths).
+ * Source: Puterman, *Markov Decision Processes*, 1994, sections 6.5 and 7.2.
  */
 export function solveShortestPath(
   problem: ShortestPathProblem,
@@ -40,36 +40,20 @@ export function solveShortestPath(
   const values = options.start ? Float64Array.from(options.start) : problem.startValues()
   let sweeps = 0
   let residual = Number.POSITIVE_INFINITY
-  while (sweeps < maximumSweeps) {
+  while (sweeps < maximumSweeps && residual > tolerance) {
     if (!options.keptOnly) {
-      residual = sweep(problem, values, true)
+      residual = problem.improve(values)
       sweeps += 1
       if (residual <= tolerance) break
     }
-    // Settling further than the last full sweep moved would be work thrown away at the next change of action.
-    const enough = options.keptOnly ? tolerance : Math.max(tolerance / 2, Math.min(residual * 1e-2, 1e-3))
+    // Settling much further than the last improvement moved would be thrown away at the next change of action.
+    const enough = options.keptOnly ? tolerance : Math.max(tolerance / 10, Math.min(residual * 1e-3, 1e-4))
     let change = Number.POSITIVE_INFINITY
     while (change > enough && sweeps < maximumSweeps) {
-      change = sweep(problem, values, false)
+      change = problem.settle(values)
       sweeps += 1
     }
-    if (options.keptOnly) {
-      residual = change
-      break
-    }
+    if (options.keptOnly) residual = change
   }
   return { values, sweeps, residual, tolerance, converged: residual <= tolerance }
-}
-
-/** One pass over all states in order; returns the largest change of a value. */
-function sweep(problem: ShortestPathProblem, values: Float64Array, isFull: boolean): number {
-  problem.beforeSweep?.(values)
-  let largest = 0
-  for (const state of problem.order) {
-    const value = isFull ? problem.bestOfAll(state, values) : problem.bestKept(state, values)
-    const change = Math.abs(value - (values[state] as number))
-    if (change > largest) largest = change
-    values[state] = value
-  }
-  return largest
 }
