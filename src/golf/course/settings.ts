@@ -67,3 +67,37 @@ export const DAY_RANGES = {
   pinPaces: { from: 0, to: 80, unit: 'paces' },
   teeMovedMetres: { from: -150, to: 150, unit: 'm' },
 } as const
+
+/** A hole line shorter or longer than this is no hole, metres. Common practice: the shortest pitch-and-putt hole and the longest par 6 lie well inside. */
+export const HOLE_LENGTH_METRES = { least: 60, most: 700 } as const
+
+/** Refs that are numbers run from 1 to this. Our assumption: at most two courses of 18 in one file. */
+export const HIGHEST_REF = 36
+
+/** The card closes with the line within the larger of these, metres and share of the card. Our assumption: markers stand some metres off their plate. */
+export const CARD_CLOSES_METRES = 5
+export const CARD_CLOSES_SHARE = 0.03
+
+/** A green so far from the line's end is somewhere else, not a line drawn short, metres. Our assumption. */
+export const GREEN_ASTRAY_METRES = 100
+
+/** What lies further than this from every hole line has no part in play, metres. Our assumption. */
+export const FAR_FROM_HOLES_METRES = 300
+
+/** A piece of ground smaller than this is a slip of the hand, square metres. Our assumption: a pot bunker has 3 or more. */
+export const LEAST_AREA_SQUARE_METRES = 0.2
+
+/** What the numbers of the ground can be. Our assumption, wide. */
+export const GROUND_RANGES = {
+  fallPercent: { from: 0, to: 20 },
+  fallTowardDegrees: { from: 0, to: 360 },
+  heightMetres: { from: 0, to: 100 },
+  densityPerMetre: { from: 0, to: 10 },
+  elevationMetres: { from: -450, to: 5000 },
+} as const
+
+/** Pars a hole can have. Common practice. */
+export const PARS = { least: 3, most: 6 } as const
+
+/** Slope Ratings run from 55 to 155: Course Rating System. */
+export const SLOPE_RATINGS = { least: 55, most: 155 } as const
