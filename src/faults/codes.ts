@@ -122,6 +122,10 @@ export const FAULT_CODES = {
   'MAR-DAY-004': 'A field of the day file is missing or of the wrong kind.',
   'MAR-DAY-005': 'A number of the day file is outside what a day on a course can be.',
   'MAR-DAY-006': 'The wind in words is not a side and a speed, such as into:7.',
+
+  'MAR-WEB-001': 'The hole desk does not reach its server.',
+  'MAR-WEB-002': 'The server answered the hole desk with an error that it did not explain.',
+  'MAR-WEB-003': 'The store holds no course or no player to plan with.',
 } as const
 
 /** A code of the table above. */
