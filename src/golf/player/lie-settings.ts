@@ -60,8 +60,8 @@ export const LIE_RULES: Readonly<
       [30, 0.94],
       [50, 0.97],
     ],
-    addsDirectionDegrees: 2,
-    addsCarryShare: 0.05,
+    addsDirectionDegrees: 2.6,
+    addsCarryShare: 0.085,
     mishit: [
       [15, 1.5],
       [30, 1.3],
@@ -76,8 +76,8 @@ export const LIE_RULES: Readonly<
       [40, 0.75],
       [60, 0.8],
     ],
-    addsDirectionDegrees: 4,
-    addsCarryShare: 0.1,
+    addsDirectionDegrees: 4.5,
+    addsCarryShare: 0.14,
     mishit: [
       [28, 2.2],
       [60, 1.7],
@@ -91,8 +91,8 @@ export const LIE_RULES: Readonly<
       [30, 0.93],
       [50, 0.95],
     ],
-    addsDirectionDegrees: 2.5,
-    addsCarryShare: 0.07,
+    addsDirectionDegrees: 3.5,
+    addsCarryShare: 0.13,
     mishit: [
       [18, 2.6],
       [30, 2],
@@ -111,7 +111,7 @@ export const LIE_RULES: Readonly<
   },
   scrub: {
     carry: [[18, 0.45]],
-    addsDirectionDegrees: 4,
+    addsDirectionDegrees: 5,
     addsCarryShare: 0.14,
     mishit: [[18, 2]],
     leastLoftDegrees: 25,

@@ -1,9 +1,10 @@
+import { METRES_PER_INCH } from '#numbers/units/units.ts'
 import type { HandicapKnot } from './settings.ts'
 
-/** Radius of the hole, metres. Published: Rules of Golf, diameter 4¼ in (108 mm). */
-export const HOLE_RADIUS_METRES = 0.054
+/** Radius of the hole, metres. Published: Rules of Golf, diameter 4¼ in. */
+export const HOLE_RADIUS_METRES: number = (4.25 / 2) * METRES_PER_INCH
 /** Radius of the ball, metres. Published: Equipment Rules, diameter at least 1.680 in. */
-export const BALL_RADIUS_METRES = 0.021335
+export const BALL_RADIUS_METRES: number = (1.68 / 2) * METRES_PER_INCH
 /** Fastest ball the hole takes dead centre, m/s. Published: Holmes 1991. Off centre it falls with 1 − (offset/radius)² (Penner 2002, from memory). */
 export const CAPTURE_SPEED_METRES_PER_SECOND = 1.63
 /** Speed at which the standard ramp lets a ball go, m/s (published: 6.00 ft/s). */

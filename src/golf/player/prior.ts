@@ -89,12 +89,14 @@ export function priorDriveTotal(handicapIndex: number, sex: Player['sex']): numb
  * the published total.
  */
 export function priorDriverCarry(driver: ClubKind, handicapIndex: number, sex: Player['sex']): number {
-  const pattern = priorPattern(driver, handicapIndex, sex)
-  const total =
-    priorDriveTotal(handicapIndex, sex) / (1 - pattern.mishitShare * (1 - pattern.mishitCarryShare))
-  // Run depends on the carry only where it is capped, so two steps are exact.
-  const carry = total - priorRun(driver, total)
-  return total - priorRun(driver, carry)
+  const { mishitShare, mishitCarryShare } = priorPattern(driver, handicapIndex, sex)
+  const meanTotal = priorDriveTotal(handicapIndex, sex)
+  // Run depends on the carry where it is capped: a few rounds settle it.
+  let carry = meanTotal
+  for (let round = 0; round < 20; round += 1) {
+    carry = (meanTotal - priorRun(driver, carry)) / (1 - mishitShare * (1 - mishitCarryShare))
+  }
+  return carry
 }
 
 /** Run of a stock shot of this carry on a level normal fairway, metres. */

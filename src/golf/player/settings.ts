@@ -60,10 +60,10 @@ export const DRIVE_DIRECTION_SD_DEGREES: { readonly atScratch: number; readonly 
  */
 export const DIRECTION_BY_LOFT_SCRATCH: readonly LoftKnot[] = [
   [10, 1],
-  [15, 0.93],
-  [19, 0.84],
-  [24, 0.75],
-  [30, 0.68],
+  [15, 0.98],
+  [19, 0.95],
+  [24, 0.85],
+  [30, 0.72],
   [38, 0.65],
   [45, 0.66],
   [52, 0.68],
@@ -94,9 +94,9 @@ export const CARRY_SD_SHARE: { readonly atScratch: number; readonly perStroke: n
 }
 /** Factor on it by loft. Same table: scratch 4.3 % at 250 yd, 5.5 % at 150, 8.0 % at 90. The wedge end is damped because partial swings are in the table. */
 export const CARRY_SD_BY_LOFT: readonly LoftKnot[] = [
-  [10, 1],
-  [19, 1.02],
-  [30, 1.1],
+  [10, 1.05],
+  [19, 1.2],
+  [30, 1.15],
   [38, 1.15],
   [45, 1.22],
   [52, 1.32],
@@ -112,9 +112,9 @@ export const MISHIT_SHARE_RANGE: readonly [number, number] = [0.02, 0.45]
 /** Factor by loft: long clubs off grass are mishit more, wedges less; the driver has a tee. Our assumption. */
 export const MISHIT_BY_LOFT: readonly LoftKnot[] = [
   [10, 1],
-  [14, 1.05],
-  [18, 1.15],
-  [24, 1.12],
+  [14, 1.1],
+  [18, 1.25],
+  [24, 1.2],
   [33, 1],
   [45, 0.85],
   [60, 0.8],
