@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url'
 import { Geodesic } from 'geographiclib-geodesic'
 import { describe, expect, it } from 'vitest'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
+import { checkCourse } from '#golf/course/check-course.ts'
 import type { Area } from '#golf/course/course.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
@@ -49,6 +50,7 @@ describe('the invented course', () => {
   it('is read without a fault and without a feature left over', () => {
     expect(source.faults).toEqual([])
     expect(faults).toEqual([])
+    expect(checkCourse(course)).toEqual([])
     expect(report.holes).toHaveLength(18)
     expect(report.holes.map((found) => found.ref)).toEqual(Array.from({ length: 18 }, (_, i) => `${i + 1}`))
   })
