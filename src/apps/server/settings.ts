@@ -5,10 +5,13 @@ export const DEFAULT_PORT = 4173
 export const PORT_ATTEMPTS = 20
 
 /** The largest document taken, bytes. A course of 27 holes traced finely is under 2 MB. Our assumption. */
-export const BODY_LIMIT_BYTES = 16 * 1024 * 1024
+export const BODY_LIMIT_BYTES: number = 16 * 1024 * 1024
 
 /** How long answers under way may take to finish when the server closes, milliseconds. Our assumption. */
-export const CLOSING_GRACE_MILLISECONDS = 2000
+export const CLOSING_GRACE_MILLISECONDS = 1000
+
+/** How often a closing server looks for connections whose answer is through, milliseconds. Our assumption. */
+export const CLOSING_LOOK_MILLISECONDS = 25
 
 /** How long a browser may keep a file whose name carries its content's hash, seconds: a year, the usual "for ever". Common practice. */
 export const HASHED_FILE_AGE_SECONDS = 31_536_000
