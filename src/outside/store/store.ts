@@ -15,17 +15,14 @@ export interface Shelf {
   /** The document, or `null` when there is none under this id. */
   get(id: string): Promise<StoredDocument | null>
   /**
-   * Keeps a document and returns its new revision: 1 for a new one, else one more than before.
+   * Keeps a document (JSON text) and returns its new revision: 1 for a new one, else one more than before.
    * With `expectedRevision` it does so only if the revision kept now is that one (0 = there is none yet), else it
    * throws Failure MAR-STORE-004 and changes nothing.
    */
-  put(id: string, name: string, document: JsonText, condition?: RevisionCondition): Promise<number>
+  put(id: string, name: string, document: string, condition?: RevisionCondition): Promise<number>
   /** Removes the document for good and says whether there was one. Throws Failure MAR-STORE-004 as {@link put} does. */
   remove(id: string, condition?: RevisionCondition): Promise<boolean>
 }
-
-/** A JSON document as text, kept and given back letter for letter. */
-export type JsonText = string
 
 /** Refuses a change that was prepared against another revision than the one kept now. */
 export interface RevisionCondition {
@@ -43,6 +40,7 @@ export interface StoredEntry {
 }
 
 /** A kept document. */
-export interface StoredDocument extends StoredEntry {
-  readonly document: JsonText
+interface StoredDocument extends StoredEntry {
+  /** JSON text, letter for letter as it was put. */
+  readonly document: string
 }

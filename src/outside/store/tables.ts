@@ -5,7 +5,7 @@ export const SHELF_TABLES = ['courses', 'players', 'days', 'plans'] as const
 export type ShelfTable = (typeof SHELF_TABLES)[number]
 
 /** A row of each of the tables, in SQL that SQLite and PostgreSQL read alike. */
-export interface DocumentRow {
+interface DocumentRow {
   id: string
   name: string
   revision: number
