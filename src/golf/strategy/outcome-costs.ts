@@ -1,15 +1,7 @@
 import type { Point } from '#numbers/geometry/point.ts'
 import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS, OUTCOME_KINDS, type Outcome } from './outcome.ts'
 import type { Places } from './places.ts'
-import { reliefPlaces } from './relief-places.ts'
-
-/** Penalty strokes of taking relief where the ball is found, by outcome kind; stroke and distance costs one. */
-const RELIEF_PENALTY: Readonly<Record<number, number>> = {
-  [AT_REST]: 1,
-  [IN_RED]: 1,
-  [IN_YELLOW]: 1,
-  [OUT_OF_BOUNDS]: 2,
-}
+import { type Relief, reliefPlaces } from './relief-places.ts'
 
 /** What each outcome costs from here on, for given values of all places. */
 export interface OutcomeCosts {
@@ -50,28 +42,34 @@ export function outcomeCosts(places: Places, pin: Point, localRules: readonly st
     returned.fill(1, OUT_OF_BOUNDS * places.count)
   }
 
-  const candidates = new Map<Outcome, Int32Array>()
+  const reliefs = new Map<Outcome, Relief[]>()
   const cost = new Float64Array(size)
   const spot = new Int32Array(size)
   const stampOf = new Int32Array(size)
   let stamp = 1
   function refresh(outcome: Outcome, values: Float64Array): void {
     if (stampOf[outcome] === stamp) return
-    const kind = Math.floor(outcome / places.count)
-    let drops = candidates.get(outcome)
-    if (!drops) {
-      drops = reliefPlaces(places, pin, kind, outcome % places.count, hasLocalRuleE5)
-      candidates.set(outcome, drops)
+    let options = reliefs.get(outcome)
+    if (!options) {
+      options = reliefPlaces(
+        places,
+        pin,
+        Math.floor(outcome / places.count),
+        outcome % places.count,
+        localRules,
+      )
+      reliefs.set(outcome, options)
     }
     let best = Number.POSITIVE_INFINITY
     let bestDrop = -1
-    for (const drop of drops) {
-      const value = values[drop] as number
-      if (value >= best) continue
-      best = value
-      bestDrop = drop
-    }
-    cost[outcome] = best + (RELIEF_PENALTY[kind] as number)
+    for (const { penaltyStrokes, places: drops } of options)
+      for (const drop of drops) {
+        const value = penaltyStrokes + (values[drop] as number)
+        if (value >= best) continue
+        best = value
+        bestDrop = drop
+      }
+    cost[outcome] = best
     spot[outcome] = bestDrop
     stampOf[outcome] = stamp
   }

@@ -1,6 +1,7 @@
 import { groundCode } from '#golf/course/ground.ts'
+import { type ReliefOption, type ReliefSituation, reliefOptions } from '#golf/rules/relief-options.ts'
 import type { Point } from '#numbers/geometry/point.ts'
-import { AT_REST, IN_RED, OUT_OF_BOUNDS } from './outcome.ts'
+import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS } from './outcome.ts'
 import { type Places, placeAt } from './places.ts'
 import { BACK_ON_LINE_METRES, CLUB_LENGTH_METRES } from './settings.ts'
 
@@ -12,25 +13,47 @@ const DIRECTIONS = 16
 /** Positions rounded this finely decide "not nearer the hole"; a mirrored hole must decide alike. */
 const NOT_NEARER_TOLERANCE = 1e-9
 
+/** A way to drop the ball elsewhere under penalty, with the places where it may be dropped. */
+export interface Relief {
+  readonly penaltyStrokes: number
+  readonly places: Int32Array
+}
+
 /**
- * Where a ball may be dropped for one penalty stroke (two for the Local Rule of balls out of bounds), stroke and
- * distance aside. `kind` is the outcome's kind, `at` the place of crossing, or of rest for an unplayable ball.
- *
- * Rules of Golf 2023, 17.1d and 19.2: back on the line for all; lateral within two club-lengths, not nearer the
- * hole, for red penalty areas and unplayable balls. Out of bounds has none but Local Rule E-5.
+ * Where a ball may be dropped, stroke and distance aside. `kind` is the outcome's kind, `at` the place of crossing, or
+ * of rest for an unplayable ball. Which options there are, and what they cost, is for the Rules to say.
  */
 export function reliefPlaces(
   places: Places,
   pin: Point,
   kind: number,
   at: number,
-  hasLocalRuleE5: boolean,
-): Int32Array {
-  if (kind === OUT_OF_BOUNDS)
-    return hasLocalRuleE5 ? Int32Array.from(localRulePlaces(places, at)) : new Int32Array(0)
-  const found = new Set<number>(backOnTheLine(places, pin, at))
-  if (kind === IN_RED || kind === AT_REST) for (const place of lateral(places, pin, at)) found.add(place)
-  return Int32Array.from(found)
+  localRules: readonly string[],
+): Relief[] {
+  return reliefOptions({ situation: SITUATIONS[kind] as ReliefSituation, localRules }).flatMap((option) => {
+    const found = new Set<number>(dropPlaces(places, pin, option, at))
+    return found.size === 0 ? [] : [{ penaltyStrokes: option.penaltyStrokes, places: Int32Array.from(found) }]
+  })
+}
+
+const SITUATIONS: Readonly<Record<number, ReliefSituation>> = {
+  [AT_REST]: 'unplayable',
+  [IN_RED]: 'penalty-red',
+  [IN_YELLOW]: 'penalty-yellow',
+  [OUT_OF_BOUNDS]: 'out',
+}
+
+function dropPlaces(places: Places, pin: Point, option: ReliefOption, at: number): Iterable<number> {
+  switch (option.kind) {
+    case 'back-on-the-line':
+      return backOnTheLine(places, pin, at)
+    case 'lateral':
+      return lateral(places, pin, at, (option.clubLengths ?? 0) * CLUB_LENGTH_METRES)
+    case 'local-rule-E-5':
+      return nearFairway(places, at)
+    default:
+      return []
+  }
 }
 
 function* backOnTheLine(places: Places, pin: Point, at: number): Generator<number> {
@@ -45,7 +68,7 @@ function* backOnTheLine(places: Places, pin: Point, at: number): Generator<numbe
   }
 }
 
-function* lateral(places: Places, pin: Point, at: number): Generator<number> {
+function* lateral(places: Places, pin: Point, at: number, farthest: number): Generator<number> {
   const x = places.x[at] as number
   const y = places.y[at] as number
   const away = Math.hypot(x - pin[0], y - pin[1]) - NOT_NEARER_TOLERANCE
@@ -53,7 +76,7 @@ function* lateral(places: Places, pin: Point, at: number): Generator<number> {
   const toPin = Math.atan2(pin[0] - x, pin[1] - y)
   for (let step = -DIRECTIONS / 2; step < DIRECTIONS / 2; step++) {
     const heading = toPin + ((step + 0.5) * 2 * Math.PI) / DIRECTIONS
-    for (const reach of [CLUB_LENGTH_METRES, 2 * CLUB_LENGTH_METRES]) {
+    for (const reach of [farthest / 2, farthest]) {
       const dropX = x + reach * Math.sin(heading)
       const dropY = y + reach * Math.cos(heading)
       if (Math.hypot(dropX - pin[0], dropY - pin[1]) < away) continue
@@ -64,7 +87,7 @@ function* lateral(places: Places, pin: Point, at: number): Generator<number> {
 }
 
 /** Local Rule E-5: the nearest fairway not nearer the hole than where the ball went out. */
-function* localRulePlaces(places: Places, at: number): Generator<number> {
+function* nearFairway(places: Places, at: number): Generator<number> {
   const away = (places.toPin[at] as number) - NOT_NEARER_TOLERANCE
   let nearest = -1
   let least = Number.POSITIVE_INFINITY

@@ -5,21 +5,51 @@ import type { Club, Lie, Player } from '#golf/player/player.ts'
 /** One stroke of the full game that a player owns: a club and how it is swung. */
 export interface Shot {
   readonly club: string
-  readonly shape: PlanShape
+  readonly shape: ShotShape
   readonly stock: Club
 }
 
 /** How a club is swung: the whole stock shot, or one of the partial swings the player owns. */
-export type PlanShape = 'stock' | 'three-quarter' | 'half'
+export type ShotShape = 'stock' | 'three-quarter' | 'half'
 
-/** Every shot of a player's full game, longest first. */
+/** Every shot of a player's full game: whole swings longest first, then partial ones. */
 export function shotsOf(player: Player): Shot[] {
-  const stock = player.clubs.map((club): Shot => ({ club: club.name, shape: 'stock', stock: club }))
-  const partial = partialSwings(player).map(
-    (swing): Shot => ({ club: swing.club, shape: swing.shape, stock: swing.stock }),
-  )
-  return [...stock, ...partial].sort((a, b) => b.stock.totalMetres - a.stock.totalMetres)
+  return [
+    ...player.clubs.map((club): Shot => ({ club: club.name, shape: 'stock', stock: club })),
+    ...partialSwings(player).map(({ club, shape, stock }): Shot => ({ club, shape, stock })),
+  ]
 }
+
+/**
+ * The same shots in the hands of another draw of the same player, in the same order: every number of a shot moves as
+ * its club's does.
+ */
+export function shotsRedrawn(shots: readonly Shot[], player: Player, drawn: Player): Shot[] {
+  const clubs = new Map(
+    player.clubs.map((club, index) => [club.name, { was: club, is: drawn.clubs[index] ?? club }]),
+  )
+  return shots.map((shot) => {
+    const pair = clubs.get(shot.club)
+    if (!pair) return shot
+    const stock = { ...shot.stock }
+    for (const number of REDRAWN)
+      stock[number] =
+        pair.was[number] === 0 ? pair.is[number] : (shot.stock[number] * pair.is[number]) / pair.was[number]
+    return { ...shot, stock: { ...stock, curveShare: pair.is.curveShare } }
+  })
+}
+
+const REDRAWN = [
+  'carryMetres',
+  'totalMetres',
+  'directionSdDegrees',
+  'leftShare',
+  'rightShare',
+  'carrySdShare',
+  'mishitShare',
+  'mishitCarryShare',
+  'mishitCarrySdShare',
+] as const satisfies readonly (keyof Club)[]
 
 /** Whether a player uses this shot from a lie. */
 export function isAllowed(shot: Shot, lie: Lie, player: Player): boolean {

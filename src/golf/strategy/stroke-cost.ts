@@ -46,8 +46,11 @@ export function costFromCell(
   return (1 + sum + back) / (1 - back)
 }
 
-/** The same from any point of the hole frame. */
-export function costFromPoint(
+/**
+ * The same from any point of the hole frame, in its two parts: the expected cost of what is not replayed, the stroke
+ * itself left out, and the share that goes back to where the stroke was made.
+ */
+export function strokeShares(
   places: Places,
   costs: OutcomeCosts,
   table: ShotTable,
@@ -55,7 +58,7 @@ export function costFromPoint(
   y: number,
   values: Float64Array,
   here: number,
-): number {
+): { readonly sum: number; readonly back: number } {
   const { dx, dy, weight, rest } = table
   let sum = 0
   let back = 0
@@ -63,14 +66,13 @@ export function costFromPoint(
     const place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
     const outcome = (rest[k] as Int32Array)[place] as number
     const chance = weight[k] as number
-    if (costs.isSpecial[outcome] === 0) {
-      sum += chance * (values[outcome] as number)
-      continue
+    if (costs.isSpecial[outcome] === 0) sum += chance * (values[outcome] as number)
+    else {
+      back += chance * returnedShare(costs, outcome, values, here)
+      sum += chance * keptCost(costs, places, outcome, values, here)
     }
-    back += chance * returnedShare(costs, outcome, values, here)
-    sum += chance * keptCost(costs, places, outcome, values, here)
   }
-  return (1 + sum + back) / (1 - back)
+  return { sum, back }
 }
 
 /** Share of an outcome that is replayed from where the stroke was made. */

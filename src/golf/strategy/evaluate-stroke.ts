@@ -1,0 +1,113 @@
+import type { Lie } from '#golf/player/player.ts'
+import type { HoleModel } from './hole-model.ts'
+import { type Places, placeAt } from './places.ts'
+import { type ShotTable, shotTable } from './shot-table.ts'
+import { isAllowed, type Shot } from './shots.ts'
+import { type Strikes, strikesOf } from './strikes.ts'
+import { strokeShares } from './stroke-cost.ts'
+
+/** Where a stroke is played from. */
+export interface Situation {
+  readonly x: number
+  readonly y: number
+  readonly lie: Lie
+}
+
+/** One club on one line, and what it costs to play it once and the best plan after it. */
+export interface Candidate {
+  readonly shot: Shot
+  readonly heading: number
+  readonly table: ShotTable
+  readonly strokes: number
+}
+
+/** The candidates of one stroke and the value of the best. */
+export interface StrokeEvaluation {
+  readonly value: number
+  readonly candidates: readonly Candidate[]
+}
+
+export interface StrokeQuestion {
+  readonly situation: Situation
+  /** Each shot with the headings to try, radians. */
+  readonly tries: readonly { readonly shot: Shot; readonly headings: readonly number[] }[]
+  readonly quadrature: { readonly good: number; readonly mishit: number }
+}
+
+/** Fixed-point rounds for the value of the situation itself; each gains the chance of going back once more. */
+const ROUNDS = 60
+
+/**
+ * Costs of every shot and line from one exact place, given the values of all places. A stroke that goes back is
+ * replayed by the best plan from the same place, so the value of the place stands on both sides: it is found first.
+ */
+export function evaluateStroke(
+  model: HoleModel,
+  values: Float64Array,
+  question: StrokeQuestion,
+): StrokeEvaluation {
+  const { situation } = question
+  const strikes = strikesOf(question.quadrature)
+  let value = values[placeAt(model.places, situation.x, situation.y)] as number
+  const tried = question.tries
+    .filter(({ shot }) => isAllowed(shot, situation.lie, model.player))
+    .flatMap(({ shot, headings }) =>
+      headings.map((heading) => ({
+        shot,
+        heading,
+        table: tableFor(model, situation, shot, heading, strikes),
+      })),
+    )
+  model.costs.valuesMoved()
+  // Which reliefs are dearer than going back depends on the value, so the shares are taken again until it rests.
+  for (let pass = 0; pass < 3; pass++) {
+    const shares = tried.map(({ table }) =>
+      strokeShares(model.places, model.costs, table, situation.x, situation.y, values, value),
+    )
+    let next = value
+    for (let round = 0; round < ROUNDS; round++)
+      next = Math.min(...shares.map(({ sum, back }) => 1 + sum + back * (1 + next)))
+    const isAtRest = Math.abs(next - value) < 1e-9
+    value = next
+    if (!isAtRest && pass < 2) continue
+    return {
+      value,
+      candidates: tried.map((one, index) => ({ ...one, strokes: strokesOf(shares[index], value) })),
+    }
+  }
+  return { value, candidates: [] }
+}
+
+function strokesOf(
+  shares: { readonly sum: number; readonly back: number } | undefined,
+  value: number,
+): number {
+  return shares ? 1 + shares.sum + shares.back * (1 + value) : Number.NaN
+}
+
+/** The pattern of a shot from a situation along a heading. */
+export function tableFor(
+  model: HoleModel,
+  situation: Situation,
+  shot: Shot,
+  heading: number,
+  strikes: Strikes,
+): ShotTable {
+  return shotTable({
+    shot,
+    lie: situation.lie,
+    heading,
+    player: model.player,
+    conditions: model.conditions,
+    firmness: model.firmness,
+    strikes,
+    rest: model.rest,
+    cellMetres: model.places.coarse.resolution,
+  })
+}
+
+/** What became of strike `k` of a shot played from a situation: an outcome number. */
+export function outcomeOfStrike(places: Places, table: ShotTable, situation: Situation, k: number): number {
+  const place = placeAt(places, situation.x + (table.dx[k] as number), situation.y + (table.dy[k] as number))
+  return (table.rest[k] as Int32Array)[place] as number
+}

@@ -1,0 +1,127 @@
+import type { Player } from '#golf/player/player.ts'
+import { shortGameShares } from '#golf/player/short-game-shares.ts'
+import type { Situation } from './evaluate-stroke.ts'
+import type { HoleModel } from './hole-model.ts'
+import type { HoleProblem } from './hole-problem.ts'
+import { lieOfGround } from './lie-of-ground.ts'
+import { groundOf, type Places, placeAt } from './places.ts'
+import { MOST_STROKES } from './settings.ts'
+import type { ShotTable } from './shot-table.ts'
+import { returnedShare } from './stroke-cost.ts'
+
+/**
+ * Chance of holing out in exactly `k` more strokes from every place, under the plan of a solved problem:
+ * `chances[k][place]`. Worked backwards over `k`; penalties count as strokes.
+ */
+export type ScoreChances = readonly Float64Array[]
+
+/** Chances of every score from every place. `values` are those of the solve. */
+export function scoreChances(model: HoleModel, problem: HoleProblem, values: Float64Array): ScoreChances {
+  const { places, states } = model
+  model.costs.valuesMoved()
+  const chances = Array.from({ length: MOST_STROKES + 1 }, () => new Float64Array(places.count))
+  shortGameInto(chances, places, model.player)
+  for (let strokes = 1; strokes <= MOST_STROKES; strokes++)
+    for (const state of states.order) {
+      const table = problem.bestShot(state)
+      if (!table) continue
+      const at = { x: places.x[state] as number, y: places.y[state] as number }
+      const again = strokes >= 2 ? ((chances[strokes - 2] as Float64Array)[state] as number) : 0
+      const here = values[state] as number
+      ;(chances[strokes] as Float64Array)[state] = chanceOf(
+        model,
+        table,
+        at,
+        strokes,
+        chances,
+        values,
+        here,
+        again,
+      )
+    }
+  return chances
+}
+
+/**
+ * Chance of each score, by strokes 1 to {@link MOST_STROKES}, of one shot played from a situation and the plan after
+ * it. `again` holds the same chances for the best shot from there, which follows a stroke that goes back; leave it
+ * out for the best shot itself. The last entry holds whatever is longer.
+ */
+export function scoresOfStroke(
+  model: HoleModel,
+  table: ShotTable,
+  situation: Situation,
+  chances: ScoreChances,
+  values: Float64Array,
+  here: number,
+  again: readonly number[] | null,
+): number[] {
+  model.costs.valuesMoved()
+  const scores: number[] = [0]
+  for (let strokes = 1; strokes < MOST_STROKES; strokes++)
+    scores.push(
+      chanceOf(model, table, situation, strokes, chances, values, here, (again ?? scores)[strokes - 2] ?? 0),
+    )
+  scores.push(Math.max(0, 1 - scores.reduce((sum, chance) => sum + chance, 0)))
+  return scores
+}
+
+function chanceOf(
+  model: HoleModel,
+  table: ShotTable,
+  at: { readonly x: number; readonly y: number },
+  strokes: number,
+  chances: ScoreChances,
+  values: Float64Array,
+  here: number,
+  again: number,
+): number {
+  const { places, costs } = model
+  const after = (used: number, place: number): number =>
+    strokes >= used ? ((chances[strokes - used] as Float64Array)[place] as number) : 0
+  let chance = 0
+  for (let k = 0; k < table.weight.length; k++) {
+    const landing = placeAt(places, at.x + (table.dx[k] as number), at.y + (table.dy[k] as number))
+    const outcome = (table.rest[k] as Int32Array)[landing] as number
+    const weight = table.weight[k] as number
+    if (costs.isSpecial[outcome] === 0) {
+      chance += weight * after(1, outcome)
+      continue
+    }
+    const back = returnedShare(costs, outcome, values, here)
+    const played = costs.played[outcome] as number
+    const dropped = 1 - played - back
+    chance += weight * (back * again + played * after(1, outcome % places.count))
+    if (dropped < 1e-12) continue
+    const drop = costs.reliefPlace(outcome, values)
+    const penalty = Math.round(costs.reliefCost(outcome, values) - (values[drop] as number))
+    chance += weight * dropped * after(1 + penalty, drop)
+  }
+  return chance
+}
+
+/** Chances of the short game, worked out on a ladder of distances for each lie and interpolated, as the values are. */
+function shortGameInto(chances: Float64Array[], places: Places, player: Player): void {
+  const tables = new Map<string, Float64Array>()
+  for (let place = 0; place < places.count; place++) {
+    if (places.isShortGame[place] === 0) continue
+    const lie = lieOfGround(groundOf(places, place))
+    if (lie === null) continue
+    const at = (places.toPin[place] as number) / LADDER_METRES
+    const below = Math.floor(at)
+    for (const [rung, share] of [
+      [below, 1 - (at - below)],
+      [below + 1, at - below],
+    ] as const) {
+      const key = `${lie} ${rung}`
+      const shares = tables.get(key) ?? shortGameShares(player, lie, rung * LADDER_METRES)
+      tables.set(key, shares)
+      for (let strokes = 1; strokes <= Math.min(MOST_STROKES, shares.length); strokes++) {
+        const row = chances[strokes] as Float64Array
+        row[place] = (row[place] as number) + share * (shares[strokes - 1] as number)
+      }
+    }
+  }
+}
+
+const LADDER_METRES = 0.5
