@@ -45,9 +45,9 @@ export interface ReportedHole {
   readonly ref: string
   readonly id: string
   readonly par: number | null
-  /** `asked`: the source does not say, a person must. */
-  readonly parFrom: 'tag' | 'name' | 'asked'
-  /** The usual par for its length, offered where par is asked; `null` where it is known. */
+  /** `guess`: by length, a person should say; `asked`: the source does not say, a person must. */
+  readonly parFrom: 'tag' | 'name' | 'guess' | 'asked'
+  /** The usual par for its length, offered where par is guessed or asked; `null` where it is known. */
   readonly parSuggested: number | null
   /** Along the line, metres. */
   readonly lengthMetres: number

@@ -6,3 +6,24 @@ export const SNIFFED_BYTES = 65_536
 
 /** Share of control characters above which a file is no text. Our assumption: a text file has none but line ends and tabs. */
 export const CONTROL_CHARACTER_SHARE = 0.005
+
+/** What a hole table may leave blank, metres. Our assumptions; each is reported where it is used. */
+export const TABLE_DEFAULTS = {
+  /** Width of a fairway. */
+  fairwayWidth: 30,
+  /** Depth of a green of which only the front is given. */
+  greenDepth: 25,
+  /** Along and off the line, of a bunker of which only the near edge is given. */
+  bunkerSize: 10,
+  /** Width of a ditch. */
+  ditchWidth: 1.5,
+  /** Off the line: how far ground without a far edge reaches, and ground right across to both sides. */
+  reachOffLine: 100,
+  /** Along the line: how far ground without an end reaches before the tee and behind the green. */
+  reachBeyondEnds: 40,
+  /** Side of the square of a teeing ground. */
+  teeSide: 8,
+} as const
+
+/** How the holes of a table are laid out beside each other, metres: far enough apart that none lies in the corridor of another. */
+export const TABLE_GRID = { columns: 6, across: 500, along: 1000 } as const

@@ -98,7 +98,7 @@ function linePositions(feature: SurveyFeature, tally: Tally): readonly LonLat[] 
 /** A candidate as a hole of the course. */
 export function holeLineOf(candidate: Candidate, tally: Tally): { hole: HoleLine; found: FoundPar } {
   const { feature, ref, line } = candidate
-  const found = readPar(feature, tally)
+  const found = readPar(feature, polylineLength(line), tally)
   const cardLengths: Record<string, number> = {}
   for (const key of Object.keys(feature.tags)) {
     if (key !== 'dist' && !key.startsWith('dist:')) continue

@@ -58,7 +58,7 @@ function reportHole(course: Course, hole: HoleLine, parFrom: ReportedHole['parFr
     id: hole.id,
     par: hole.par,
     parFrom,
-    parSuggested: hole.par === null ? suggestPar(lengthMetres) : null,
+    parSuggested: parFrom === 'asked' || parFrom === 'guess' ? suggestPar(lengthMetres) : null,
     lengthMetres,
     cardLengthMetres: hole.cardLengths[''] ?? null,
     green: greenOfHole(course, hole)?.id ?? null,
@@ -70,13 +70,22 @@ function reportHole(course: Course, hole: HoleLine, parFrom: ReportedHole['parFr
 
 function faultHole(hole: ReportedHole, tally: Tally): void {
   const place = `hole ${hole.ref}`
-  if (hole.par === null) {
+  if (hole.parFrom === 'asked') {
     tally.fault(
       'warning',
       'MAR-IMPORT-010',
       place,
       `Hole ${hole.ref} has no par in its tags or its name.`,
       `Write par on the hole line; for ${hole.lengthMetres.toFixed(0)} m it is usually ${hole.parSuggested}.`,
+    )
+  }
+  if (hole.parFrom === 'guess') {
+    tally.fault(
+      'warning',
+      'MAR-IMPORT-010',
+      place,
+      `The par of hole ${hole.ref} is not given; ${hole.par} was guessed from its ${hole.lengthMetres.toFixed(0)} m.`,
+      'Write it in the note of any row of the hole: par 4.',
     )
   }
   if (hole.green === null) {

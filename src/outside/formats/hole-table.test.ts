@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest'
+import { Failure } from '#faults/failure.ts'
+import { assembleCourse } from '#golf/course/assemble-course.ts'
+import { holeFromCourse } from '#golf/course/hole-from-course.ts'
+import type { Point } from '#numbers/geometry/point.ts'
+import { polygonBounds } from '#numbers/geometry/polygon.ts'
+import { METRES_PER_YARD } from '#numbers/units/units.ts'
+import { parseHoleTable } from './hole-table.ts'
+
+const EIGHT_ROWS = `hole,what,side,from_yd,to_yd,near_yd,far_yd,note
+7,tee,,0,,,,white
+7,fairway,,180,340,,34,
+7,bunker,left,225,245,14,24,
+7,water-red,right,240,330,22,60,the mere
+7,trees,left,100,300,30,80,
+7,out,right,,,75,,
+7,ditch-yellow,across,300,302,,,
+7,green,,350,378,,26,"par 4, index 3"
+`
+
+function assemble(text: string): ReturnType<typeof assembleCourse> {
+  const reading = parseHoleTable(text, 'typed.csv')
+  return assembleCourse(reading.features, reading)
+}
+
+function codeOf(work: () => unknown): string {
+  try {
+    work()
+  } catch (error) {
+    if (error instanceof Failure) return error.code
+    throw error
+  }
+  return 'none'
+}
+
+/** The box around an area, in yards from the tee of a hole that lies alone in its table. */
+function yardsOf(text: string, id: string): Record<string, number> {
+  const area = assemble(text).course.areas.find((item) => item.id === id)!
+  const box = polygonBounds(area.polygon)
+  return Object.fromEntries(
+    Object.entries(box).map(([key, metres]) => [key, Math.round((metres / METRES_PER_YARD) * 1000) / 1000]),
+  )
+}
+
+describe('parseHoleTable', () => {
+  it('makes a hole that can be played of eight rows', () => {
+    const { course, report, faults } = assemble(EIGHT_ROWS)
+    expect(faults.filter((fault) => fault.severity !== 'note')).toEqual([])
+    expect(report.missing).toEqual([])
+    const hole = holeFromCourse(course, '7')
+    expect(hole.par).toBe(4)
+    expect(hole.strokeIndex).toBe(3)
+    expect(hole.teeName).toBe('white')
+    expect(hole.lengthMetres).toBeCloseTo(364 * METRES_PER_YARD, 6)
+    expect(hole.green).not.toBeNull()
+    expect(hole.areas.map((area) => area.ground).sort()).toEqual(
+      ['bunker', 'fairway', 'green', 'out', 'penalty-red', 'penalty-yellow', 'tee', 'trees'].sort(),
+    )
+  })
+
+  it('puts every object where its cells say, to the millimetre', () => {
+    expect(yardsOf(EIGHT_ROWS, 'line 4')).toEqual({ minX: -24, maxX: -14, minY: 225, maxY: 245 })
+    expect(yardsOf(EIGHT_ROWS, 'line 5')).toEqual({ minX: 22, maxX: 60, minY: 240, maxY: 330 })
+    expect(yardsOf(EIGHT_ROWS, 'line 3')).toEqual({ minX: -17, maxX: 17, minY: 180, maxY: 340 })
+    expect(yardsOf(EIGHT_ROWS, 'line 9')).toEqual({ minX: -13, maxX: 13, minY: 350, maxY: 378 })
+  })
+
+  it('reads metres, semicolons and decimal commas as the same hole', () => {
+    const text = EIGHT_ROWS.split('\n')
+      .map((line, index) =>
+        index === 0
+          ? 'hole;what;side;from_m;to_m;near_m;far_m;note'
+          : line
+              .replace('"par 4, index 3"', 'par 4 index 3')
+              .split(',')
+              .map((cell, column) =>
+                column >= 3 && column <= 6 && cell !== ''
+                  ? String(Number(cell) * METRES_PER_YARD)
+                      .replace('.', ',')
+                      .slice(0, 9)
+                  : cell,
+              )
+              .join(';'),
+      )
+      .join('\n')
+    const metric = assemble(text)
+    expect(metric.faults.filter((fault) => fault.severity === 'error')).toEqual([])
+    const there = assemble(EIGHT_ROWS).course.areas.map((area) => area.polygon.flat())
+    for (const [index, area] of metric.course.areas.entries()) {
+      for (const [corner, point] of area.polygon.flat().entries()) {
+        const other = there[index]![corner]! as Point
+        expect(Math.hypot(point[0] - other[0], point[1] - other[1])).toBeLessThan(1e-3)
+      }
+    }
+  })
+
+  it('guesses par only where no note gives it, and says so', () => {
+    const { report, faults } = assemble(EIGHT_ROWS.replace('"par 4, index 3"', ''))
+    expect(report.holes[0]).toMatchObject({ par: 4, parFrom: 'guess' })
+    expect(faults.filter((fault) => fault.severity === 'warning').map((fault) => fault.code)).toEqual([
+      'MAR-IMPORT-010',
+    ])
+  })
+
+  it('bends the line and everything along it', () => {
+    const sharp = assemble(
+      'hole,what,side,from_m,to_m,near_m,far_m,note\n1,bend,right,200,,,,90 deg\n1,green,,300,320,,20,par 4\n',
+    )
+    expect(sharp.faults.map((fault) => fault.code)).toContain('MAR-IMPORT-019')
+    const bent = assemble(
+      'hole,what,side,from_m,to_m,near_m,far_m,note\n1,bend,right,200,,,,60 deg\n1,bunker,left,240,250,10,20,\n1,green,,290,310,,20,par 4\n',
+    ).course
+    const end = bent.holes[0]!.line.at(-1)!
+    expect(end[0]).toBeCloseTo(100 * Math.sin(Math.PI / 3), 6)
+    expect(end[1]).toBeCloseTo(200 + 100 * Math.cos(Math.PI / 3), 6)
+    const bunker = bent.areas.find((area) => area.ground === 'bunker')!.polygon[0]!
+    // 45 m past the bend and 15 m to the left, along and across a heading of 60 degrees.
+    const middle = bunker.reduce((sum, p) => [sum[0]! + p[0] / 4, sum[1]! + p[1] / 4], [0, 0])
+    expect(middle[0]).toBeCloseTo(45 * Math.sin(Math.PI / 3) - 15 * Math.cos(Math.PI / 3), 6)
+    expect(middle[1]).toBeCloseTo(200 + 45 * Math.cos(Math.PI / 3) + 15 * Math.sin(Math.PI / 3), 6)
+  })
+
+  it('keeps the holes of a table out of each other’s corridors', () => {
+    const rows = Array.from({ length: 18 }, (_, index) => [
+      `${index + 1},water-red,left,100,200,20,,`,
+      `${index + 1},out,right,,,40,,`,
+      `${index + 1},green,,480,500,,20,par 5`,
+    ]).flat()
+    const { course, report } = assemble(['hole,what,side,from_m,to_m,near_m,far_m,note', ...rows].join('\n'))
+    expect(course.holes.map((hole) => hole.ref)).toEqual(
+      rows.filter((_, i) => i % 3 === 0).map((_, i) => String(i + 1)),
+    )
+    for (const hole of report.holes) expect(hole.hazards).toHaveLength(2)
+    for (const hole of course.holes) expect(holeFromCourse(course, hole.ref).areas).toHaveLength(3)
+  })
+
+  it('keeps every row it cannot read, with the reason and the line', () => {
+    const { report, faults } = assemble(
+      `${EIGHT_ROWS}7,lava,left,100,120,10,20,\n7,bunker,up,1,2,3,4,\n7,bunker,left,abc,2,3,4,\n7,bunker,left,20,10,3,4,\n`,
+    )
+    expect(report.needsPerson.map((item) => item.id).sort()).toEqual([
+      'line 10',
+      'line 11',
+      'line 12',
+      'line 13',
+    ])
+    const errors = faults.filter((fault) => fault.severity === 'error')
+    expect(errors.map((fault) => [fault.place, fault.code])).toEqual(
+      expect.arrayContaining([
+        ['line 10', 'MAR-IMPORT-018'],
+        ['line 11', 'MAR-IMPORT-019'],
+        ['line 12', 'MAR-IMPORT-019'],
+        ['line 13', 'MAR-IMPORT-019'],
+      ]),
+    )
+  })
+
+  it('refuses a header it cannot trust', () => {
+    expect(codeOf(() => parseHoleTable('hole,what,side,from,to,near,far\n', 'x.csv'))).toBe('MAR-IMPORT-016')
+    expect(codeOf(() => parseHoleTable('hole,what,side,from_ft,to_ft,near_ft,far_ft\n', 'x.csv'))).toBe(
+      'MAR-IMPORT-016',
+    )
+    expect(codeOf(() => parseHoleTable('hole,what,from_m,to_m,near_m,far_m\n', 'x.csv'))).toBe(
+      'MAR-IMPORT-015',
+    )
+    expect(codeOf(() => parseHoleTable('hole what side from_m to_m near_m far_m\n', 'x.csv'))).toBe(
+      'MAR-IMPORT-017',
+    )
+    expect(codeOf(() => parseHoleTable('a,b\n1,2\n', 'x.csv'))).toBe('MAR-IMPORT-015')
+    expect(codeOf(() => parseHoleTable('hole,what,side,from_m,to_m,near_m,far_m\n', 'x.csv'))).toBe(
+      'MAR-IMPORT-020',
+    )
+  })
+
+  it('leaves out a hole without a green row and says what to add', () => {
+    const { course } = assemble(
+      'hole,what,side,from_m,to_m,near_m,far_m,note\n3,bunker,left,200,210,10,20,\n',
+    )
+    expect(course.holes).toEqual([])
+    const reading = parseHoleTable(
+      'hole,what,side,from_m,to_m,near_m,far_m,note\n3,bunker,left,200,210,10,20,\n',
+      'x.csv',
+    )
+    expect(reading.faults.map((fault) => fault.code)).toEqual(['MAR-IMPORT-020'])
+  })
+})

@@ -1,0 +1,205 @@
+import type { Fault } from '#faults/fault.ts'
+import type { SurveyFeature } from '#golf/course/survey-feature.ts'
+import type { Point } from '#numbers/geometry/point.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
+import { TABLE_DEFAULTS } from '../settings.ts'
+import { type BentLine, bentLine } from './bent-line.ts'
+import { readNote } from './read-note.ts'
+import { type RowExtent, rowExtent } from './row-extent.ts'
+import type { TableRow } from './table-row.ts'
+
+/** From the hole's own plane, tee at the origin and north up the first leg, to the earth. */
+export type ToLonLat = (point: Point) => readonly [longitude: number, latitude: number]
+
+/** A hole of a table as features, and what was wrong or taken for granted. */
+export interface LaidHole {
+  readonly features: readonly SurveyFeature[]
+  readonly faults: readonly Fault[]
+}
+
+const TAGS: Readonly<Record<Exclude<TableRow['what'], 'bend' | 'tee'>, Readonly<Record<string, string>>>> = {
+  fairway: { golf: 'fairway' },
+  green: { golf: 'green' },
+  bunker: { golf: 'bunker' },
+  heavy: { golf: 'rough', 'marram:grass': 'heavy' },
+  out: { golf: 'out_of_bounds' },
+  trees: { natural: 'wood' },
+  scrub: { natural: 'scrub' },
+  'water-red': { golf: 'lateral_water_hazard', 'marram:penalty': 'red' },
+  'water-yellow': { golf: 'water_hazard', 'marram:penalty': 'yellow' },
+  'ditch-red': { golf: 'lateral_water_hazard', 'marram:penalty': 'red' },
+  'ditch-yellow': { golf: 'water_hazard', 'marram:penalty': 'yellow' },
+}
+
+/** Builds one hole from its rows: its line from the chosen tee to the middle of the green, and everything along it. */
+export function layHole(ref: string, rows: readonly TableRow[], toLonLat: ToLonLat): LaidHole {
+  const faults: Fault[] = []
+  const features: SurveyFeature[] = []
+  const line = bentLine(rows.filter((row) => row.what === 'bend').flatMap((row) => bendOf(row)))
+  const green = rows
+    .filter((row) => row.what === 'green')
+    .map((row) => rowExtent(row, 0))
+    .find(isExtent)
+  const length = green ? (green.from + green.to) / 2 : 0
+  const placed = { ref, line, toLonLat }
+  if (green) features.push(holeFeature(placed, green, length, rows))
+  else faults.push(noGreen(ref))
+  for (const row of rows) {
+    if (row.what === 'bend') features.push(...bendFeature(row, placed))
+    else if (row.what === 'tee') features.push(...teeFeatures(row, placed))
+    else {
+      const extent = rowExtent(row, length)
+      if (isExtent(extent)) {
+        features.push(areaFeature(row, extent, placed))
+        if (extent.assumed.length > 0) faults.push(assumedFault(row, extent.assumed))
+      } else {
+        features.push({
+          id: `line ${row.line}`,
+          tags: rowTags(row, ref),
+          geometry: { kind: 'none', ...extent },
+        })
+      }
+    }
+  }
+  if (!rows.some((row) => row.what === 'tee')) features.push(teePoint(`hole ${ref} tee`, '', 0, 0, placed))
+  return { features, faults }
+}
+
+interface Placed {
+  readonly ref: string
+  readonly line: BentLine
+  readonly toLonLat: ToLonLat
+}
+
+function isExtent(value: RowExtent | { readonly reason: string }): value is RowExtent {
+  return !('reason' in value)
+}
+
+// Without a readable angle the row becomes a question, see bendFeature.
+function bendOf(row: TableRow): { at: number; turn: number }[] {
+  const degrees = /(\d+(?:[.,]\d+)?)\s*(?:°|deg|$)/i.exec(row.note)?.[1]
+  if (row.from === null || degrees === undefined || row.side === 'across') return []
+  const turn = degreesToRadians(Number(degrees.replace(',', '.')))
+  return turn > 0 && turn < Math.PI / 2 ? [{ at: row.from, turn: row.side === 'left' ? -turn : turn }] : []
+}
+
+function bendFeature(row: TableRow, placed: Placed): SurveyFeature[] {
+  if (bendOf(row).length > 0) return []
+  const reason =
+    'a bend needs a side, “from” and its angle under 90 degrees in the note: bend,left,240,,,,35 deg'
+  const tags = { golf: 'hole', ref: placed.ref, name: 'bend' }
+  return [{ id: `line ${row.line}`, tags, geometry: { kind: 'none', reason, code: 'MAR-IMPORT-019' } }]
+}
+
+function holeFeature(
+  placed: Placed,
+  green: RowExtent,
+  length: number,
+  rows: readonly TableRow[],
+): SurveyFeature {
+  const { line, ref, toLonLat } = placed
+  const notes = rows.map((row) => readNote(row.note))
+  const first = (key: 'par' | 'index'): string | undefined =>
+    notes.find((note) => note[key] !== null)?.[key] ?? undefined
+  const par = first('par')
+  const index = first('index')
+  const positions = [
+    line.place(0, 0),
+    ...line.turns.filter((at) => at > 0 && at < length).map((at) => line.place(at, 0)),
+    line.place(length, (green.left + green.right) / 2),
+  ].map(toLonLat)
+  const tags = {
+    golf: 'hole',
+    ref,
+    ...(par === undefined ? { 'marram:guess_par': 'yes' } : { par }),
+    ...(index === undefined ? {} : { handicap: index }),
+  }
+  return { id: `hole ${ref}`, tags, geometry: { kind: 'line', positions } }
+}
+
+function teeFeatures(row: TableRow, placed: Placed): SurveyFeature[] {
+  const along = row.from ?? 0
+  const aside = row.side === 'across' ? 0 : ((row.near ?? 0) + (row.far ?? row.near ?? 0)) / 2
+  const offset = row.side === 'left' ? -aside : aside
+  const half = TABLE_DEFAULTS.teeSide / 2
+  const extent = { from: along - half, to: along + half, left: offset - half, right: offset + half }
+  const tags = { golf: 'tee', 'marram:hole': placed.ref, 'marram:markers': 'apart' }
+  return [
+    teePoint(`line ${row.line}`, readNote(row.note).rest, along, offset, placed),
+    { id: `line ${row.line} ground`, tags, geometry: { kind: 'area', rings: [outline(extent, placed)] } },
+  ]
+}
+
+function teePoint(id: string, name: string, along: number, offset: number, placed: Placed): SurveyFeature {
+  const tags = { golf: 'tee', 'marram:hole': placed.ref, ...(name === '' ? {} : { tee: name }) }
+  return {
+    id,
+    tags,
+    geometry: { kind: 'point', position: placed.toLonLat(placed.line.place(along, offset)) },
+  }
+}
+
+function rowTags(row: TableRow, ref: string): Record<string, string> {
+  const name = readNote(row.note).rest
+  const kind = row.what === 'bend' || row.what === 'tee' ? {} : TAGS[row.what]
+  return { ...kind, 'marram:hole': ref, ...(name === '' ? {} : { name }) }
+}
+
+function areaFeature(row: TableRow, extent: RowExtent, placed: Placed): SurveyFeature {
+  return {
+    id: `line ${row.line}`,
+    tags: rowTags(row, placed.ref),
+    geometry: {
+      kind: 'area',
+      rings: [row.what === 'green' ? oval(extent, placed) : outline(extent, placed)],
+    },
+  }
+}
+
+type Edges = Pick<RowExtent, 'from' | 'to' | 'left' | 'right'>
+
+function outline(extent: Edges, { line, toLonLat }: Placed): (readonly [number, number])[] {
+  const stops = [extent.from, ...line.turns.filter((at) => at > extent.from && at < extent.to), extent.to]
+  const right = stops.map((at) => line.place(at, extent.right))
+  const left = stops.map((at) => line.place(at, extent.left)).reverse()
+  const corners = [...right, ...left].map(toLonLat)
+  return [...corners, ...corners.slice(0, 1)]
+}
+
+const OVAL_CORNERS = 32
+
+// A green is round enough that the corners of its box would be a tenth of its measure too far from the pin.
+function oval(extent: Edges, { line, toLonLat }: Placed): (readonly [number, number])[] {
+  const middle = (extent.from + extent.to) / 2
+  const centre = (extent.left + extent.right) / 2
+  const corners = Array.from({ length: OVAL_CORNERS }, (_, index) => {
+    const angle = (index / OVAL_CORNERS) * 2 * Math.PI
+    return toLonLat(
+      line.place(
+        middle + ((extent.to - extent.from) / 2) * Math.sin(angle),
+        centre + ((extent.right - extent.left) / 2) * Math.cos(angle),
+      ),
+    )
+  })
+  return [...corners, ...corners.slice(0, 1)]
+}
+
+function noGreen(ref: string): Fault {
+  return {
+    severity: 'error',
+    code: 'MAR-IMPORT-020',
+    message: `Hole ${ref} has no green row with its front and back, so its length is not known; it was left out.`,
+    place: `hole ${ref}`,
+    advice: `Add a row such as: ${ref},green,,350,378,,26,par 4`,
+  }
+}
+
+function assumedFault(row: TableRow, assumed: readonly string[]): Fault {
+  return {
+    severity: 'note',
+    code: 'MAR-IMPORT-027',
+    message: `The ${row.what} of hole ${row.hole} was taken to be so: ${assumed.join('; ')}.`,
+    place: `line ${row.line}`,
+    advice: 'Fill in the blank cells if it is otherwise.',
+  }
+}
