@@ -20,7 +20,7 @@ export function shortGameShares(player: ShortGamePlayer, lie: Lie, metres: numbe
   }
   const usualHoleOut =
     (HOLE_OUT_YARDS / Math.max(1, metresToYards(metres))) * Math.exp(-player.shortGame.strokesLost)
-  const holeOut = Math.min(0.9, Math.max(usualHoleOut, 2 - mean))
+  const holeOut = Math.min(1, Math.max(usualHoleOut, 2 - mean))
   return withMean(mean, holeOut, Math.exp(-UP_AND_DOWN_STEEPNESS * (mean - UP_AND_DOWN_SURE_MEAN)))
 }
 
