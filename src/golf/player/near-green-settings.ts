@@ -136,6 +136,8 @@ export const UP_AND_DOWN_STEEPNESS = 1.72
 export const UP_AND_DOWN_SURE_MEAN = 2.08
 /** Chance that a tour player holes a short shot, times yards. Our assumption, about 1 in 12 from 10 yd and 1 in 40 from 30. */
 export const HOLE_OUT_YARDS = 0.8
+/** Of all up-and-downs at most this share is holed at once, while the mean is over two. Our assumption. */
+export const HOLE_OUT_MOST_OF_UP_AND_DOWNS = 0.4
 
 /** Doubt about putting spreads and strokes lost near the green (logarithm; strokes lost also in strokes). Our assumption. */
 export const NEAR_GREEN_DOUBT: {

@@ -1,5 +1,10 @@
 import { metresToYards } from '#numbers/units/units.ts'
-import { HOLE_OUT_YARDS, UP_AND_DOWN_STEEPNESS, UP_AND_DOWN_SURE_MEAN } from './near-green-settings.ts'
+import {
+  HOLE_OUT_MOST_OF_UP_AND_DOWNS,
+  HOLE_OUT_YARDS,
+  UP_AND_DOWN_STEEPNESS,
+  UP_AND_DOWN_SURE_MEAN,
+} from './near-green-settings.ts'
 import type { Lie } from './player.ts'
 import { puttingValues } from './putting-values.ts'
 import { type ShortGamePlayer, shortGameValue } from './short-game-values.ts'
@@ -18,10 +23,12 @@ export function shortGameShares(player: ShortGamePlayer, lie: Lie, metres: numbe
     const [one, two] = puttingValues(player).shares(metres)
     return withMean(mean, one, one + two)
   }
-  const usualHoleOut =
+  const upAndDown = Math.min(1, Math.exp(-UP_AND_DOWN_STEEPNESS * (mean - UP_AND_DOWN_SURE_MEAN)))
+  const usual =
     (HOLE_OUT_YARDS / Math.max(1, metresToYards(metres))) * Math.exp(-player.shortGame.strokesLost)
-  const holeOut = Math.min(1, Math.max(usualHoleOut, 2 - mean))
-  return withMean(mean, holeOut, Math.exp(-UP_AND_DOWN_STEEPNESS * (mean - UP_AND_DOWN_SURE_MEAN)))
+  // From a bad lie right beside the hole few go in; a mean under two leaves no choice.
+  const holeOut = Math.min(1, Math.max(Math.min(usual, HOLE_OUT_MOST_OF_UP_AND_DOWNS * upAndDown), 2 - mean))
+  return withMean(mean, holeOut, upAndDown)
 }
 
 /** Shares with this mean: `one` in one, `atMostTwo` in at most two as far as the mean allows, the rest geometric from three. */
