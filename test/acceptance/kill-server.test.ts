@@ -1,13 +1,15 @@
-import { type ChildProcess, spawn } from 'node:child_process'
+import { type ChildProcess, type ChildProcessByStdio, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import type { Readable } from 'node:stream'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import Database from 'libsql'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
+import { openStore } from '#outside/store/open-store.ts'
 
 // The promise: a save that was answered is on disk, whatever happens to the program afterwards. Twenty times the
 // server is killed with signal 9 while several saves are under way, started again on the same store, and asked.
@@ -43,16 +45,17 @@ afterAll(() => {
 
 /** Starts the server on any free port and returns its address once it answers. */
 async function startChild(): Promise<string> {
-  const started = spawn(
-    process.execPath,
-    [bundle, '--port', '0', '--store', storePath, '--web', storeFolder],
-    {
-      stdio: ['ignore', 'pipe', 'inherit'],
-    },
-  )
-  child = started
+  const started = spawnChild(storePath)
   const [line] = (await once(started.stdout, 'data')) as [Buffer]
   return line.toString().trim()
+}
+
+function spawnChild(store: string): ChildProcessByStdio<null, Readable, null> {
+  const started = spawn(process.execPath, [bundle, '--port', '0', '--store', store, '--web', storeFolder], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  })
+  child = started
+  return started
 }
 
 async function killChild(): Promise<void> {
@@ -176,5 +179,20 @@ describe('a server killed in the middle of saving', () => {
     // Without these the test would prove nothing: saves were answered, and each kill met saves under way.
     for (const { answers } of histories.values()) expect(answers).toBeGreaterThan(ROUNDS)
     expect(cutShort).toBeGreaterThan(ROUNDS * ids.length)
+  })
+
+  it('starts again after being killed while it made its store', async () => {
+    for (let round = 0; round < 10; round += 1) {
+      const path = join(storeFolder, `new-${round}.db`)
+      const started = spawnChild(path)
+      while (!existsSync(path) && started.exitCode === null)
+        await new Promise((resolve) => setTimeout(resolve, 1))
+      await new Promise((resolve) => setTimeout(resolve, random() * 20))
+      expect(started.exitCode).toBeNull()
+      await killChild()
+      const store = await openStore(path)
+      expect(await store.days.put('may', 'May', '{}')).toBe(1)
+      await store.close()
+    }
   })
 })
