@@ -156,16 +156,18 @@ describe('holeFromCourse', () => {
     ])
   })
 
-  it('leaves hazards that name another hole to that hole, and takes its own from anywhere', () => {
+  it('takes its own ground from anywhere, and leaves a boundary that names another hole to that hole', () => {
     const owned = course({
       ...straight,
       areas: [
         area('mine', 'bunker', rectangle(300, 200, 310, 210), { holes: ['1'] }),
         area('theirs', 'bunker', rectangle(300, 30, 310, 40), { holes: ['2'] }),
-        area('their grass', 'fairway', rectangle(300, 30, 310, 40), { holes: ['2'] }),
+        area('their boundary', 'out', rectangle(300, 30, 310, 40), { holes: ['2'] }),
+        area('my boundary', 'out', rectangle(300, 50, 310, 60), { holes: ['1', '2'] }),
       ],
     })
-    expect(holeFromCourse(owned, '1').areas.map((piece) => piece.id)).toEqual(['their grass', 'mine'])
+    const ids = holeFromCourse(owned, '1').areas.map((piece) => piece.id)
+    expect(ids).toEqual(['my boundary', 'mine', 'theirs'])
   })
 
   it('finds the green that names the hole, that holds the line end, or that lies within 25 m of it', () => {

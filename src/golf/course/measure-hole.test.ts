@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Point } from '#numbers/geometry/point.ts'
+import { polygonContains } from '#numbers/geometry/polygon.ts'
+import { pointAlong, projectOnPolyline } from '#numbers/geometry/polyline.ts'
 import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import type { Area, Course } from './course.ts'
 import { holeFromCourse } from './hole-from-course.ts'
@@ -126,6 +128,12 @@ describe('measureHole: hazards', () => {
     expect(measure(STRAIGHT, area('r', 'rough', rectangle(10, 100, 20, 120))).hazards).toEqual([])
   })
 
+  it('leaves out what belongs to another hole', () => {
+    const theirs = area('theirs', 'bunker', rectangle(10, 120, 20, 130), { holes: ['2'] })
+    const ours = area('ours', 'bunker', rectangle(10, 150, 20, 160), { holes: ['1', '2'] })
+    expect(measure(STRAIGHT, theirs, ours).hazards.map((piece) => piece.id)).toEqual(['ours'])
+  })
+
   it('puts the nearest first', () => {
     const found = measure(
       STRAIGHT,
@@ -191,6 +199,92 @@ describe('measureHole: fairway, green and line', () => {
       { lengthMetres: 200, endsAtMetres: 200, bendDegrees: expect.closeTo(90, 9) },
       { lengthMetres: 150, endsAtMetres: 350, bendDegrees: null },
     ])
+  })
+})
+
+describe('measureHole: against counting points', () => {
+  // Independent of the clipping in the code: points strewn over a star-shaped pond, each asked where it lies.
+  const pond = fc.record({
+    // Wholly inside the corridor and beside the hole, so that nothing is cut off.
+    x: fc.double({ min: -30, max: 50, noNaN: true }),
+    y: fc.double({ min: 30, max: 230, noNaN: true }),
+    radii: fc.array(fc.double({ min: 5, max: 28, noNaN: true }), { minLength: 5, maxLength: 9 }),
+  })
+  const line: Point[] = [
+    [0, 0],
+    [0, 180],
+    [60, 290],
+  ]
+
+  it('no point of a hazard is nearer, further or closer to the line than it is said to be', () => {
+    fc.assert(
+      fc.property(pond, ({ x, y, radii }) => {
+        const ring = radii.map((radius, corner): Point => {
+          const turn = (2 * Math.PI * corner) / radii.length
+          return [x + radius * Math.sin(turn), y + radius * Math.cos(turn)]
+        })
+        const found = hazard(line, area('p', 'penalty-red', [ring]))
+        const points = Array.from(
+          { length: 900 },
+          (_, index): Point => [
+            x - 28 + ((index % 30) * 56) / 29,
+            y - 28 + (Math.floor(index / 30) * 56) / 29,
+          ],
+        ).filter((point) => polygonContains([ring], point))
+        // At the inside of a bend a place between two measured ones can be up to half a metre nearer along the line.
+        const wrong = points.filter((point) => {
+          const seen = projectOnPolyline(line, point)
+          return (
+            seen.along < found.reachMetres - 0.5 ||
+            seen.along > found.farMetres + 0.5 ||
+            (found.side === 'left' && seen.offset > found.offsetMetres + 0.05) ||
+            (found.side === 'right' && seen.offset < found.offsetMetres - 0.05) ||
+            Math.hypot(...point) < found.straight.reachMetres - 0.05
+          )
+        })
+        expect(wrong).toEqual([])
+        const alongs = Array.from({ length: 400 }, (_, index) => 0.7 * index)
+        const contradicted = alongs.filter(
+          (along) =>
+            polygonContains([ring], pointAlong(line, along)) !==
+            found.crossings.some(({ fromMetres, toMetres }) => fromMetres <= along && along <= toMetres),
+        )
+        expect(contradicted).toEqual([])
+      }),
+      { numRuns: 100 },
+    )
+  })
+
+  it('a mirrored hole has mirrored measures', () => {
+    fc.assert(
+      fc.property(pond, ({ x, y, radii }) => {
+        const ring = radii.map((radius, corner): Point => {
+          const turn = (2 * Math.PI * corner) / radii.length
+          return [x + radius * Math.sin(turn), y + radius * Math.cos(turn)]
+        })
+        const full = onLine(line, [
+          area('p', 'bunker', [ring]),
+          area('f', 'fairway', rectangle(-20, 90.5, 33, 240)),
+        ])
+        const here = measureHole(holeFromCourse(full, '1'))
+        const there = measureHole(
+          holeFromCourse(
+            mapCourse(full, ([px, py]) => [-px, py]),
+            '1',
+          ),
+        )
+        const [a, b] = [here.hazards[0], there.hazards[0]]
+        expect(b?.reachMetres).toBeCloseTo(a?.reachMetres ?? 0, 6)
+        expect(b?.offsetMetres).toBeCloseTo(-(a?.offsetMetres ?? 0), 6)
+        expect(b?.side).toBe({ left: 'right', right: 'left', across: 'across' }[a?.side ?? 'across'])
+        expect(b?.right?.offsetMetres ?? 0).toBeCloseTo(-(a?.left?.offsetMetres ?? 0), 6)
+        expect(there.fairway.map((width) => width.widthMetres)).toEqual(
+          here.fairway.map((width) => expect.closeTo(width.widthMetres, 6)),
+        )
+        expect(there.pinch?.widthMetres ?? 0).toBeCloseTo(here.pinch?.widthMetres ?? 0, 6)
+      }),
+      { numRuns: 60 },
+    )
   })
 })
 

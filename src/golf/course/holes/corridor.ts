@@ -3,22 +3,19 @@ import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { polygonBounds, polygonContains } from '#numbers/geometry/polygon.ts'
 import { projectOnPolyline } from '#numbers/geometry/polyline.ts'
 import type { Area, Tree } from '../course.ts'
-import type { Ground } from '../ground.ts'
 import { groundCode } from '../ground.ts'
 import { CORRIDOR_HALF_WIDTH_METRES } from '../settings.ts'
 
-/** Ground that is there whoever it is said to belong to: other holes' mown grass can be walked and played on. */
-const PLAYED_BY_ALL: ReadonlySet<Ground> = new Set(['first-cut', 'path', 'fairway', 'fringe', 'green', 'tee'])
-
 /**
- * The ground of a hole, in painting order: what names the hole, and what comes within 90 m of its line and names
- * no other (mown ground and paths count whoever they belong to). Whole areas, never cut.
+ * The ground of a hole, in painting order: what names the hole, and what comes within 90 m of its line, whole areas,
+ * never cut. Ground is there whoever it belongs to; only a boundary that names other holes is out of bounds for
+ * those alone (Rules of Golf 2023, Model Local Rule A-4: internal out of bounds; from memory).
  */
 export function corridorAreas(areas: readonly Area[], ref: string, line: readonly Point[]): Area[] {
   return areas
     .filter((area) => {
       if (area.holes?.includes(ref)) return true
-      if (area.holes && !PLAYED_BY_ALL.has(area.ground)) return false
+      if (area.holes && area.ground === 'out') return false
       return isWithin(area.polygon, line, CORRIDOR_HALF_WIDTH_METRES)
     })
     .sort((a, b) => groundCode(a.ground) - groundCode(b.ground))
