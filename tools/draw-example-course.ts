@@ -3,10 +3,16 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { buildCourse } from './example-course/build-course.ts'
+import { buildShortTable, buildTable } from './example-course/build-table.ts'
 
 /** Every file the drawing makes: path below `examples/`, and its text. The same bytes every time. */
 export function exampleFiles(): ReadonlyMap<string, string> {
-  return new Map([['sandrel-ness.course.geojson', buildCourse()]])
+  const course = buildCourse()
+  return new Map([
+    ['sandrel-ness.course.geojson', course],
+    ['tables/sandrel-ness.csv', buildTable(course)],
+    ['tables/hole-7.csv', buildShortTable(course, '7')],
+  ])
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

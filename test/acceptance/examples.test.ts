@@ -212,6 +212,46 @@ describe('the invented course', () => {
   })
 })
 
+describe('the typed tables', () => {
+  it.each([
+    ['tables/sandrel-ness.csv', 18],
+    ['tables/hole-7.csv', 1],
+  ])('%s reads without a fault of severity error and closes with the drawn course', (name, holes) => {
+    const table = readSource(readFileSync(EXAMPLES + name), name)
+    const typed = assembleCourse(table.features, table)
+    const all = [...table.faults, ...typed.faults, ...checkCourse(typed.course)]
+    expect(all.filter(({ severity }) => severity !== 'note')).toEqual([])
+    expect(typed.course.holes).toHaveLength(holes)
+    for (const { ref } of typed.course.holes) {
+      const drawn = measureHole(hole(ref))
+      const paced = measureHole(holeFromCourse(typed.course, ref))
+      expect(paced.par).toBe(drawn.par)
+      expect(paced.strokeIndex).toBe(drawn.strokeIndex)
+      expect(Math.abs(paced.lengthMetres / drawn.lengthMetres - 1), `hole ${ref}`).toBeLessThan(0.02)
+      expect(Math.abs((paced.green?.depthMetres ?? 0) - (drawn.green?.depthMetres ?? 0))).toBeLessThan(2)
+      expect(Math.abs((paced.green?.widthMetres ?? 0) - (drawn.green?.widthMetres ?? 0))).toBeLessThan(2)
+    }
+  })
+
+  it('has a hole of eight rows, in yards', () => {
+    const rows = text('tables/hole-7.csv').trim().split('\n')
+    expect(rows[0]).toBe('hole,what,side,from_yd,to_yd,near_yd,far_yd,note')
+    expect(rows).toHaveLength(1 + 8)
+  })
+
+  it('puts the carry over every crossing water where the drawing has it', () => {
+    const table = readSource(readFileSync(`${EXAMPLES}tables/sandrel-ness.csv`), 'table.csv')
+    const typed = assembleCourse(table.features, table).course
+    for (const ref of ['2', '3', '10', '11', '13', '17', '18']) {
+      const carry = (course: typeof typed): number =>
+        measureHole(holeFromCourse(course, ref)).hazards.find((hazard) => hazard.side === 'across')
+          ?.carryMetres ?? 0
+      expect(carry(course), `hole ${ref}`).toBeGreaterThan(40)
+      expect(Math.abs(carry(typed) - carry(course)), `hole ${ref}`).toBeLessThan(4)
+    }
+  })
+})
+
 describe('the players', () => {
   it.each(names('.player.json'))('%s can be read and completed', (name) => {
     const player = completePlayer(parsePlayer(text(name), name))

@@ -131,7 +131,7 @@ export const BACK_NINE: readonly HoleDesign[] = [
       {
         kind: 'scrub',
         name: 'left-gorse',
-        outline: [196, -37, 225, -33, 255, -32, 262, -43, 230, -50, 198, -50],
+        outline: [184, -37, 210, -33, 234, -33, 240, -42, 213, -48, 186, -48],
       },
     ],
     trees: [],
