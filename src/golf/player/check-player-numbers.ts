@@ -1,11 +1,12 @@
 import { CLUB_KINDS, clubKind } from './club-names.ts'
 import { nearestWord } from './nearest-word.ts'
 import { LIES } from './player.ts'
-import { fieldName, type PlayerFault, type WrittenClub, type WrittenPlayer } from './player-shape.ts'
+import type { ClubFile, PlayerFile } from './player-file.ts'
+import { fieldName, type PlayerFault } from './player-shape.ts'
 import { MOST_CARRY_METRES, MOST_CLUBS } from './settings.ts'
 
 /** What each number may be: least, most and the words for it. Bounds are our assumption: beyond them it is a slip of the pen. */
-const CLUB_RANGES: readonly (readonly [field: keyof WrittenClub, least: number, most: number])[] = [
+const CLUB_RANGES: readonly (readonly [field: keyof ClubFile, least: number, most: number])[] = [
   ['direction_sd_deg', 0.05, 45],
   ['left_share', 0.05, 5],
   ['right_share', 0.05, 5],
@@ -20,9 +21,9 @@ const HANDICAP_LEAST = -10
 const HANDICAP_MOST = 54
 
 /** Every number, club and lie of the file that cannot be: in the order of the file. */
-export function checkPlayerNumbers(written: WrittenPlayer): readonly PlayerFault[] {
+export function checkPlayerNumbers(file: PlayerFile): readonly PlayerFault[] {
   const faults: PlayerFault[] = []
-  const { handicapIndex } = written
+  const { handicapIndex } = file
   if (handicapIndex !== undefined && !(handicapIndex >= HANDICAP_LEAST && handicapIndex <= HANDICAP_MOST)) {
     faults.push({
       code: 'MAR-PLAYER-013',
@@ -30,7 +31,7 @@ export function checkPlayerNumbers(written: WrittenPlayer): readonly PlayerFault
       field: 'handicapIndex',
     })
   }
-  const clubs = written.clubs ?? []
+  const clubs = file.clubs
   clubs.forEach((club, index) => {
     faults.push(...clubFaults(club, index, clubs))
   })
@@ -41,13 +42,13 @@ export function checkPlayerNumbers(written: WrittenPlayer): readonly PlayerFault
       field: 'clubs',
     })
   }
-  range(faults, 'shortGame.strokes_lost', written.shortGame?.strokes_lost, -0.5, 4)
-  range(faults, 'putting.direction_sd_deg', written.putting?.direction_sd_deg, 0.05, 20)
-  range(faults, 'putting.distance_sd_share', written.putting?.distance_sd_share, 0.001, 0.6)
+  range(faults, 'shortGame.strokes_lost', file.shortGame.strokes_lost, -0.5, 4)
+  range(faults, 'putting.direction_sd_deg', file.putting.direction_sd_deg, 0.05, 20)
+  range(faults, 'putting.distance_sd_share', file.putting.distance_sd_share, 0.001, 0.6)
   return faults
 }
 
-function clubFaults(club: WrittenClub, index: number, clubs: readonly WrittenClub[]): readonly PlayerFault[] {
+function clubFaults(club: ClubFile, index: number, clubs: readonly ClubFile[]): readonly PlayerFault[] {
   const at = (field: string): string => fieldName(['clubs', index, field])
   const faults: PlayerFault[] = []
   const name = nameFault(club.name, at('name'))
@@ -81,7 +82,7 @@ function clubFaults(club: WrittenClub, index: number, clubs: readonly WrittenClu
     const value = club[field]
     range(faults, at(field), typeof value === 'number' ? value : undefined, least, most)
   }
-  for (const lie of Object.keys(club.lies ?? {})) {
+  for (const lie of Object.keys(club.lies)) {
     if (LIES.some((known) => known === lie)) continue
     const meant = nearestWord(lie, LIES)
     const hint = meant === null ? `Known lies: ${LIES.join(', ')}.` : `Did you mean ${meant}?`

@@ -138,6 +138,26 @@ describe('completePlayer', () => {
     )
   })
 
+  it('lets a typed pattern inform the clubs beside it, in part', () => {
+    const typed = { direction_sd_deg: 9, left_share: 1.4, curve_share: -0.05, mishit_share: 0.3 }
+    const plain = completePlayer({ ...EMPTY, handicapIndex: 15 })
+    const informed = completePlayer({ ...EMPTY, handicapIndex: 15, clubs: [club('7-iron', typed)] })
+    for (const one of informed.clubs.filter((other) => other.name !== '7-iron')) {
+      const before = plain.clubs.find((other) => other.name === one.name)!
+      const ratio = 9 / plain.clubs.find((other) => other.name === '7-iron')!.directionSdDegrees
+      expect(one.directionSdDegrees / before.directionSdDegrees).toBeGreaterThan(1)
+      expect(one.directionSdDegrees / before.directionSdDegrees).toBeLessThan(ratio)
+      expect(one.mishitShare).toBeGreaterThan(before.mishitShare)
+      expect(one.mishitShare).toBeLessThan(1)
+      expect(one.curveShare).toBeGreaterThan(-0.05)
+      expect(one.curveShare).toBeLessThan(-0.02)
+      expect(one.leftShare).toBeGreaterThan(1)
+      expect(one.rightShare).toBe(1)
+      expect(one.carrySdShare).toBe(before.carrySdShare)
+      expect(informed.guesses.has(`clubs.${one.name}.direction_sd_deg`)).toBe(true)
+    }
+  })
+
   it('fills the bag of a player who lists a few clubs, leaves a listed bag alone, and obeys `bag`', () => {
     const three = [club('driver'), club('7-iron'), club('52-wedge')]
     const filled = completePlayer({ ...EMPTY, handicapIndex: 10, clubs: three })

@@ -1,11 +1,13 @@
 import { type ClubKind, clubKind } from './club-names.ts'
 import { completeCarries, knownCarry } from './complete-carries.ts'
 import { defaultBag } from './default-bag.ts'
+import { informedPatterns } from './informed-patterns.ts'
 import type { Club, Player } from './player.ts'
 import type { ClubFile, ClubNumber, PlayerFile } from './player-file.ts'
 import {
   driverCarryFromClub,
   handicapFromDriverCarry,
+  type PriorPattern,
   priorDriverCarry,
   priorPattern,
   priorRun,
@@ -16,7 +18,7 @@ import { LISTED_CLUBS_THAT_MAKE_A_BAG } from './settings.ts'
 
 /**
  * Fills every number the file lacks from the prior: handicap index, sex and the carries that are known. What was
- * filled is named in `guesses` by its dotted path in the file. Neighbouring known clubs inform a missing carry.
+ * filled is named in `guesses` by its dotted path in the file. Neighbouring known clubs inform a missing number.
  */
 export function completePlayer(file: PlayerFile): Player {
   const driver = kindOf('driver')
@@ -31,13 +33,14 @@ export function completePlayer(file: PlayerFile): Player {
   const kinds = isFilled ? defaultBag(listed, driverCarry) : listed
   const written = new Map(file.clubs.map((club) => [club.name, club]))
   const carries = completeCarries(kinds, written, driverCarry)
+  const patterns = informedPatterns(kinds, written, { handicapIndex, sex: file.sex })
 
   const clubs = kinds.map((kind) =>
     completeClub(
       kind,
       written.get(kind.name),
       carries.get(kind.name) ?? 0,
-      { handicapIndex, sex: file.sex },
+      patterns.get(kind.name) ?? priorPattern(kind, handicapIndex, file.sex),
       guesses,
     ),
   )
@@ -65,10 +68,9 @@ function completeClub(
   kind: ClubKind,
   written: ClubFile | undefined,
   carryMetres: number,
-  { handicapIndex, sex }: Pick<Player, 'handicapIndex' | 'sex'>,
+  prior: PriorPattern,
   guesses: Set<string>,
 ): Club {
-  const prior = priorPattern(kind, handicapIndex, sex)
   const fill = (number: ClubNumber, value: number): number =>
     filled(`clubs.${kind.name}.${number}`, written?.[number], value, guesses)
   const carry = fill('carry_m', carryMetres)

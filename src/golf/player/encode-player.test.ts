@@ -21,11 +21,11 @@ const files = fc
         fc.record(
           {
             name: fc.constantFrom(...CLUB_KINDS.map((kind) => kind.name), '52-wedge', '58-wedge'),
-            carry_m: share(40, 280),
+            carry_m: share(20, 400),
             direction_sd_deg: share(1, 12),
             left_share: share(0.5, 1.5),
             curve_share: share(-0.1, 0.1),
-            mishit_share: share(0, 0.5),
+            mishit_share: share(0, 0.9),
             shots: fc.nat(200),
             lies: fc.constant({ heavy: false }),
           },

@@ -17,9 +17,9 @@ import {
 export function parsePlayer(text: string, where: string): PlayerFile {
   const shape = playerShape(jsonOf(text, where))
   if ('faults' in shape) fail(shape.faults, where)
-  const faults = checkPlayerNumbers(shape.written)
-  if (faults.length > 0) fail(faults, where)
   const file = withoutGuesses(shape.written)
+  const faults = checkPlayerNumbers(file)
+  if (faults.length > 0) fail(faults, where)
   const isPlaced = file.clubs.some((club) => club.carry_m !== undefined || club.total_m !== undefined)
   if (file.handicapIndex === undefined && !isPlaced) {
     const message =

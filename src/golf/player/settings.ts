@@ -153,6 +153,14 @@ export const LADDER_SQUEEZE_PER_HALVING = 0.17
 /** The squeeze is held in this range. */
 export const LADDER_EXPONENT_RANGE: readonly [number, number] = [0.8, 1.03]
 
+/**
+ * How much of a club's difference from the prior a neighbouring club shares. Our assumption, the same as in `DOUBT`:
+ * shared variance over all variance of a guessed spread, 0.15² / (0.15² + 0.10²).
+ */
+export const PATTERN_SHARED_BY_CLUBS = 0.69
+/** A typed share under this informs other clubs as if it were this: nothing is learned from a plain 0. */
+export const LEAST_KNOWN_SHARE = 0.005
+
 /** Fewer listed clubs than this and the rest of the bag is filled in, unless the file's `bag` says otherwise. Our assumption. */
 export const LISTED_CLUBS_THAT_MAKE_A_BAG = 8
 /** Clubs besides the putter: Rule 4.1b(1) allows 14. */
