@@ -123,6 +123,13 @@ export const FAULT_CODES = {
   'MAR-DAY-005': 'A number of the day file is outside what a day on a course can be.',
   'MAR-DAY-006': 'The wind in words is not a side and a speed, such as into:7.',
 
+  'MAR-PLAN-001': 'The hole cannot be planned: its survey has no green.',
+  'MAR-PLAN-002': 'No club of the player is played from this lie.',
+  'MAR-PLAN-003': 'The player does not play the club that was asked for.',
+  'MAR-PLAN-004': 'The ball lies outside the surveyed corridor of the hole.',
+  'MAR-PLAN-005': 'The ball lies where no stroke is played from: in a penalty area or out of bounds.',
+  'MAR-PLAN-006': 'The ball lies so near the pin that the stroke belongs to the short game.',
+
   'MAR-WEB-001': 'The hole desk does not reach its server.',
   'MAR-WEB-002': 'The server answered the hole desk with an error that it did not explain.',
   'MAR-WEB-003': 'The store holds no course or no player to plan with.',

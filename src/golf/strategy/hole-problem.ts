@@ -23,8 +23,10 @@ export interface HoleProblem extends ShortestPathProblem {
 
 export interface HoleProblemOptions {
   readonly quadrature?: { readonly good: number; readonly mishit: number }
-  /** Kept actions of a neighbouring problem with the same places and the same shots. Not written to. */
+  /** Kept actions of a neighbouring problem with the same places and the same order of shots. Not written to. */
   readonly kept?: Int32Array
+  /** The shots, where they are not simply the player's. */
+  readonly shots?: readonly Shot[]
 }
 
 const LINES_A_SHOT: number = LIES.length * HEADINGS
@@ -32,7 +34,7 @@ const LINES_A_SHOT: number = LIES.length * HEADINGS
 /** Sets out a hole as a shortest path: cost 1 a stroke and 1 a penalty; it ends with the value of the short game. */
 export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}): HoleProblem {
   const { places, states, costs, player } = model
-  const shots = shotsOf(player)
+  const shots = options.shots ?? shotsOf(player)
   const strikes = strikesOf(options.quadrature ?? SOLVE_QUADRATURE)
   const tables = new Array<ShotTable | undefined>(shots.length * LINES_A_SHOT)
   const kept = options.kept

@@ -1,5 +1,5 @@
 import type { Point } from '#numbers/geometry/point.ts'
-import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS, OUTCOME_KINDS, type Outcome } from './outcome.ts'
+import { OUT_OF_BOUNDS, OUTCOME_KINDS, type Outcome } from './outcome.ts'
 import type { Places } from './places.ts'
 import { type Relief, reliefPlaces } from './relief-places.ts'
 

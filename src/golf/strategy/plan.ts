@@ -1,5 +1,6 @@
 import type { Ground } from '#golf/course/ground.ts'
 import type { Lie } from '#golf/player/player.ts'
+import type { ShotShape } from './shots.ts'
 
 /** `plan/1`: the answer of `marram plan --json`, in SI. Field names are a promise to people outside. */
 export interface Plan {
@@ -23,6 +24,8 @@ export interface Plan {
   readonly options: readonly PlanOption[]
   readonly flips: readonly Flip[]
   readonly then: readonly NextShot[]
+  /** The club that was asked for against the plan, and its price in strokes; `null` when none was. */
+  readonly overruled: { readonly club: string; readonly cost: number } | null
   readonly sentence: string
   readonly cautions: readonly string[]
   /** Paths of the player's numbers that are guesses of the prior. */
@@ -43,7 +46,7 @@ export interface Plan {
 /** One club with its best line. */
 export interface PlanOption {
   readonly club: string
-  readonly shape: 'stock'
+  readonly shape: ShotShape
   /** `heading_deg`: direction of the pattern's centre, clockwise from the y axis of the hole frame; `offset_m`: its sideways distance, right positive, at the club's stock total `at_m`; `start_deg`: where the ball starts. */
   readonly aim: {
     readonly heading_deg: number
@@ -62,6 +65,7 @@ export interface PlanOption {
   readonly leave_m: { readonly p10: number; readonly p50: number; readonly p90: number }
   /** Chance of each score on the hole, by strokes from here. */
   readonly scores: Readonly<Record<string, number>>
+  /** Cost against the plan of this club on other lines, from left to right. */
   readonly aimCosts: readonly { readonly offset_m: number; readonly cost: number }[]
 }
 
@@ -82,5 +86,6 @@ export interface NextShot {
   readonly from: { readonly x_m: number; readonly y_m: number }
   readonly lie: Lie
   readonly club: string
+  readonly shape: ShotShape
   readonly number: 'front' | 'middle' | 'back' | 'layup'
 }

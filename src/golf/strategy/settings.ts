@@ -60,3 +60,13 @@ export const TOO_CLOSE_SHARE = 0.8
 export const CLOSE_STROKES = 0.08
 /** Scores are reported up to this many strokes; the last one holds the rest. */
 export const MOST_STROKES = 15
+/** Costs of aiming elsewhere are reported this far to each side of the best line, degrees. */
+export const AIM_COSTS_DEGREES = 12
+/** Lines tried for one stroke when only the order of the clubs is asked for: step and reach about each club's best, degrees. */
+export const COMPARE_LINE_STEP_DEGREES = 1
+export const COMPARE_LINES_DEGREES = 10
+export const COMPARE_QUADRATURE = { good: 192, mishit: 64 } as const
+/** Values of a neighbouring problem are settled this far, strokes: a tenth of what is called too close. */
+export const NEIGHBOUR_TOLERANCE = 1e-3
+/** Bellman residual at which a hole counts as solved, strokes. */
+export const SOLVE_TOLERANCE = 1e-7

@@ -19,6 +19,8 @@ export interface ShotTable {
   /** The same in whole coarse cells, for a ball in the middle of its cell. */
   readonly cellDx: Int32Array
   readonly cellDy: Int32Array
+  /** Good strikes come first. */
+  readonly goodCount: number
   /** Chance of each strike; they add up to 1. */
   readonly weight: Float64Array
   readonly rest: readonly RestTable[]
@@ -53,6 +55,7 @@ export function shotTable(input: ShotTableInput): ShotTable {
   const table = {
     shot,
     heading,
+    goodCount: strikes.goodCount,
     dx: new Float64Array(count),
     dy: new Float64Array(count),
     cellDx: new Int32Array(count),

@@ -1,0 +1,88 @@
+import { type Conditions, flightChange } from '#golf/ball/conditions.ts'
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Lie, Player } from '#golf/player/player.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
+import { outcomeOfStrike, tableFor } from './evaluate-stroke.ts'
+import { type HoleGround, holeGround, holeModel } from './hole-model.ts'
+import { finishGround } from './option-outcomes.ts'
+import { AT_REST } from './outcome.ts'
+import type { OutcomeGround } from './plan.ts'
+import { STROKE_QUADRATURE } from './settings.ts'
+import { shotsOf } from './shots.ts'
+import { strikesOf } from './strikes.ts'
+
+/** Where the balls of one shot come to rest, or come down in a penalty area or out of bounds; weights add up to 1. */
+export interface Finishes {
+  readonly x: Float64Array
+  readonly y: Float64Array
+  readonly weight: Float64Array
+  readonly ground: readonly OutcomeGround[]
+}
+
+export interface FinishesQuestion {
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  readonly club: string
+  /** Direction of the pattern's centre, wind included, degrees clockwise from the y axis: a plan's `aim.heading_deg`. */
+  readonly headingDegrees: number
+  readonly from?: readonly [x: number, y: number]
+  readonly lie?: Lie
+  /** The hole's ground laid out before, to save the time: one picture asks for many lines of one hole. */
+  readonly ground?: HoleGround
+}
+
+/** Lays a club's stock pattern on a hole along a line. Throws a RangeError for a club the player does not have. */
+export function finishesOf(question: FinishesQuestion): Finishes {
+  const { hole, player, day } = question
+  const model = holeModel(question.ground ?? holeGround(hole), player, day)
+  const shot = shotsOf(player).find((one) => one.club === question.club && one.shape === 'stock')
+  if (!shot) throw new RangeError(`the player has no ${question.club}`)
+  const [x, y] = question.from ?? [0, 0]
+  const situation = { x, y, lie: question.lie ?? 'tee' }
+  const table = tableFor(
+    model,
+    situation,
+    shot,
+    calmHeading(model.conditions, degreesToRadians(question.headingDegrees)),
+    strikesOf(STROKE_QUADRATURE),
+  )
+  const count = table.weight.length
+  const finishes = {
+    x: new Float64Array(count),
+    y: new Float64Array(count),
+    weight: table.weight,
+    ground: new Array<OutcomeGround>(count),
+  }
+  for (let k = 0; k < count; k++) {
+    const outcome = outcomeOfStrike(model.places, table, situation, k)
+    const landingX = x + (table.dx[k] as number)
+    const landingY = y + (table.dy[k] as number)
+    const isAtRest = Math.floor(outcome / model.places.count) === AT_REST
+    // The cell's middle would draw balls in rows: the run found is laid on the exact landing instead.
+    const run = isAtRest ? runFrom(model, landingX, landingY, outcome) : [0, 0]
+    finishes.x[k] = landingX + (run[0] as number)
+    finishes.y[k] = landingY + (run[1] as number)
+    finishes.ground[k] = finishGround(model, outcome)
+  }
+  return finishes
+}
+
+/** The heading without wind whose pattern the wind carries to this one. */
+function calmHeading(conditions: Conditions, centre: number): number {
+  let heading = centre
+  for (let round = 0; round < 20; round++) {
+    const change = flightChange(conditions, heading)
+    heading = centre - Math.atan2(change.driftShare, change.carryShare)
+  }
+  return heading
+}
+
+function runFrom(model: HoleGround, landingX: number, landingY: number, rest: number): [number, number] {
+  const { places } = model
+  const { resolution } = places.coarse
+  const dx = (places.x[rest] as number) - landingX
+  const dy = (places.y[rest] as number) - landingY
+  return Math.hypot(dx, dy) < resolution ? [0, 0] : [dx, dy]
+}

@@ -1,0 +1,68 @@
+import type { Day } from '#golf/course/day.ts'
+import type { Player } from '#golf/player/player.ts'
+import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
+import { type Candidate, evaluateStroke, type Situation, type StrokeEvaluation } from './evaluate-stroke.ts'
+import { type HoleGround, holeModel } from './hole-model.ts'
+import { type HoleProblem, holeProblem } from './hole-problem.ts'
+import {
+  COMPARE_LINE_STEP_DEGREES,
+  COMPARE_LINES_DEGREES,
+  COMPARE_QUADRATURE,
+  NEIGHBOUR_TOLERANCE,
+} from './settings.ts'
+import { shotsRedrawn } from './shots.ts'
+
+/** A solved problem from which neighbouring ones start. */
+export interface SolvedHole {
+  readonly ground: HoleGround
+  readonly player: Player
+  readonly day: Day
+  readonly problem: HoleProblem
+  readonly values: Float64Array
+}
+
+/** What differs in a neighbouring problem; the ground must have the same places. */
+export interface Change {
+  readonly ground?: HoleGround
+  readonly player?: Player
+  readonly day?: Day
+}
+
+/**
+ * Costs of the clubs from a situation when something small has changed: the hole is settled again over the actions
+ * that the solved problem kept, and each club is tried on lines about its best line there. With `isOnTheSameLine`
+ * the clubs keep their lines.
+ */
+export function evaluateNeighbour(
+  solved: SolvedHole,
+  change: Change,
+  situation: Situation,
+  best: readonly Candidate[],
+  isOnTheSameLine: boolean,
+): StrokeEvaluation {
+  const ground = change.ground ?? solved.ground
+  const player = change.player ?? solved.player
+  const model = holeModel(ground, player, change.day ?? solved.day)
+  const shots = shotsRedrawn(solved.problem.shots, solved.player, player)
+  const problem = holeProblem(model, { kept: solved.problem.kept, shots })
+  const start = problem.startValues()
+  for (const state of ground.states.order) start[state] = solved.values[state] as number
+  const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: NEIGHBOUR_TOLERANCE })
+  return evaluateStroke(model, values, {
+    situation,
+    quadrature: COMPARE_QUADRATURE,
+    tries: best.map((candidate) => ({
+      shot: shots[solved.problem.shots.indexOf(candidate.shot)] ?? candidate.shot,
+      headings: isOnTheSameLine ? [candidate.heading] : headingsAbout(candidate.heading),
+    })),
+  })
+}
+
+function headingsAbout(heading: number): number[] {
+  const steps = Math.round(COMPARE_LINES_DEGREES / COMPARE_LINE_STEP_DEGREES)
+  return Array.from(
+    { length: 2 * steps + 1 },
+    (_, index) => heading + degreesToRadians((index - steps) * COMPARE_LINE_STEP_DEGREES),
+  )
+}

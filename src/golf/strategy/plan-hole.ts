@@ -1,0 +1,156 @@
+import { Failure } from '#faults/failure.ts'
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Lie, Player } from '#golf/player/player.ts'
+import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
+import { cautionsOf } from './cautions.ts'
+import { doubtOfDraws } from './doubt-of-draws.ts'
+import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
+import { findFlips } from './find-flips.ts'
+import { holeGround, holeModel } from './hole-model.ts'
+import { holeProblem } from './hole-problem.ts'
+import { hazardName, mainHazard } from './main-hazard.ts'
+import type { SolvedHole } from './neighbour.ts'
+import { nextShots } from './next-shots.ts'
+import type { Plan } from './plan.ts'
+import { bestByClub, planOptions } from './plan-options.ts'
+import { type LengthUnits, planSentence } from './plan-sentence.ts'
+import { scoreChances } from './score-distribution.ts'
+import {
+  DRAWS,
+  SOLVE_QUADRATURE,
+  SOLVE_TOLERANCE,
+  STROKE_LINE_STEP_DEGREES,
+  STROKE_QUADRATURE,
+} from './settings.ts'
+import { situationOf } from './situation.ts'
+import { strokeLines } from './stroke-lines.ts'
+import { verdictOf } from './verdict.ts'
+
+/** What is asked: a hole, a player, a day, and where the ball is. */
+export interface PlanQuestion {
+  readonly courseName: string
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  /** Where the ball is, in the hole frame; absent = the markers. */
+  readonly from?: readonly [x: number, y: number]
+  /** Absent = tee at the markers, else the lie of the ground there. */
+  readonly lie?: Lie
+  /** A club to plan on with, whatever it costs. */
+  readonly club?: string
+  /** Draws of the player for the intervals; 0 = none. */
+  readonly draws?: number
+  readonly seed?: number
+  readonly cellMetres?: number
+  readonly quadrature?: { readonly good: number; readonly mishit: number }
+  /** Whether to look for what flips the plan. */
+  readonly flips?: boolean
+  /** Units of the sentence only. */
+  readonly units?: LengthUnits
+}
+
+/** How many options are compared over draws and flips: what is further behind never becomes the best. */
+const CONTENDERS = 8
+
+/**
+ * The plan of one stroke and the hole after it. Throws a Failure when the survey lacks the green, the ball lies where
+ * no full stroke is played from, or the player does not have the club.
+ */
+export function planHole(question: PlanQuestion): Plan {
+  const { hole, player, day } = question
+  if (hole.green === null)
+    throw new Failure(
+      'MAR-PLAN-001',
+      `Hole ${hole.ref} cannot be planned: the survey has no green for it. Draw or type the green first.`,
+      `hole ${hole.ref}`,
+    )
+  const ground = holeGround(hole, question.cellMetres)
+  const model = holeModel(ground, player, day)
+  const situation = situationOf(question, ground.places)
+  const quadrature = question.quadrature ?? SOLVE_QUADRATURE
+  const problem = holeProblem(model, { quadrature })
+  const solution = solveShortestPath(problem, { tolerance: SOLVE_TOLERANCE })
+  const { values } = solution
+  const lines = strokeLines(model, situation.x, situation.y, STROKE_LINE_STEP_DEGREES)
+  const evaluation = evaluateStroke(model, values, {
+    situation,
+    quadrature: STROKE_QUADRATURE,
+    tries: problem.shots.map((shot) => ({ shot, headings: lines })),
+  })
+  const best = bestByClub(evaluation)
+  const chosen = chooseClub(best, question.club, situation)
+  const solved: SolvedHole = { ground, player, day, problem, values }
+  const contenders = contendersOf(best, chosen)
+  const draws = question.draws ?? DRAWS
+  const doubt = draws > 0 ? doubtOfDraws(solved, situation, contenders, draws, question.seed ?? 1) : null
+  const options = planOptions(
+    model,
+    situation,
+    evaluation,
+    best,
+    values,
+    scoreChances(model, problem, values),
+    doubt?.clubs ?? new Map(),
+  )
+  const hazard = mainHazard(model, situation, contenders.slice(0, 3))
+  const facts = {
+    verdict: verdictOf(options, draws),
+    options,
+    overruled: question.club ? { club: chosen.shot.club, cost: chosen.strokes - evaluation.value } : null,
+  }
+  return {
+    schema: 'plan/1',
+    course: question.courseName,
+    hole: { ref: hole.ref, par: hole.par, length_m: hole.lengthMetres, tee: hole.teeName },
+    player: player.name,
+    situation: { x_m: situation.x, y_m: situation.y, lie: situation.lie, objective: 'strokes' },
+    value: {
+      strokes: evaluation.value,
+      low: Math.min(evaluation.value, doubt?.valueLow ?? evaluation.value),
+      high: Math.max(evaluation.value, doubt?.valueHigh ?? evaluation.value),
+    },
+    ...facts,
+    flips: question.flips === false ? [] : findFlips(solved, situation, contenders, hazard),
+    // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
+    then: nextShots(model, problem, chosen, situation),
+    sentence: planSentence(facts, hazard ? hazardName(hazard) : null, question.units ?? 'yards'),
+    cautions: cautionsOf(hole, day, player.guesses, solution.converged),
+    guesses: [...player.guesses],
+    method: {
+      cell_m: ground.places.coarse.resolution,
+      states: ground.states.order.length,
+      quadrature: quadrature.good + quadrature.mishit,
+      sweeps: solution.sweeps,
+      residual: solution.residual,
+      tolerance: solution.tolerance,
+      converged: solution.converged,
+      draws,
+      milliseconds: 0,
+    },
+  }
+}
+
+function chooseClub(best: readonly Candidate[], club: string | undefined, situation: Situation): Candidate {
+  const [first] = best
+  if (!first)
+    throw new Failure(
+      'MAR-PLAN-002',
+      `No club of the player is played from ${situation.lie}.`,
+      `lie ${situation.lie}`,
+    )
+  if (club === undefined) return first
+  const chosen = best.find((candidate) => candidate.shot.club === club)
+  if (chosen) return chosen
+  const known = best.map((candidate) => candidate.shot.club).join(', ')
+  throw new Failure(
+    'MAR-PLAN-003',
+    `The player does not play a ${club} from ${situation.lie}. Clubs: ${known}.`,
+    `club ${club}`,
+  )
+}
+
+function contendersOf(best: readonly Candidate[], chosen: Candidate): Candidate[] {
+  const contenders = best.slice(0, CONTENDERS)
+  return contenders.includes(chosen) ? contenders : [...contenders, chosen]
+}

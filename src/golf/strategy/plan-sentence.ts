@@ -1,0 +1,65 @@
+import { degreesToRadians, metresToYards } from '#numbers/units/units.ts'
+import type { Plan, PlanOption } from './plan.ts'
+import { safeSide } from './safe-side.ts'
+
+/** The units in which a person reads lengths. */
+export type LengthUnits = 'yards' | 'metres'
+
+/** What the sentence needs of a plan. */
+export type PlanFacts = Pick<Plan, 'verdict' | 'options' | 'overruled'>
+
+/**
+ * The plan in one or two plain sentences: the club, its start line, where it should finish, and the side on which to
+ * miss. `hazard` names what lies on the other side. Lengths are rounded here and nowhere before.
+ */
+export function planSentence(plan: PlanFacts, hazard: string | null, units: LengthUnits): string {
+  const [first, second] = plan.options
+  if (!first) return 'There is no club to play from here.'
+  const overruled = plan.overruled
+    ? plan.options.find((option) => option.club === plan.overruled?.club)
+    : undefined
+  if (overruled && overruled !== first)
+    return `${strokeWords(overruled, hazard, units)} It costs ${strokesWords(overruled.cost)} against the ${clubWords(first)}.`
+  const words = strokeWords(first, hazard, units)
+  if (plan.verdict !== 'too-close' || !second) return words
+  return `Too close to call between the ${clubWords(first)} and the ${clubWords(second)}: take the one you trust. ${words}`
+}
+
+function strokeWords(option: PlanOption, hazard: string | null, units: LengthUnits): string {
+  const side = safeSide(option)
+  const from = hazard
+    ? `, away from the ${hazard.replaceAll('-', ' ').replace(/ (left|right|across)$/, '')}`
+    : ''
+  const miss = side ? `the safe side is ${side}${from}` : 'neither side is safer'
+  const startOffset = option.aim.at_m * Math.sin(degreesToRadians(option.aim.start_deg))
+  const centre = `finish ${sideWords(option.aim.offset_m, units)} at ${lengthWords(option.aim.at_m, units)}`
+  return `${capital(clubWords(option))}: start it ${sideWords(startOffset, units)} to ${centre}; ${miss}.`
+}
+
+/** `7-iron`, `half sand wedge`. */
+export function clubWords(option: Pick<PlanOption, 'club' | 'shape'>): string {
+  const club = option.club.replace(/-wedge$/, ' wedge')
+  return option.shape === 'stock' ? club : `${option.shape} ${club}`
+}
+
+function sideWords(offsetMetres: number, units: LengthUnits): string {
+  const length = Math.abs(units === 'yards' ? metresToYards(offsetMetres) : offsetMetres)
+  const rounded = length < 10 ? Math.round(length) : 5 * Math.round(length / 5)
+  if (rounded === 0) return 'on the hole line'
+  const unit = units === 'yards' ? 'yard' : 'metre'
+  return `${rounded} ${unit}${rounded === 1 ? '' : 's'} ${offsetMetres < 0 ? 'left' : 'right'} of the hole line`
+}
+
+function lengthWords(metres: number, units: LengthUnits): string {
+  return `${Math.round(units === 'yards' ? metresToYards(metres) : metres)} ${units}`
+}
+
+/** Strokes to a twentieth, as a sentence says them. */
+function strokesWords(strokes: number): string {
+  const twentieths = Math.round(strokes * 20)
+  return twentieths === 0 ? 'less than 0.05 of a stroke' : `about ${(twentieths / 20).toFixed(2)} strokes`
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1)
+}
