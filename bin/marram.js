@@ -1,11 +1,13 @@
 #!/usr/bin/env node
-// Runs the bundle when it is there and no source is newer, else the sources themselves.
+// Runs the bundle when it is there and no source is newer, else the sources themselves. MARRAM_BUNDLE names another
+// bundle, which is then taken as it is.
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
 const home = fileURLToPath(new URL('..', import.meta.url))
-const bundle = join(home, 'dist/marram.js')
+const named = process.env.MARRAM_BUNDLE
+const bundle = named ?? join(home, 'dist/marram.js')
 const sources = join(home, 'src')
 
 // A reader that has seen enough, such as `head`, is no failure.
@@ -24,7 +26,7 @@ process.exitCode = await runMarram(process.argv.slice(2), {
 })
 
 async function load() {
-  if (isFresh()) return import(pathToFileURL(bundle).href)
+  if (named !== undefined || isFresh()) return import(pathToFileURL(bundle).href)
   try {
     const { register } = await import('tsx/esm/api')
     register()

@@ -10,7 +10,7 @@ const ROOT = fileURLToPath(new URL('..', import.meta.url))
 export async function buildWhenChanged() {
   process.chdir(ROOT)
   mkdirSync('dist', { recursive: true })
-  await whenChanged('dist/marram.js', ['src', 'package.json'], buildCommandLine)
+  await whenChanged('dist/marram.js', ['src', 'package.json'], () => buildCommandLine('dist/marram.js'))
   await whenChanged('dist/web/index.html', ['src', 'package.json', 'vite.config.ts', 'public'], buildScreen)
 }
 
@@ -27,11 +27,12 @@ async function whenChanged(product, sources, build) {
   writeFileSync(stamp, fingerprint)
 }
 
-async function buildCommandLine() {
+/** Bundles the command line into one file, packages left outside. */
+async function buildCommandLine(outfile) {
   const { build } = await import('esbuild')
   await build({
     entryPoints: ['src/apps/cli/run-marram.ts'],
-    outfile: 'dist/marram.js',
+    outfile,
     bundle: true,
     platform: 'node',
     format: 'esm',
@@ -69,4 +70,8 @@ function filesUnder(path) {
   return [path]
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) await buildWhenChanged()
+// Alone: builds what is out of date. With a file name: only the command line, into that file, for a test run.
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  if (process.argv[2] === undefined) await buildWhenChanged()
+  else await buildCommandLine(process.argv[2])
+}

@@ -1,8 +1,9 @@
+import { spawn } from 'node:child_process'
 import { chmodSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
-import { marram, marramJson } from './run-cli.ts'
+import { environment, type Json, marram, marramJson } from './run-cli.ts'
 
 // The promises of the command line to people and programs outside: README.md, docs/errors.md.
 
@@ -15,13 +16,15 @@ const file = (name: string, content: string | Uint8Array): string => {
   return path
 }
 
-/** Every expected failure: exit code 2, one line with the code, nothing on standard output, no stack trace; and the same in JSON. */
+/** Every expected failure: exit code 2, one line with the code, nothing on standard output, no stack trace; and the same in JSON once a code. */
 function expectFailure(code: string, ...words: readonly string[]): string {
   const run = marram(...words)
   expect(run.err).toMatch(new RegExp(`^${code} .+\n$`))
   expect(run.err).not.toMatch(/\n\s+at /)
   expect(run.out).toBe('')
   expect(run.status).toBe(2)
+  if (saidInJson.has(code)) return run.err
+  saidInJson.add(code)
   const json = marramJson(...words)
   expect(json.status).toBe(2)
   expect(Object.keys(json.document)).toEqual(['error'])
@@ -29,6 +32,7 @@ function expectFailure(code: string, ...words: readonly string[]): string {
   expect(Object.keys(json.document.error)).toEqual(['code', 'message', 'where'])
   return run.err
 }
+const saidInJson = new Set<string>()
 
 describe('marram', () => {
   it('says its version and its help', () => {
@@ -36,7 +40,8 @@ describe('marram', () => {
     expect(version).toEqual({ status: 0, out: expect.stringMatching(/^\d+\.\d+\.\d+\n$/), err: '' })
     const help = marram('--help')
     expect(help.status).toBe(0)
-    for (const command of ['import', 'measure']) expect(help.out).toMatch(new RegExp(`^  ${command} `, 'm'))
+    for (const command of ['import', 'check', 'measure', 'serve'])
+      expect(help.out).toMatch(new RegExp(`^  ${command} `, 'm'))
     expect(marram('measure', '--help').out).toContain('--hole <ref>')
   })
 
@@ -149,5 +154,99 @@ describe('marram import', () => {
       '--elevation',
       'heights.tif',
     )
+  })
+})
+
+describe('marram check', () => {
+  it('finds nothing in the example course', () => {
+    const { status, document } = marramJson('check', COURSE)
+    expect(status).toBe(0)
+    expect(document).toMatchObject({ schema: 'check/1', holes: 18 })
+    expect(document.faults.filter((fault: Json) => fault.severity === 'error')).toEqual([])
+    expect(marram('check', COURSE).out).toMatch(/18 holes/)
+  })
+
+  it('says what is wrong with a course, where and what to do, and ends with 1', () => {
+    const square = (size: number): number[][] => [
+      [0, 0],
+      [size, 0],
+      [size, size],
+      [0, size],
+      [0, 0],
+    ]
+    const path = file(
+      'one.geojson',
+      JSON.stringify({
+        type: 'FeatureCollection',
+        features: [
+          {
+            type: 'Feature',
+            properties: { golf: 'hole', ref: '1', par: '4' },
+            geometry: {
+              type: 'LineString',
+              coordinates: [
+                [0, 0],
+                [0, 0.003],
+              ],
+            },
+          },
+          {
+            type: 'Feature',
+            properties: { golf: 'hole', ref: '1', par: '4' },
+            geometry: {
+              type: 'LineString',
+              coordinates: [
+                [0.001, 0],
+                [0.001, 0.003],
+              ],
+            },
+          },
+          {
+            type: 'Feature',
+            properties: { golf: 'green' },
+            geometry: { type: 'Polygon', coordinates: [square(0.0002)] },
+          },
+        ],
+      }),
+    )
+    const { status, document } = marramJson('check', path)
+    expect(status).toBe(1)
+    expect(document.faults.some((fault: Json) => fault.severity === 'error')).toBe(true)
+    for (const fault of document.faults) {
+      expect(fault.code).toMatch(/^MAR-[A-Z]+-\d{3}$/)
+      expect(fault.advice).not.toBe('')
+    }
+    const page = marram('check', path)
+    expect(page.status).toBe(1)
+    expect(page.out).toMatch(/^error MAR-/m)
+  })
+})
+
+describe('marram serve', () => {
+  it('says where the hole desk is, answers there, and stops when told to', async () => {
+    const desk = spawn(
+      process.execPath,
+      ['bin/marram.js', 'serve', '--json', '--port', '4890', '--store', join(folder, 'desk.db')],
+      { env: environment },
+    )
+    const first = await new Promise<string>((resolve) =>
+      desk.stdout.once('data', (chunk) => resolve(String(chunk))),
+    )
+    const { address } = JSON.parse(first) as { address: string }
+    const answer = await fetch(`${address}api/courses`)
+    expect(answer.status).toBe(200)
+    expect(((await answer.json()) as Json).courses.map((course: Json) => course.name)).toContain(
+      'Sandrel Ness',
+    )
+    const code = await new Promise((resolve) => {
+      desk.once('exit', resolve)
+      desk.kill('SIGTERM')
+    })
+    expect(code).toBe(0)
+  })
+
+  it('refuses a port that is none', () => {
+    expectFailure('MAR-USAGE-002', 'serve', '--port', 'seven')
+    expectFailure('MAR-USAGE-002', 'serve', '--port', '70000')
   })
 })

@@ -1,4 +1,18 @@
-import { spawnSync } from 'node:child_process'
+import { execFileSync, spawnSync } from 'node:child_process'
+import { mkdirSync, rmSync } from 'node:fs'
+import { afterAll } from 'vitest'
+
+// Its own bundle, so that a source saved in the middle of a run cannot change what is tested.
+const bundle = `${process.cwd()}/dist/test-${process.pid}.js`
+mkdirSync('dist', { recursive: true })
+execFileSync(process.execPath, ['tools/build.mjs', bundle])
+afterAll(() => {
+  rmSync(bundle, { force: true })
+  rmSync(`${bundle}.map`, { force: true })
+})
+
+/** The environment in which the command line runs that bundle and prints no colours. */
+export const environment: NodeJS.ProcessEnv = { ...process.env, MARRAM_BUNDLE: bundle, NO_COLOR: '1' }
 
 /** What one run of the command line did. */
 export interface Run {
@@ -12,7 +26,7 @@ export function marram(...words: readonly string[]): Run {
   const { status, stdout, stderr } = spawnSync(process.execPath, ['bin/marram.js', ...words], {
     encoding: 'utf8',
     maxBuffer: 1 << 28,
-    env: { ...process.env, NO_COLOR: '1' },
+    env: environment,
   })
   return { status, out: stdout, err: stderr }
 }

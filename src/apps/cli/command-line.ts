@@ -1,7 +1,9 @@
 import { Command } from 'commander'
+import { checkCommand } from './check-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
 import { measureCommand } from './measure-command.ts'
+import { serveCommand } from './serve-command.ts'
 
 /**
  * The words of `marram`: commands, options and what they say of themselves. `done` takes the exit code of the
@@ -30,6 +32,14 @@ export function commandLine(machine: Machine, done: (exitCode: number) => void):
     )
 
   program
+    .command('check')
+    .description('the faults of a course file, with place and advice')
+    .argument('<course>', COURSE)
+    .action(async (course, _own, command) =>
+      done(await checkCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
     .command('measure')
     .description('a hole as numbers: length, every hazard, widths, front, middle and back')
     .argument('<course>', COURSE)
@@ -38,6 +48,14 @@ export function commandLine(machine: Machine, done: (exitCode: number) => void):
     .action(async (course, _own, command) =>
       done(await measureCommand(course, command.optsWithGlobals(), machine)),
     )
+
+  program
+    .command('serve')
+    .description('the hole desk, on this machine')
+    .option('--port <number>', 'the first port to try (4173 unless given)')
+    .option('--host <address>', 'the address to listen on (this machine only unless given)')
+    .option('--store <file>', 'the file of the store')
+    .action(async (_own, command) => done(await serveCommand(command.optsWithGlobals(), machine)))
 
   return program
 }

@@ -1,0 +1,35 @@
+import { join } from 'node:path'
+import { startServer } from '#apps/server/start-server.ts'
+import type { GlobalOptions, Machine } from './machine.ts'
+import { parseCount } from './parse-values.ts'
+import { printJson, printLines } from './print-answer.ts'
+
+/** The options of `marram serve`. */
+export interface ServeOptions extends GlobalOptions {
+  readonly port?: string
+  readonly host?: string
+  readonly store?: string
+}
+
+/** `marram serve`: the hole desk, until the process is told to stop. Returns the exit code. */
+export async function serveCommand(options: ServeOptions, machine: Machine): Promise<number> {
+  const server = await startServer({
+    ...(options.port === undefined ? {} : { port: parseCount(options.port, '--port', 65_535) }),
+    ...(options.host === undefined ? {} : { host: options.host }),
+    storePath: options.store ?? join(machine.home, '.marram/store.db'),
+    webRoot: join(machine.home, 'dist/web'),
+    examplesFolder: join(machine.home, 'examples'),
+  })
+  if (options.json) printJson({ schema: 'serve/1', address: server.address }, machine)
+  else
+    printLines(
+      [options.quiet ? server.address : `The hole desk is at ${server.address}  (stop with Ctrl-C)`],
+      machine,
+    )
+  await new Promise<void>((resolve) => {
+    process.once('SIGINT', resolve)
+    process.once('SIGTERM', resolve)
+  })
+  await server.close()
+  return 0
+}
