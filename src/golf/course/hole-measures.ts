@@ -17,7 +17,7 @@ export interface HoleMeasures {
   readonly hazards: readonly HazardMeasure[]
   /** Every 20 m from the markers to the front of the green, places without fairway left out. */
   readonly fairway: readonly WidthMeasure[]
-  /** The narrowest fairway from 100 m on, its rounded ends left out; `null` without fairway there. */
+  /** The narrowest fairway from 100 m on that has 20 m of fairway before and behind it; `null` without any. */
   readonly pinch: WidthMeasure | null
   /** `null` when the survey lacks the green. */
   readonly green: GreenMeasure | null

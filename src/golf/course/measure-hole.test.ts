@@ -167,6 +167,16 @@ describe('measureHole: fairway, green and line', () => {
     // At 200 m the half width is 15 and the bunker starts 4 m right: the band that holds the line is −15 to 4.
     expect(found.fairway[5]?.leftMetres).toBeCloseTo(-15, 9)
     expect(found.fairway[5]?.rightMetres).toBeCloseTo(4, 9)
+    // A bunker on the line leaves two bands as near as each other: the wider one counts.
+    const split = measure(
+      STRAIGHT,
+      area('f', 'fairway', rectangle(-15, 100, 25, 250)),
+      area('b', 'bunker', rectangle(-5, 155, 5, 165)),
+    )
+    expect(split.fairway.find((width) => width.atMetres === 160)).toMatchObject({
+      leftMetres: 5,
+      rightMetres: 25,
+    })
     // The bunker pinches it at its far end: at 204 m the left half is 14.8, so 18.8 in all.
     expect(found.pinch?.atMetres).toBe(204)
     expect(found.pinch?.widthMetres).toBeCloseTo(18.8, 9)
@@ -183,6 +193,17 @@ describe('measureHole: fairway, green and line', () => {
     const found = measure(STRAIGHT, area('f', 'fairway', [rounded]))
     expect(found.pinch?.widthMetres).toBeCloseTo(30, 9)
     expect(measure(STRAIGHT).pinch).toBeNull()
+    // Nor the neck before the green, which starts at 260 m here: the fairway is 30 m wide up to 240 m.
+    const neck: Point[] = [
+      [-15, 120],
+      [15, 120],
+      [15, 240],
+      [4, 262],
+      [-4, 262],
+      [-15, 240],
+    ]
+    const green = area('g', 'green', rectangle(-10, 260, 10, 340))
+    expect(measure(STRAIGHT, area('f', 'fairway', [neck]), green).pinch?.widthMetres).toBeCloseTo(30, 9)
     expect(measure(STRAIGHT, area('f', 'fairway', rectangle(50, 100, 80, 250))).fairway).toEqual([])
   })
 
@@ -243,7 +264,11 @@ describe('measureHole: against counting points', () => {
           )
         })
         expect(wrong).toEqual([])
-        const alongs = Array.from({ length: 400 }, (_, index) => 0.7 * index)
+        // On the very edge neither answer is wrong.
+        const edges = found.crossings.flatMap(({ fromMetres, toMetres }) => [fromMetres, toMetres])
+        const alongs = Array.from({ length: 400 }, (_, index) => 0.7 * index).filter((along) =>
+          edges.every((edge) => Math.abs(edge - along) > 1e-6),
+        )
         const contradicted = alongs.filter(
           (along) =>
             polygonContains([ring], pointAlong(line, along)) !==

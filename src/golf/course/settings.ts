@@ -43,13 +43,13 @@ export const PINCH_STEP_METRES = 2
 /** A pinch nearer to the tee than this narrows nobody's shot, metres. Our assumption. */
 export const PINCH_FROM_METRES = 100
 
-/** The rounded ends of a fairway are no pinch, metres from each end. Our assumption. */
+/** Neither the rounded ends of a fairway nor its neck before the green are a pinch, metres from each. Our assumption. */
 export const FAIRWAY_END_METRES = 20
 
 /** Fairway that lies wholly further off the line than this is another hole's, metres. Our assumption. */
 export const FAIRWAY_NEAR_METRES = 30
 
-/** Widths that differ by less are the same, metres. Our assumption: far under the accuracy of any survey. */
+/** Widths, and distances off the line, that differ by less are the same, metres. Our assumption: far under the accuracy of any survey. */
 export const PINCH_TIE_METRES = 0.05
 
 /**

@@ -26,7 +26,7 @@ export function fairwayWidths(ground: FairwayGround, line: readonly Point[], unt
   return stations(WIDTH_STEP_METRES, until).flatMap((at) => fairwayAt(ground, line, at) ?? [])
 }
 
-/** The narrowest fairway from 100 m on, apart from the rounded ends of each stretch of it. */
+/** The narrowest fairway from 100 m on that has fairway for 20 m before and behind it: no rounded end, no neck of a green. */
 export function fairwayPinch(
   ground: FairwayGround,
   line: readonly Point[],
@@ -36,7 +36,8 @@ export function fairwayPinch(
   const widths = stations(PINCH_STEP_METRES, until).map((at) => fairwayAt(ground, line, at))
   const inner = widths.filter((width, index): width is WidthMeasure => {
     if (!width || width.atMetres < PINCH_FROM_METRES) return false
-    return widths.slice(Math.max(0, index - skipped), index + skipped + 1).every((near) => near !== null)
+    const around = widths.slice(Math.max(0, index - skipped), index + skipped + 1)
+    return index + skipped < widths.length && around.every((near) => near !== null)
   })
   const narrowest = inner.reduce(
     (least, width) => Math.min(least, width.widthMetres),
@@ -53,8 +54,12 @@ function fairwayAt(ground: FairwayGround, line: readonly Point[], at: number): W
   const chords = (areas: readonly Area[]): Interval[] =>
     areas.flatMap((area) => chordsAcross(area.polygon, point, heading))
   const bands = subtractIntervals(chords(ground.fairways), chords(ground.cuts))
-  const band = bands.sort((a, b) => gapFromZero(a) - gapFromZero(b))[0]
-  if (!band || gapFromZero(band) > FAIRWAY_NEAR_METRES) return null
+  const gap = Math.min(...bands.map(gapFromZero))
+  if (gap > FAIRWAY_NEAR_METRES) return null
+  // Of two bands as near as each other, on both sides of a bunker, the wider.
+  const nearest = bands.filter((other) => gapFromZero(other) <= gap + PINCH_TIE_METRES)
+  const band = nearest.sort((a, b) => b[1] - b[0] - (a[1] - a[0]))[0]
+  if (!band) return null
   const [leftMetres, rightMetres] = band
   return { atMetres: at, leftMetres, rightMetres, widthMetres: rightMetres - leftMetres }
 }
