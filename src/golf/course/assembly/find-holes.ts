@@ -6,7 +6,7 @@ import { positionsOf, ringsOf } from './feature-positions.ts'
 import type { CourseHeader } from './read-header.ts'
 import { type Candidate, readHoleLines } from './read-hole-lines.ts'
 import type { SortedFeatures } from './sort-features.ts'
-import { splitCourses } from './split-courses.ts'
+import { LEAST_HOLES_OF_A_COURSE, splitCourses } from './split-courses.ts'
 import { placeOf, type Tally } from './tally.ts'
 
 /** Which course is wanted when a source holds several. */
@@ -51,7 +51,7 @@ export function findHoles(
   const origin = header.origin ?? middleOf(lines.length > 0 ? lines.map((line) => line.feature) : everything)
   const plane = tangentPlane(origin)
   const real = chosen
-    ? [chosen, ...others.filter((course) => course.lines.length > LEAST_HOLES_OF_A_COURSE)]
+    ? [chosen, ...others.filter((course) => course.lines.length >= LEAST_HOLES_OF_A_COURSE)]
     : []
   return {
     candidates: lines.map((line) => ({ ...line, line: positionsOf(line.feature).map(plane.toPlane) })),
@@ -62,9 +62,6 @@ export function findHoles(
   }
 }
 
-// One or two lines whose refs are taken are a hole drawn twice, not a course.
-const LEAST_HOLES_OF_A_COURSE = 2
-
 function setAside(
   others: readonly { readonly lines: readonly Candidate[]; readonly name: string | null }[],
   chosen: readonly Candidate[],
@@ -72,7 +69,7 @@ function setAside(
   tally: Tally,
 ): void {
   for (const [index, course] of others.entries()) {
-    const isTwice = isCourseFile || course.lines.length <= LEAST_HOLES_OF_A_COURSE
+    const isTwice = isCourseFile || course.lines.length < LEAST_HOLES_OF_A_COURSE
     const title = course.name ? `“${course.name}”` : `course ${index + 2}`
     for (const { feature, ref } of course.lines) {
       if (!isTwice) {
