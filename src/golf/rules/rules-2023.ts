@@ -26,4 +26,25 @@ export const RULES_2023 = {
     inBunker: { clause: '19.3a', penaltyStrokes: 1 },
     outOfBunker: { clause: '19.3b', penaltyStrokes: 2, clubLengths: 1 },
   },
+  /** What a device may do while a round is played; everything may be done before it. */
+  devices: {
+    clause: '4.3a(1) to (3)',
+    /** Distance and direction, forecasts, temperature, what was gathered beforehand, recording for afterwards. */
+    allowed: ['distance', 'direction', 'forecast', 'temperature', 'prepared-advice', 'recording'],
+    /** Elevation, a line or club for where the ball lies, aligning, wind measured there, this round's own shots. */
+    notAllowed: ['elevation', 'advice-for-position', 'alignment', 'measured-wind', 'round-statistics'],
+    /** In force where the Committee forbids devices altogether. */
+    noDistanceLocalRule: 'G-5',
+  },
+  /** What may be carried on paper while a round is played. */
+  greenBook: {
+    clause: 'Clarification 4.3a/1',
+    /** 3/8 inch for 5 yards: a green is drawn no larger than 1 to this. */
+    scaleDenominator: 480,
+    pageInches: [4.25, 7],
+    /** A single sheet may be larger when it holds so many holes, each green to scale. */
+    largerSheetHoles: 9,
+    /** In force where the Committee allows only an approved book: then ours is text alone. */
+    approvedOnlyLocalRule: 'G-11',
+  },
 } as const

@@ -8,7 +8,7 @@ export interface FieldFault {
 }
 
 /** What a number may be, ends included, and how to name its unit to a person. */
-export interface NumberRange {
+interface NumberRange {
   readonly from: number
   readonly to: number
   readonly unit: string

@@ -2,7 +2,7 @@
 export type Interval = readonly [from: number, to: number]
 
 /** The stretches covered by any of the given ones, in order, touching ones joined. */
-export function uniteIntervals(intervals: readonly Interval[]): Interval[] {
+function uniteIntervals(intervals: readonly Interval[]): Interval[] {
   const united: [number, number][] = []
   for (const [from, to] of [...intervals].sort((a, b) => a[0] - b[0])) {
     const last = united.at(-1)
