@@ -92,7 +92,7 @@ function setAside(
       'MAR-IMPORT-009',
       title,
       `The source holds several courses; ${course.lines.length} holes of ${title} were not taken.`,
-      `Import it by itself: part ${index + 2}${course.name ? ` or name “${course.name}”` : ''}.`,
+      'To have that course, cut the source down to it, or draw its boundary with its name and import by that name.',
     )
   }
 }
