@@ -34,7 +34,7 @@ export function writeReport(course: Course, context: ReportContext, tally: Tally
     .filter((area) => isHazard(area) && !owned.has(area.id) && holes.length > 0)
     .map((area) => ({ id: area.id, ground: area.ground }))
   for (const { id, ground } of unownedHazards) {
-    const message = `The ${ground} ${id} lies in the corridor of no hole.`
+    const message = `${id} (${ground}) lies in the corridor of no hole.`
     tally.fault('note', 'MAR-IMPORT-023', id, message, 'Nothing to do, unless a hole is missing there.')
   }
   return {

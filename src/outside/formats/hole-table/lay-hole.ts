@@ -198,8 +198,8 @@ function assumedFault(row: TableRow, assumed: readonly string[]): Fault {
   return {
     severity: 'note',
     code: 'MAR-IMPORT-027',
-    message: `The ${row.what} of hole ${row.hole} was taken to be so: ${assumed.join('; ')}.`,
+    message: `For ${row.what} of hole ${row.hole} the blank cells were filled in: ${assumed.join('; ')}.`,
     place: `line ${row.line}`,
-    advice: 'Fill in the blank cells if it is otherwise.',
+    advice: 'Type them if it is otherwise.',
   }
 }
