@@ -34,6 +34,7 @@ describe('reliefOptions', () => {
         ['stroke-and-distance', 1],
         ['local-rule-E-5', 2],
       ])
+      expect(options[1]?.reference).toBe(situation === 'out' ? 'crossing-point' : 'ball')
     }
     expect(kinds('unplayable', ['E-5'])).toEqual(kinds('unplayable'))
     expect(kinds('penalty-red', ['E-5'])).toEqual(kinds('penalty-red'))

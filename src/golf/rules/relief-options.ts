@@ -19,7 +19,7 @@ export interface ReliefOption {
     | 'local-rule-E-5'
   readonly penaltyStrokes: number
   readonly clause: string
-  /** What the relief is measured from: where the last stroke was made, where the ball last crossed the edge, or where it lies. */
+  /** What the relief is measured from: where the last stroke was made, where the ball last crossed the edge, or where it lies (for a lost ball: is estimated to lie). */
   readonly reference: 'last-stroke' | 'crossing-point' | 'ball'
   /** Size of the relief area in club-lengths (longest club but the putter); `null` where the option is not measured so. */
   readonly clubLengths: number | null
@@ -55,7 +55,7 @@ export function reliefOptions(query: {
     case 'lost':
       return [
         fromLastStroke(lostOrOut.strokeAndDistance),
-        ...(query.localRules.includes(lostOrOut.nearFairway.localRule) ? [NEAR_FAIRWAY] : []),
+        ...(query.localRules.includes(lostOrOut.nearFairway.localRule) ? [nearFairway(query.situation)] : []),
       ]
     case 'unplayable':
       return [
@@ -114,12 +114,15 @@ function lateral(
   return { ...onTheLine(clause, reference), kind: 'lateral' }
 }
 
-const NEAR_FAIRWAY: ReliefOption = {
-  kind: 'local-rule-E-5',
-  penaltyStrokes: RULES_2023.lostOrOut.nearFairway.penaltyStrokes,
-  clause: RULES_2023.lostOrOut.nearFairway.clause,
-  reference: 'crossing-point',
-  clubLengths: null,
-  isInBunker: false,
-  needsSpot: true,
+function nearFairway(situation: 'out' | 'lost'): ReliefOption {
+  const { clause, penaltyStrokes } = RULES_2023.lostOrOut.nearFairway
+  return {
+    kind: 'local-rule-E-5',
+    penaltyStrokes,
+    clause,
+    reference: situation === 'out' ? 'crossing-point' : 'ball',
+    clubLengths: null,
+    isInBunker: false,
+    needsSpot: true,
+  }
 }

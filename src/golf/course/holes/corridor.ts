@@ -9,7 +9,7 @@ import { CORRIDOR_HALF_WIDTH_METRES } from '../settings.ts'
 /**
  * The ground of a hole, in painting order: what names the hole, and what comes within 90 m of its line, whole areas,
  * never cut. Ground is there whoever it belongs to; only a boundary that names other holes is out of bounds for
- * those alone (Rules of Golf 2023, Model Local Rule A-4: internal out of bounds; from memory).
+ * those alone (internal out of bounds by Local Rule; from memory).
  */
 export function corridorAreas(areas: readonly Area[], ref: string, line: readonly Point[]): Area[] {
   return areas
