@@ -13,7 +13,7 @@ import type { SourceReading } from './source-reading.ts'
  * Where the holes of a table are laid: a table does not say where on the earth it is, so the place is invented, at
  * 0° north 0° east in the open sea. Bearings of such a course mean nothing; distances do.
  */
-export const TABLE_ORIGIN: readonly [longitude: number, latitude: number] = [0, 0]
+const TABLE_ORIGIN: readonly [longitude: number, latitude: number] = [0, 0]
 
 /**
  * A typed hole table (`hole,what,side,from,to,near,far,note` with `_yd` or `_m` on the distances) as features: each

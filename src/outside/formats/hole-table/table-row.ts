@@ -2,7 +2,7 @@ import type { FaultCode } from '#faults/codes.ts'
 import { DISTANCE_COLUMNS, type DistanceColumn, type TableColumns } from './table-columns.ts'
 
 /** What a row of a hole table can be; `bend` turns the line of the hole. */
-export const TABLE_KINDS = [
+const TABLE_KINDS = [
   'fairway',
   'water-red',
   'water-yellow',
@@ -17,7 +17,7 @@ export const TABLE_KINDS = [
   'ditch-yellow',
   'bend',
 ] as const
-export type TableKind = (typeof TABLE_KINDS)[number]
+type TableKind = (typeof TABLE_KINDS)[number]
 
 /** One object of a hole, distances in metres; `null` where the cell is blank. */
 export interface TableRow {

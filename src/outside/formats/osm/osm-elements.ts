@@ -12,7 +12,7 @@ interface OsmNamed {
   readonly tags: Readonly<Record<string, string>>
 }
 
-export interface OsmNode extends OsmNamed {
+interface OsmNode extends OsmNamed {
   readonly type: 'node'
   /** `null` when the source gives none or no numbers. */
   readonly place: OsmPlace | null
