@@ -1,4 +1,7 @@
 import { measureHole } from '#golf/course/measure-hole.ts'
+import type { PlanOption } from '#golf/strategy/plan.ts'
+import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
+import { drawFlips } from '#paper/draw/draw-flips.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import { everyGround, inventedPattern, overWater } from './invented-holes.ts'
@@ -31,4 +34,58 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       measures: measureHole(overWater()),
       wind: { speedMetresPerSecond: 0, fromDegrees: 0, label: 'calm' },
     }),
+  'cost-bars': () =>
+    drawCostBars(
+      [
+        option('5-wood', 0, 0, 0.01),
+        option('driver', 0.04, -0.01, 0.1),
+        option('5-hybrid', 0.13, 0.09, 0.17),
+        option('7-iron', 0.31, 0.24, 0.36),
+        option('sand-wedge', 1.24, 1.1, 1.4),
+      ],
+      { chosen: '5-wood' },
+    ),
+  flips: () =>
+    drawFlips(
+      [
+        { label: 'water left 12 yd further', club: 'driver', share: 0.27 },
+        { label: '4 m/s more behind', club: 'driver', share: 0.4 },
+        { label: 'spread × 1.3', club: '7-iron', share: 0.5 },
+        { label: 'ground firm', club: '5-hybrid', share: 0.97 },
+      ],
+      { club: '5-wood' },
+    ),
+  'flips-none': () => drawFlips([], { club: '7-iron' }),
+}
+
+/** A row of the ledger with nothing but its cost. */
+function option(club: string, cost: number, low: number, high: number): PlanOption {
+  return {
+    club,
+    shape: 'stock',
+    aim: { heading_deg: 0, offset_m: 0, at_m: 150, start_deg: 0 },
+    strokes: 4 + cost,
+    cost,
+    cost_low: low,
+    cost_high: high,
+    best_in_draws: 0.5,
+    outcomes: {
+      out: 0,
+      trees: 0,
+      scrub: 0,
+      rough: 0.5,
+      heavy: 0,
+      'first-cut': 0,
+      path: 0,
+      fairway: 0.5,
+      penalty: 0,
+      bunker: 0,
+      fringe: 0,
+      green: 0,
+      tee: 0,
+    },
+    leave_m: { p10: 100, p50: 120, p90: 140 },
+    scores: { '4': 1 },
+    aimCosts: [],
+  }
 }

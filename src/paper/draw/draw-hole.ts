@@ -6,14 +6,14 @@ import { drawFrame } from './frame/draw-frame.ts'
 import { drawLine } from './frame/draw-line.ts'
 import { drawMeasures } from './frame/draw-measures.ts'
 import { drawTitle, titleSize } from './frame/draw-title.ts'
-import { emptiestPlace } from './frame/emptiest-corner.ts'
+import { type Block, emptiestPlace } from './frame/emptiest-corner.ts'
 import { drawGround } from './ground/draw-ground.ts'
 import { groundMap } from './ground/ground-map.ts'
 import type { HoleDrawingOptions } from './hole-drawing-options.ts'
 import { drawAim, drawCarryArcs } from './marks/draw-aim.ts'
 import { drawPattern } from './marks/draw-pattern.ts'
 import { drawValues } from './marks/draw-values.ts'
-import { rulerOf } from './ruler.ts'
+import { type Ruler, rulerOf } from './ruler.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 import { layOutSheet, type Sheet } from './sheet.ts'
 import { rectangleSteps } from './steps.ts'
@@ -45,31 +45,43 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
   const ruler = rulerOf(options.units)
   const map = groundMap(hole.areas, sheet)
   const line = hole.line.map(sheet.toSheet)
-  const title = emptiestPlace(map, titleSize(hole, options), line, [])
-  const compass = emptiestPlace(map, COMPASS_SIZE, line, [title])
+  const { measures } = options
+  const figures = measures === undefined ? null : drawMeasures(hole, measures, sheet, ruler)
+  const avoid = (figures?.shapes ?? []).flatMap((shape) => (shape.kind === 'text' ? [shape.at] : []))
+  const title = emptiestPlace(map, titleSize(hole, options), line, avoid, [])
+  const compass = emptiestPlace(map, COMPASS_SIZE, line, avoid, title === null ? [] : [title])
   return {
     ground: [
       drawGround(hole, map, sheet),
       ...(options.values === undefined ? [] : [drawValues(options.values, sheet)]),
       drawLine(hole, sheet, ruler),
-      ...(options.measures === undefined ? [] : [drawMeasures(hole, options.measures, sheet, ruler)]),
+      ...(figures === null ? [] : [figures]),
     ],
     furniture: [
-      {
-        kind: 'group',
-        name: 'title',
-        shapes: [
-          {
-            kind: 'path',
-            steps: rectangleSteps(title.x, title.y, title.width, title.height),
-            fill: 'paper',
-          },
-          ...drawTitle(hole, [title.x, title.y], ruler, options),
-        ],
-      },
-      { kind: 'group', name: 'compass', shapes: drawCompass(hole, [compass.x, compass.y], options.wind) },
+      ...(title === null ? [] : [titleBlock(hole, title, ruler, options)]),
+      ...(compass === null
+        ? []
+        : [
+            {
+              kind: 'group',
+              name: 'compass',
+              shapes: drawCompass(hole, [compass.x, compass.y], options.wind),
+            } as const,
+          ]),
       ...drawFrame(sheet, ruler),
       ...(options.credit === undefined ? [] : [creditLine(options.credit, sheet)]),
+    ],
+  }
+}
+
+function titleBlock(hole: Hole, at: Block, ruler: Ruler, options: HoleDrawingOptions): GroupShape {
+  const { x, y, width, height } = at
+  return {
+    kind: 'group',
+    name: 'title',
+    shapes: [
+      { kind: 'path', steps: rectangleSteps(x, y, width, height), fill: 'paper' },
+      ...drawTitle(hole, [x, y], ruler, options),
     ],
   }
 }

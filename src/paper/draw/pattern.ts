@@ -1,4 +1,4 @@
-import type { Ground } from '#golf/course/ground.ts'
+import type { OutcomeGround } from '#golf/strategy/plan.ts'
 
 /** Where one club's shot finishes, in the hole frame: places with weights that sum to 1. */
 export interface Pattern {
@@ -7,5 +7,5 @@ export interface Pattern {
   readonly y: Float64Array
   readonly weight: Float64Array
   /** The ground of each finish, where known: finishes in trouble are marked with a cross. */
-  readonly ground?: readonly Ground[]
+  readonly ground?: readonly OutcomeGround[]
 }

@@ -63,4 +63,9 @@ export const DRAW_SETTINGS = {
   arcHalfAngle: 0.28,
   /** Step of the contour lines of expected score, strokes. */
   valueContourStep: 0.25,
+  /** Height of a row of cost bars, units. */
+  barRow: 26,
+  /** The cost at which a bar fills its room: least and most, strokes. */
+  leastFullCost: 0.3,
+  mostFullCost: 0.8,
 } as const

@@ -11,14 +11,16 @@ export interface Block {
 
 /**
  * The place along the sides of the frame where a block covers least of what matters: plain rough and out of bounds
- * count little, sand, water and fairway much, greens, tees, the hole line and blocks already placed most.
+ * count little, sand, water and fairway much, greens, tees, the hole line, figures to `avoid` and blocks already
+ * placed most. `null` when the sheet has no such place.
  */
 export function emptiestPlace(
   map: GroundMap,
   size: { readonly width: number; readonly height: number },
   line: readonly Point[],
+  avoid: readonly Point[],
   taken: readonly Block[],
-): Block {
+): Block | null {
   const inset = 8
   const [lowest, highest] = [map.top + inset, map.bottom - inset - size.height]
   const columns = [map.left + inset, map.right - inset - size.width]
@@ -28,16 +30,26 @@ export function emptiestPlace(
     for (const [side, x] of columns.entries()) {
       const block = { x, y: lowest + ((highest - lowest) * piece) / 8, ...size }
       // Corners before sides, the upper left first.
-      const cost = coverCost(map, block, line, taken) + (piece % 8 === 0 ? 0 : 6) + piece * 0.2 + side * 0.1
+      const cost =
+        coverCost(map, block, line, avoid, taken) + (piece % 8 === 0 ? 0 : 6) + piece * 0.2 + side * 0.1
       if (cost < least) {
         least = cost
         best = block
       }
     }
-  return best
+  return least < TOO_FULL ? best : null
 }
 
-function coverCost(map: GroundMap, block: Block, line: readonly Point[], taken: readonly Block[]): number {
+/** A place that costs more than this hides what the drawing is for. */
+const TOO_FULL = 260
+
+function coverCost(
+  map: GroundMap,
+  block: Block,
+  line: readonly Point[],
+  avoid: readonly Point[],
+  taken: readonly Block[],
+): number {
   let cost = 0
   for (let x = block.x; x <= block.x + block.width; x += 6)
     for (let y = block.y; y <= block.y + block.height; y += 6) {
@@ -59,6 +71,7 @@ function coverCost(map: GroundMap, block: Block, line: readonly Point[], taken: 
       if (isOver(from[0] + ((to[0] - from[0]) * piece) / 40, from[1] + ((to[1] - from[1]) * piece) / 40, 24))
         cost += 40
   }
+  for (const [x, y] of avoid) if (isOver(x, y, 26)) cost += 30
   for (const other of taken)
     if (
       block.x < other.x + other.width + 6 &&

@@ -72,7 +72,7 @@ function sampleFinishes(pattern: Pattern, sheet: Sheet): Shape[] {
     while (taken < count && sum > (taken + 0.5) / count) {
       const [x, y] = sheet.toSheet([pattern.x[finish] ?? 0, pattern.y[finish] ?? 0])
       const ground = pattern.ground?.[finish]
-      const isTrouble = ground === 'out' || ground === 'penalty-red' || ground === 'penalty-yellow'
+      const isTrouble = ground === 'out' || ground === 'penalty'
       if (isTrouble)
         crosses.push(['M', x - 2, y - 2], ['L', x + 2, y + 2], ['M', x - 2, y + 2], ['L', x + 2, y - 2])
       else dots.push([x, y])

@@ -1,0 +1,42 @@
+import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
+import type { Point } from '#numbers/geometry/point.ts'
+
+/** Everything a person has chosen on the hole desk: the whole of it is one step of undo. */
+export interface Desk {
+  readonly courseId: string
+  readonly holeRef: string
+  /** `null` = the tee nearest the start of the hole line. */
+  readonly teeName: string | null
+  readonly playerId: string
+  /** `null` = calm reference conditions. */
+  readonly dayId: string | null
+  readonly day: Day
+  /** `day` = where the day's pin sheet cuts it, else the middle; a point is in the hole frame. */
+  readonly pin: 'day' | 'front' | 'middle' | 'back' | Point
+  /** The club looked at; `null` = the plan's. */
+  readonly club: string | null
+  /** Where it is aimed, degrees clockwise from the y axis; `null` = its best line. */
+  readonly aimDegrees: number | null
+}
+
+/** How the reader likes to read; no step of undo. */
+export interface Reader {
+  readonly units: 'yards' | 'metres'
+  readonly windUnit: 'm/s' | 'mph' | 'knots'
+  readonly theme: 'day' | 'night'
+}
+
+/** A desk as it is first opened. */
+export function openDesk(courseId: string, holeRef: string, playerId: string): Desk {
+  return {
+    courseId,
+    holeRef,
+    teeName: null,
+    playerId,
+    dayId: null,
+    day: REFERENCE_DAY,
+    pin: 'day',
+    club: null,
+    aimDegrees: null,
+  }
+}

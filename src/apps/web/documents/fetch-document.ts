@@ -1,0 +1,43 @@
+import { FAULT_CODES, type FaultCode } from '#faults/codes.ts'
+import { Failure } from '#faults/failure.ts'
+
+/** A document of the store by its id. */
+export interface Listed {
+  readonly id: string
+  readonly name: string
+}
+
+/** The kinds of document the desk reads. */
+export type DocumentKind = 'courses' | 'players' | 'days'
+
+/** What the store holds of a kind, in the order of its names. Throws a Failure with the server's code. */
+export async function listDocuments(kind: DocumentKind): Promise<readonly Listed[]> {
+  const answer: unknown = await (await ask(`/api/${kind}`)).json()
+  const listed = (answer as Record<string, unknown>)[kind]
+  if (!Array.isArray(listed)) return []
+  return (listed as Listed[]).toSorted((a, b) => a.name.localeCompare(b.name))
+}
+
+/** The text of a document. Throws a Failure with the server's code. */
+export async function fetchDocument(kind: DocumentKind, id: string): Promise<string> {
+  return (await ask(`/api/${kind}/${encodeURIComponent(id)}`)).text()
+}
+
+async function ask(address: string): Promise<Response> {
+  let response: Response
+  try {
+    response = await fetch(address)
+  } catch {
+    throw new Failure('MAR-WEB-001', 'The server does not answer. Is it still running?', address)
+  }
+  if (response.ok) return response
+  const body = (await response.json().catch(() => null)) as { error?: Partial<Failure> } | null
+  const code = body?.error?.code
+  if (code !== undefined && isFaultCode(code))
+    throw new Failure(code, body?.error?.message ?? FAULT_CODES[code], body?.error?.where ?? address)
+  throw new Failure('MAR-WEB-002', `The server answered ${response.status} without saying why.`, address)
+}
+
+function isFaultCode(code: string): code is FaultCode {
+  return code in FAULT_CODES
+}

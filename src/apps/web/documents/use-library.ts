@@ -1,0 +1,81 @@
+import { useEffect, useState } from 'react'
+import { Failure } from '#faults/failure.ts'
+import type { Course } from '#golf/course/course.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { Trouble } from '../planning/questions.ts'
+import { type Listed, listDocuments } from './fetch-document.ts'
+import { loadCourse } from './load-course.ts'
+import { loadPlayer } from './load-player.ts'
+
+/** What the store can be asked for. */
+export interface Library {
+  readonly courses: readonly Listed[]
+  readonly players: readonly Listed[]
+  readonly days: readonly Listed[]
+}
+
+/** The lists of the store, once they are there; or what went wrong. */
+export function useLibrary(): { readonly library: Library | null; readonly trouble: Trouble | null } {
+  const [state, setState] = useState<{ library: Library | null; trouble: Trouble | null }>({
+    library: null,
+    trouble: null,
+  })
+  useEffect(() => {
+    let isWanted = true
+    Promise.all([listDocuments('courses'), listDocuments('players'), listDocuments('days')])
+      .then(([courses, players, days]) => {
+        if (courses.length === 0 || players.length === 0)
+          throw new Failure(
+            'MAR-WEB-003',
+            `The store holds ${courses.length === 0 ? 'no course' : 'no player'}. Put one in, then load this page again.`,
+          )
+        if (isWanted) setState({ library: { courses, players, days }, trouble: null })
+      })
+      .catch((error: unknown) => {
+        if (isWanted) setState({ library: null, trouble: troubleOf(error) })
+      })
+    return () => {
+      isWanted = false
+    }
+  }, [])
+  return state
+}
+
+/** A course of the store by id. */
+export function useCourse(id: string | null): { value: Course | null; trouble: Trouble | null } {
+  return useLoaded(id, loadCourse)
+}
+
+/** A player of the store by id. */
+export function usePlayer(id: string | null): { value: Player | null; trouble: Trouble | null } {
+  return useLoaded(id, loadPlayer)
+}
+
+/** Loads by id; what was loaded for another id is never shown. `load` must be the same function every time. */
+function useLoaded<Value>(
+  id: string | null,
+  load: (id: string) => Promise<Value>,
+): { value: Value | null; trouble: Trouble | null } {
+  const [state, setState] = useState<{ id: string | null; value: Value | null; trouble: Trouble | null }>({
+    id: null,
+    value: null,
+    trouble: null,
+  })
+  useEffect(() => {
+    if (id === null) return
+    let isWanted = true
+    load(id)
+      .then((value) => isWanted && setState({ id, value, trouble: null }))
+      .catch((error: unknown) => isWanted && setState({ id, value: null, trouble: troubleOf(error) }))
+    return () => {
+      isWanted = false
+    }
+  }, [id, load])
+  return state.id === id ? state : { value: null, trouble: null }
+}
+
+/** Any error in words: an expected failure with its code, anything else as it says itself. */
+export function troubleOf(error: unknown): Trouble {
+  if (error instanceof Failure) return { code: error.code, message: error.message, where: error.where }
+  return { code: '', message: error instanceof Error ? error.message : String(error), where: '' }
+}

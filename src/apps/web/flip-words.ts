@@ -1,0 +1,73 @@
+import type { Hole } from '#golf/course/hole.ts'
+import type { Flip } from '#golf/strategy/plan.ts'
+import type { Reader } from './desk/desk.ts'
+import { firmnessWord, length, windSpeed } from './words.ts'
+
+/** A flip that was found: what changes, how far, and the club it changes to. */
+export type FoundFlip = Flip & { readonly at: number; readonly club: string }
+
+/** True when the change was found within what is likely. */
+export function isFound(flip: Flip): flip is FoundFlip {
+  return flip.at !== null && flip.club !== null
+}
+
+/** What changes and how far, short enough for the ruler: `4 m/s more into`. */
+export function flipLabel(flip: FoundFlip, hole: Hole, reader: Reader): string {
+  switch (kindOf(flip)) {
+    case 'wind':
+      return `${windSpeed(flip.at, reader)} more ${flip.direction}`
+    case 'firmness':
+      return `ground ${firmnessWord(flip.at)}`
+    case 'spread':
+      return `spread × ${flip.at.toFixed(1)}`
+    default:
+      return `${hazardWords(flip, hole)} ${length(flip.at, reader)} ${flip.direction}`
+  }
+}
+
+/** A flip as a sentence. */
+export function flipSentence(flip: FoundFlip, hole: Hole, reader: Reader): string {
+  const label = flipLabel(flip, hole, reader)
+  return `${label.charAt(0).toUpperCase()}${label.slice(1)}: the ${flip.club}.`
+}
+
+/** What was looked for and not found, in one sentence; `null` when everything was found. */
+export function silentFlips(flips: readonly Flip[], hole: Hole): string | null {
+  const words = flips
+    .filter((flip) => !isFound(flip))
+    .map((flip) => {
+      const kind = kindOf(flip)
+      if (kind === 'wind') return `wind ${flip.direction}`
+      if (kind === 'firmness') return `${flip.direction} ground`
+      if (kind === 'spread') return `a ${flip.direction} spread`
+      return `${hazardWords(flip, hole)} ${flip.direction}`
+    })
+  if (words.length === 0) return null
+  const list = words.length === 1 ? words[0] : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
+  return `Within what is likely, ${list} would not change the club.`
+}
+
+/** How far along its sensible range a flip lies, 0 to 1; the ranges are those in which the planner looks. */
+export function flipShare(flip: FoundFlip, now: { readonly firmness: number }): number {
+  switch (kindOf(flip)) {
+    case 'wind':
+      return flip.at / 10
+    case 'firmness':
+      return (flip.at - now.firmness) / ((flip.at > now.firmness ? 1.7 : 0.4) - now.firmness || 1)
+    case 'spread':
+      return flip.at > 1 ? (flip.at - 1) / 0.6 : (1 - flip.at) / 0.4
+    default:
+      return flip.at / 40
+  }
+}
+
+function kindOf(flip: Flip): string {
+  return flip.what.split(':')[0] ?? flip.what
+}
+
+/** `hazard:water-left` → `water left`; an area's own name as it stands. */
+function hazardWords(flip: Flip, hole: Hole): string {
+  const name = flip.what.slice('hazard:'.length)
+  const isNamed = hole.areas.some((area) => area.name === name)
+  return isNamed ? name : name.replace('out-of-bounds', 'out of bounds').replaceAll('-', ' ')
+}

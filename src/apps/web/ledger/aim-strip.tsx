@@ -1,0 +1,52 @@
+import type { ReactElement } from 'react'
+import type { PlanOption } from '#golf/strategy/plan.ts'
+import { aimCost, isBeyondTried } from '../desk/aim-cost.ts'
+import type { Reader } from '../desk/desk.ts'
+import { DESK_SETTINGS } from '../settings.ts'
+import { cost, length, sideways, unitSign } from '../words.ts'
+
+/** The aim in words with its price, and its steps: everything the drag on the chart does, by button. */
+export function AimStrip(props: {
+  readonly option: PlanOption
+  readonly offsetMetres: number
+  readonly isBest: boolean
+  readonly reader: Reader
+  readonly onStep: (steps: number | null) => void
+}): ReactElement {
+  const { option, offsetMetres, isBest, reader, onStep } = props
+  const sign = unitSign(reader)
+  const price = aimCost(option, offsetMetres)
+  const { aimStep, aimLargeStep } = DESK_SETTINGS
+  const step = (steps: number, mark: string): ReactElement => (
+    <button
+      type="button"
+      aria-label={`Aim ${Math.abs(steps)} ${sign} ${steps < 0 ? 'left' : 'right'}`}
+      onClick={() => onStep(steps)}
+    >
+      {mark}
+    </button>
+  )
+  return (
+    <div className="aim-strip">
+      {step(-aimLargeStep, '«')}
+      {step(-aimStep, '‹')}
+      <p className="aim-words" aria-live="polite">
+        <span>
+          {option.club}, {sideways(offsetMetres, reader)} at {length(option.aim.at_m, reader)}
+        </span>
+        <strong>
+          {price === null
+            ? ''
+            : isBest
+              ? `its best line, costs ${cost(option.cost)}`
+              : `costs ${isBeyondTried(option, offsetMetres) ? 'more than ' : ''}${cost(price)}, its best line ${cost(option.cost)}`}
+        </strong>
+      </p>
+      {step(aimStep, '›')}
+      {step(aimLargeStep, '»')}
+      <button type="button" className="best-line" disabled={isBest} onClick={() => onStep(null)}>
+        best line
+      </button>
+    </div>
+  )
+}

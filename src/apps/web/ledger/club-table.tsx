@@ -1,0 +1,91 @@
+import { type ReactElement, useMemo, useState } from 'react'
+import type { PlanOption } from '#golf/strategy/plan.ts'
+import { drawCostBar, fullCost } from '#paper/draw/draw-cost-bars.ts'
+import { Picture } from '../chart/picture.tsx'
+import type { Reader } from '../desk/desk.ts'
+import { DESK_SETTINGS } from '../settings.ts'
+import { cost, figure, sideways, unitSign } from '../words.ts'
+
+/** The clubs in order of cost: choose one to see its pattern and its price. */
+export function ClubTable(props: {
+  readonly options: readonly PlanOption[]
+  readonly chosen: string
+  readonly reader: Reader
+  readonly onChoose: (club: string) => void
+}): ReactElement {
+  const { options, chosen, reader, onChoose } = props
+  const [isWhole, setWhole] = useState(false)
+  const shown = options.filter(
+    (option, index) => isWhole || index < DESK_SETTINGS.clubRows || option.club === chosen,
+  )
+  const full = fullCost(shown)
+  return (
+    <section aria-labelledby="clubs-title">
+      <h2 id="clubs-title">The clubs</h2>
+      <table className="clubs">
+        <thead>
+          <tr>
+            <th scope="col">club</th>
+            <th scope="col" className="aim-column">
+              aim
+            </th>
+            <th scope="col">cost in strokes</th>
+            <th scope="col" className="number">
+              leaves, {unitSign(reader)}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {shown.map((option) => (
+            <ClubRow
+              key={option.club}
+              option={option}
+              full={full}
+              reader={reader}
+              isChosen={option.club === chosen}
+              onChoose={() => onChoose(option.club)}
+            />
+          ))}
+        </tbody>
+      </table>
+      {options.length > DESK_SETTINGS.clubRows && (
+        <button type="button" className="quiet" aria-expanded={isWhole} onClick={() => setWhole(!isWhole)}>
+          {isWhole ? 'Fewer clubs' : `All ${options.length} clubs`}
+        </button>
+      )}
+    </section>
+  )
+}
+
+function ClubRow(props: {
+  readonly option: PlanOption
+  readonly full: number
+  readonly reader: Reader
+  readonly isChosen: boolean
+  readonly onChoose: () => void
+}): ReactElement {
+  const { option, full, reader, isChosen, onChoose } = props
+  const bar = useMemo(() => drawCostBar(option, full, 220, isChosen), [option, full, isChosen])
+  return (
+    <tr className={isChosen ? 'chosen' : ''}>
+      <th scope="row">
+        <button type="button" aria-pressed={isChosen} onClick={onChoose}>
+          {option.club}
+        </button>
+      </th>
+      <td className="aim-column">{sideways(option.aim.offset_m, reader)}</td>
+      <td>
+        <Picture drawing={bar} className="bar" isDecoration />
+        <span className="unseen">
+          {cost(option.cost)}, likely {cost(option.cost_low)} to {cost(option.cost_high)}
+        </span>
+      </td>
+      <td className="number">
+        {figure(option.leave_m.p50, reader)}
+        <small>
+          {figure(option.leave_m.p10, reader)}–{figure(option.leave_m.p90, reader)}
+        </small>
+      </td>
+    </tr>
+  )
+}

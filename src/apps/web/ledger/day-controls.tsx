@@ -1,0 +1,94 @@
+import type { ReactElement } from 'react'
+import type { Day } from '#golf/course/day.ts'
+import type { Desk, Reader } from '../desk/desk.ts'
+import { DESK_SETTINGS } from '../settings.ts'
+import { compassPoint, firmnessWord, windOnHole, windSpeed } from '../words.ts'
+import { StepSlider } from './step-slider.tsx'
+
+/** Wind, firmness and the pin: what changes a plan without the course changing. */
+export function DayControls(props: {
+  readonly day: Day
+  readonly pin: Desk['pin']
+  readonly hasGreen: boolean
+  readonly hasDayPin: boolean
+  readonly bearingDegrees: number
+  readonly reader: Reader
+  readonly onWindSpeed: (metresPerSecond: number) => void
+  readonly onWindFrom: (degrees: number) => void
+  readonly onFirmness: (firmness: number) => void
+  readonly onPin: (pin: Desk['pin']) => void
+  readonly onPinStep: (right: number, further: number) => void
+}): ReactElement {
+  const { day, pin, reader, bearingDegrees } = props
+  const { speedMetresPerSecond, fromDegrees } = day.wind
+  const isCalm = speedMetresPerSecond < 0.05
+  return (
+    <section aria-labelledby="day-title">
+      <h2 id="day-title">The day</h2>
+      <StepSlider
+        label="Wind"
+        value={speedMetresPerSecond}
+        low={0}
+        high={DESK_SETTINGS.mostWind}
+        step={DESK_SETTINGS.windStep}
+        words={windSpeed(speedMetresPerSecond, reader)}
+        ends={['calm', windSpeed(DESK_SETTINGS.mostWind, reader)]}
+        onChange={props.onWindSpeed}
+      />
+      <StepSlider
+        label="From"
+        value={fromDegrees}
+        low={0}
+        high={360 - DESK_SETTINGS.windFromStep}
+        step={DESK_SETTINGS.windFromStep}
+        words={`${compassPoint(fromDegrees)}${isCalm ? '' : `: ${windOnHole(fromDegrees, bearingDegrees)}`}`}
+        ends={['north', 'round to north']}
+        isRound
+        onChange={props.onWindFrom}
+      />
+      <StepSlider
+        label="Ground"
+        value={day.firmness}
+        low={DESK_SETTINGS.softest}
+        high={DESK_SETTINGS.firmest}
+        step={DESK_SETTINGS.firmnessStep}
+        words={firmnessWord(day.firmness)}
+        ends={['soft', 'firm']}
+        onChange={props.onFirmness}
+      />
+      {props.hasGreen && (
+        <fieldset className="pin">
+          <legend>Pin</legend>
+          <div className="pin-parts">
+            {(['day', 'front', 'middle', 'back'] as const)
+              .filter((part) => part !== 'day' || props.hasDayPin)
+              .map((part) => (
+                <button
+                  key={part}
+                  type="button"
+                  aria-pressed={pin === part || (part === 'middle' && pin === 'day' && !props.hasDayPin)}
+                  onClick={() => props.onPin(part)}
+                >
+                  {part === 'day' ? 'as cut' : part}
+                </button>
+              ))}
+          </div>
+          <div className="pin-steps">
+            <button type="button" aria-label="Pin one pace left" onClick={() => props.onPinStep(-1, 0)}>
+              ←
+            </button>
+            <button type="button" aria-label="Pin one pace further" onClick={() => props.onPinStep(0, 1)}>
+              ↑
+            </button>
+            <button type="button" aria-label="Pin one pace nearer" onClick={() => props.onPinStep(0, -1)}>
+              ↓
+            </button>
+            <button type="button" aria-label="Pin one pace right" onClick={() => props.onPinStep(1, 0)}>
+              →
+            </button>
+          </div>
+        </fieldset>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,48 @@
+import { type ReactElement, useMemo } from 'react'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Plan } from '#golf/strategy/plan.ts'
+import { drawFlips } from '#paper/draw/draw-flips.ts'
+import { Picture } from '../chart/picture.tsx'
+import type { Reader } from '../desk/desk.ts'
+import { flipLabel, flipSentence, flipShare, isFound, silentFlips } from '../flip-words.ts'
+
+/** The ruler of flips with the same in sentences below it. */
+export function FlipRuler(props: {
+  readonly plan: Plan
+  readonly isFull: boolean
+  readonly hole: Hole | null
+  readonly firmness: number
+  readonly reader: Reader
+}): ReactElement | null {
+  const { plan, isFull, hole, firmness, reader } = props
+  const club = plan.options[0]?.club ?? ''
+  const drawing = useMemo(() => {
+    if (hole === null) return null
+    const marks = plan.flips.filter(isFound).map((flip) => ({
+      label: flipLabel(flip, hole, reader),
+      club: flip.club,
+      share: flipShare(flip, { firmness }),
+    }))
+    return drawFlips(marks, { width: 540, club })
+  }, [plan, hole, firmness, reader, club])
+  if (hole === null || drawing === null) return null
+  const silent = silentFlips(plan.flips, hole)
+  return (
+    <section aria-labelledby="flips-title">
+      <h2 id="flips-title">What flips it</h2>
+      {isFull ? (
+        <>
+          <Picture drawing={drawing} className="flip-ruler" isDecoration />
+          <ul className="unseen">
+            {plan.flips.filter(isFound).map((flip) => (
+              <li key={`${flip.what} ${flip.direction}`}>{flipSentence(flip, hole, reader)}</li>
+            ))}
+          </ul>
+          {silent !== null && <p className="silent">{silent}</p>}
+        </>
+      ) : (
+        <p className="silent">The ruler comes with the fuller answer.</p>
+      )}
+    </section>
+  )
+}

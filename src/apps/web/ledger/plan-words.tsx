@@ -1,0 +1,107 @@
+import type { ReactElement } from 'react'
+import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
+import type { Reader } from '../desk/desk.ts'
+import type { Planning } from '../planning/use-planning.ts'
+import { cost, length, lieWord, nextShot, outcomeShares, sideways, strokes, verdict } from '../words.ts'
+
+/** The plan as a sentence, its verdict and its value. */
+export function PlanSentence(props: { readonly planning: Planning }): ReactElement {
+  const { plan, isCurrent, isFull } = props.planning
+  const state = !isCurrent
+    ? 'Reckoning.'
+    : isFull
+      ? ''
+      : 'A first answer, on a coarse grid. The fuller one follows.'
+  return (
+    <section className={`sentence${isCurrent ? '' : ' waiting'}`} aria-label="The plan">
+      <p aria-live="polite" className="plan-sentence">
+        {plan?.sentence ?? ''}
+      </p>
+      {plan !== null && (
+        <p className="verdict">
+          {verdict(plan)} <span className="value">{valueWords(plan)}</span>
+        </p>
+      )}
+      <p className="state">{state}</p>
+    </section>
+  )
+}
+
+/** The value with its range, to the nearest twentieth of a stroke. */
+export function valueWords(plan: Plan): string {
+  const { strokes: value, low, high } = plan.value
+  return `${strokes(value)} strokes from here, likely ${strokes(low)} to ${strokes(high)}.`
+}
+
+/** What the chosen club does when it is not the plan's: its price, said without blame. */
+export function OwnChoice(props: {
+  readonly option: PlanOption
+  readonly plan: Plan
+  readonly reader: Reader
+}): ReactElement | null {
+  const { option, plan, reader } = props
+  const isPlan = option.club === plan.options[0]?.club
+  if (isPlan || plan.overruled?.club === option.club) return null
+  return (
+    <p className="own-choice">
+      You like the {option.club}: its best line is {sideways(option.aim.offset_m, reader)}, it costs{' '}
+      {cost(option.cost)} and leaves about {length(option.leave_m.p50, reader)}.
+    </p>
+  )
+}
+
+/** Where the shots of a club finish, as shares. */
+export function OutcomeList(props: {
+  readonly club: string
+  readonly outcomes: Readonly<Partial<Record<string, number>>>
+}): ReactElement {
+  return (
+    <section aria-labelledby="outcomes-title">
+      <h2 id="outcomes-title">Where the {props.club} finishes</h2>
+      <ul className="outcomes">
+        {outcomeShares(props.outcomes).map(({ ground, share }) => (
+          <li key={ground}>
+            <span>{ground}</span> <b>{share}</b>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+/** The next shot from the places the first one is likely to leave. */
+export function ThenList(props: {
+  readonly plan: Plan
+  readonly lengthMetres: number
+  readonly reader: Reader
+}): ReactElement | null {
+  const { plan, reader } = props
+  if (plan.then.length === 0) return null
+  return (
+    <section aria-labelledby="then-title">
+      <h2 id="then-title">Then</h2>
+      <ul className="then">
+        {plan.then.map((shot) => (
+          <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
+            from {length(shot.from.y_m, reader)} out, {sideways(shot.from.x_m, reader)}, {lieWord(shot.lie)}:{' '}
+            <b>{nextShot(shot)}</b>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+/** The usual cautions of the plan, and what the page defers to. */
+export function CautionList(props: { readonly plan: Plan }): ReactElement {
+  return (
+    <section aria-labelledby="cautions-title" className="cautions">
+      <h2 id="cautions-title">Before you play</h2>
+      <ul>
+        {props.plan.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
+  )
+}

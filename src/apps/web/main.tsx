@@ -1,0 +1,18 @@
+import './style/base.css'
+import './style/head.css'
+import './style/chart.css'
+import './style/ledger.css'
+import './style/scales.css'
+import './style/narrow.css'
+import './style/print.css'
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { OpenDesk } from './page/open-desk.tsx'
+
+const place = document.getElementById('desk')
+if (place !== null)
+  createRoot(place).render(
+    <StrictMode>
+      <OpenDesk />
+    </StrictMode>,
+  )

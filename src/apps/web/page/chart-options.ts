@@ -1,0 +1,54 @@
+import type { Course } from '#golf/course/course.ts'
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import { measureHole } from '#golf/course/measure-hole.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
+import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
+import type { Reader } from '../desk/desk.ts'
+import type { Finishes } from '../planning/questions.ts'
+import { windSpeed } from '../words.ts'
+
+/** Arcs drawn at most: the first clubs of the plan. */
+const ARCS = 4
+
+/** What the chart shows of the survey and the day. */
+export function chartSurvey(
+  hole: Hole | null,
+  course: Course | null,
+  day: Day,
+  reader: Reader,
+): HoleDrawingOptions | null {
+  if (hole === null || course === null) return null
+  const label = windSpeed(day.wind.speedMetresPerSecond, reader)
+  return {
+    units: reader.units,
+    courseName: course.name,
+    measures: measureHole(hole),
+    wind: { ...day.wind, label },
+    ...(course.credit === null ? {} : { credit: course.credit }),
+  }
+}
+
+/** The player's own marks: the chosen club's pattern and aim, arcs at the carries of the plan's first clubs. */
+export function chartMarks(
+  option: PlanOption | null,
+  headingDegrees: number | null,
+  finishes: Finishes | null,
+  plan: Plan | null,
+  player: Player | null,
+): HoleDrawingOptions {
+  if (option === null || headingDegrees === null) return {}
+  const clubs = new Set([option.club, ...(plan?.options ?? []).slice(0, ARCS).map(({ club }) => club)])
+  const arcs = (player?.clubs ?? [])
+    .filter(({ name }) => clubs.has(name))
+    .map(({ name, carryMetres }) => ({ club: name, carryMetres }))
+  const startDegrees = option.aim.start_deg + headingDegrees - option.aim.heading_deg
+  const from = plan === null ? ([0, 0] as const) : ([plan.situation.x_m, plan.situation.y_m] as const)
+  return {
+    aim: { from, headingDegrees, atMetres: option.aim.at_m, startDegrees },
+    arcs,
+    ...(player === null ? {} : { playerName: player.name }),
+    ...(finishes === null ? {} : { pattern: finishes }),
+  }
+}

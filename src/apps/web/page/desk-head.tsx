@@ -1,0 +1,117 @@
+import { type ReactElement, useEffect } from 'react'
+import type { HoleLine } from '#golf/course/course.ts'
+import type { Desk, Reader } from '../desk/desk.ts'
+import type { Library } from '../documents/use-library.ts'
+import { Choice } from '../ledger/choice.tsx'
+
+/** The head of the desk: who plays what, from where, on which day; how the reader reads; undo and print. */
+export function DeskHead(props: {
+  readonly library: Library
+  readonly desk: Desk
+  readonly holes: readonly HoleLine[]
+  readonly tees: readonly string[]
+  readonly teeName: string
+  readonly reader: Reader
+  readonly canUndo: boolean
+  readonly onReader: (reader: Reader) => void
+  readonly onUndo: () => void
+  readonly onCourse: (id: string) => void
+  readonly onHole: (ref: string) => void
+  readonly onTee: (name: string) => void
+  readonly onPlayer: (id: string) => void
+  readonly onDay: (id: string) => void
+}): ReactElement {
+  const { library, desk, holes, tees, reader, onReader, onUndo } = props
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (event.key.toLowerCase() !== 'z' || !(event.ctrlKey || event.metaKey) || event.shiftKey) return
+      event.preventDefault()
+      onUndo()
+    }
+    window.addEventListener('keydown', onKey)
+    return () => window.removeEventListener('keydown', onKey)
+  }, [onUndo])
+  return (
+    <header className="desk-head">
+      <h1>
+        Marram <small>the hole desk</small>
+      </h1>
+      <div className="choices">
+        <Choice
+          label="Course"
+          value={desk.courseId}
+          options={named(library.courses)}
+          onChange={props.onCourse}
+        />
+        <Choice
+          label="Hole"
+          value={desk.holeRef}
+          options={holes.map(({ ref, name }) => ({
+            value: ref,
+            name: name === null ? ref : `${ref} ${name}`,
+          }))}
+          onChange={props.onHole}
+        />
+        {tees.length > 1 && (
+          <Choice
+            label="Tee"
+            value={props.teeName}
+            options={tees.map((name) => ({ value: name, name }))}
+            onChange={props.onTee}
+          />
+        )}
+        <Choice
+          label="Player"
+          value={desk.playerId}
+          options={named(library.players)}
+          onChange={props.onPlayer}
+        />
+        <Choice
+          label="Day"
+          value={desk.dayId ?? ''}
+          options={[{ value: '', name: 'calm, normal' }, ...named(library.days)]}
+          onChange={props.onDay}
+        />
+      </div>
+      <div className="head-buttons">
+        <button type="button" disabled={!props.canUndo} onClick={onUndo}>
+          Undo
+        </button>
+        <button
+          type="button"
+          aria-label={`Lengths in ${reader.units}: change`}
+          onClick={() => onReader({ ...reader, units: reader.units === 'yards' ? 'metres' : 'yards' })}
+        >
+          {reader.units}
+        </button>
+        <button
+          type="button"
+          aria-label={`Wind in ${reader.windUnit}: change`}
+          onClick={() => onReader({ ...reader, windUnit: NEXT_WIND_UNIT[reader.windUnit] })}
+        >
+          {reader.windUnit}
+        </button>
+        <button
+          type="button"
+          aria-pressed={reader.theme === 'night'}
+          onClick={() => onReader({ ...reader, theme: reader.theme === 'night' ? 'day' : 'night' })}
+        >
+          Night
+        </button>
+        <button type="button" onClick={() => window.print()}>
+          Print
+        </button>
+      </div>
+    </header>
+  )
+}
+
+const NEXT_WIND_UNIT: Readonly<Record<Reader['windUnit'], Reader['windUnit']>> = {
+  'm/s': 'mph',
+  mph: 'knots',
+  knots: 'm/s',
+}
+
+function named(listed: readonly { id: string; name: string }[]): { value: string; name: string }[] {
+  return listed.map(({ id, name }) => ({ value: id, name }))
+}

@@ -1,0 +1,200 @@
+import { type ReactElement, useCallback, useEffect, useMemo, useState } from 'react'
+import { parseDay } from '#golf/course/parse-day.ts'
+import { HoleChart } from '../chart/hole-chart.tsx'
+import { openDesk, type Reader } from '../desk/desk.ts'
+import * as edits from '../desk/edits.ts'
+import { fetchDocument } from '../documents/fetch-document.ts'
+import { teeNames } from '../documents/load-course.ts'
+import { type Library, troubleOf, useCourse, usePlayer } from '../documents/use-library.ts'
+import { AimStrip } from '../ledger/aim-strip.tsx'
+import { ClubTable } from '../ledger/club-table.tsx'
+import { DayControls } from '../ledger/day-controls.tsx'
+import { FlipRuler } from '../ledger/flip-ruler.tsx'
+import { CautionList, OutcomeList, OwnChoice, PlanSentence, ThenList } from '../ledger/plan-words.tsx'
+import type { Trouble } from '../planning/questions.ts'
+import { useFinishes, usePlan } from '../planning/use-planning.ts'
+import { DESK_SETTINGS } from '../settings.ts'
+import { readerMetres, sideways } from '../words.ts'
+import { chartMarks, chartSurvey } from './chart-options.ts'
+import { DeskHead } from './desk-head.tsx'
+import { finishShares } from './finish-shares.ts'
+import { PrintedPlan } from './printed-plan.tsx'
+import { TroubleNote } from './trouble-note.tsx'
+import { useDesk } from './use-desk.ts'
+import { useSituation } from './use-situation.ts'
+
+/** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
+export function HoleDesk(props: {
+  readonly library: Library
+  readonly reader: Reader
+  readonly onReader: (reader: Reader) => void
+}): ReactElement {
+  const { library, reader, onReader } = props
+  const [dayTrouble, setDayTrouble] = useState<Trouble | null>(null)
+  const { desk, edit, undo, canUndo } = useDesk(() =>
+    openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? ''),
+  )
+  const course = useCourse(desk.courseId)
+  const player = usePlayer(desk.playerId)
+  const { hole, situation, trouble } = useSituation(desk, course.value, player.value, reader.units)
+  const planning = usePlan(situation, desk.club)
+  const plan = planning.plan?.hole.ref === hole?.ref ? planning.plan : null
+  const option = plan?.options.find(({ club }) => club === desk.club) ?? plan?.options[0] ?? null
+  const heading = desk.aimDegrees ?? option?.aim.heading_deg ?? null
+  const finishes = useFinishes(situation, option?.club ?? null, heading)
+
+  // A course is opened at its first hole, known only once it is here.
+  useEffect(() => {
+    const first = course.value?.holes[0]?.ref
+    if (first !== undefined && !course.value?.holes.some(({ ref }) => ref === desk.holeRef))
+      edit('open', (now) => edits.chooseHole(now, first))
+  }, [course.value, desk.holeRef, edit])
+
+  const survey = useMemo(
+    () => chartSurvey(hole, course.value, desk.day, reader),
+    [hole, course.value, desk.day, reader],
+  )
+  const marks = useMemo(
+    () => chartMarks(option, heading, finishes, plan, player.value),
+    [option, heading, finishes, plan, player.value],
+  )
+  const offset =
+    option === null || heading === null ? 0 : option.aim.at_m * Math.sin((heading * Math.PI) / 180)
+
+  const stepAim = useCallback(
+    (steps: number | null) => {
+      if (option === null) return
+      if (steps === null) return edit('aim', edits.aimBest)
+      const step = steps * DESK_SETTINGS.aimStep * readerMetres(reader)
+      const sine = Math.max(-0.9, Math.min(0.9, (offset + step) / Math.max(1, option.aim.at_m)))
+      edit('aim', (now) => edits.aimAt(now, option.club, (Math.asin(sine) * 180) / Math.PI))
+    },
+    [option, offset, reader, edit],
+  )
+  const stepPin = (right: number, further: number): void => {
+    if (hole === null) return
+    const pace = DESK_SETTINGS.pinStep
+    edit('pin', (now) => edits.stepPin(now, hole.pin, right * pace, further * pace))
+  }
+  const chooseDay = (id: string): void => {
+    if (id === '') {
+      edit('day', (now) => edits.chooseDay(now, null, now.day))
+      return
+    }
+    fetchDocument('days', id)
+      .then((text) => {
+        const day = parseDay(text, `days/${id}`)
+        edit('day', (now) => edits.chooseDay(now, id, day))
+        setDayTrouble(null)
+      })
+      .catch((error: unknown) => setDayTrouble(troubleOf(error)))
+  }
+
+  const shown = course.trouble ?? player.trouble ?? trouble ?? dayTrouble ?? planning.trouble
+  return (
+    <>
+      <DeskHead
+        library={library}
+        desk={desk}
+        holes={course.value?.holes ?? []}
+        tees={course.value === null ? [] : teeNames(course.value, desk.holeRef)}
+        teeName={hole?.teeName ?? ''}
+        reader={reader}
+        canUndo={canUndo}
+        onReader={onReader}
+        onUndo={undo}
+        onCourse={(id) => edit('course', (now) => edits.chooseCourse(now, id, ''))}
+        onHole={(ref) => edit('hole', (now) => edits.chooseHole(now, ref))}
+        onTee={(name) => edit('tee', (now) => edits.chooseTee(now, name))}
+        onPlayer={(id) => edit('player', (now) => edits.choosePlayer(now, id))}
+        onDay={chooseDay}
+      />
+      <main className="desk">
+        {shown !== null && <TroubleNote trouble={shown} />}
+        <div className="chart-side">
+          {hole !== null && survey !== null && (
+            <HoleChart
+              hole={hole}
+              survey={survey}
+              marks={marks}
+              aimWords={option === null ? '' : `${option.club}, ${sideways(offset, reader)}`}
+              onAim={(degrees) =>
+                option !== null && edit('aim', (now) => edits.aimAt(now, option.club, degrees))
+              }
+              onAimStep={stepAim}
+              onPin={(pin) => edit('pin', (now) => edits.movePin(now, pin))}
+              onPinStep={stepPin}
+            />
+          )}
+          {option !== null && (
+            <AimStrip
+              option={option}
+              offsetMetres={offset}
+              isBest={desk.aimDegrees === null}
+              reader={reader}
+              onStep={stepAim}
+            />
+          )}
+        </div>
+        <div className="ledger">
+          <PlanSentence planning={{ ...planning, plan }} />
+          {plan !== null && option !== null && (
+            <>
+              <OwnChoice option={option} plan={plan} reader={reader} />
+              <ClubTable
+                options={plan.options}
+                chosen={option.club}
+                reader={reader}
+                onChoose={(club) => edit('club', (now) => edits.chooseClub(now, club))}
+              />
+              <OutcomeList
+                club={option.club}
+                outcomes={
+                  desk.aimDegrees === null || finishes === null ? option.outcomes : finishShares(finishes)
+                }
+              />
+            </>
+          )}
+          {hole !== null && (
+            <DayControls
+              day={desk.day}
+              pin={desk.pin}
+              hasGreen={hole.green !== null}
+              hasDayPin={desk.day.pins[hole.ref] !== undefined}
+              bearingDegrees={hole.bearingDegrees}
+              reader={reader}
+              onWindSpeed={(speed) => edit('wind', (now) => edits.setWindSpeed(now, speed))}
+              onWindFrom={(degrees) => edit('wind-from', (now) => edits.setWindFrom(now, degrees))}
+              onFirmness={(firmness) => edit('firmness', (now) => edits.setFirmness(now, firmness))}
+              onPin={(pin) => edit('pin-part', (now) => edits.movePin(now, pin))}
+              onPinStep={stepPin}
+            />
+          )}
+          {plan !== null && (
+            <>
+              <FlipRuler
+                plan={plan}
+                isFull={planning.isFull}
+                hole={hole}
+                firmness={desk.day.firmness}
+                reader={reader}
+              />
+              <ThenList plan={plan} lengthMetres={hole?.lengthMetres ?? 0} reader={reader} />
+              <CautionList plan={plan} />
+            </>
+          )}
+        </div>
+      </main>
+      {plan !== null && hole !== null && survey !== null && option !== null && (
+        <PrintedPlan
+          plan={plan}
+          hole={hole}
+          option={option}
+          day={desk.day}
+          reader={reader}
+          drawing={{ ...survey, ...marks }}
+        />
+      )}
+    </>
+  )
+}

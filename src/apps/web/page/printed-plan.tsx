@@ -1,0 +1,102 @@
+import { type ReactElement, useMemo } from 'react'
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
+import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
+import { drawHole } from '#paper/draw/draw-hole.ts'
+import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
+import { Picture } from '../chart/picture.tsx'
+import type { Reader } from '../desk/desk.ts'
+import { flipSentence, isFound, silentFlips } from '../flip-words.ts'
+import { OutcomeList, valueWords } from '../ledger/plan-words.tsx'
+import {
+  firmnessWord,
+  length,
+  lieWord,
+  nextShot,
+  sideways,
+  verdict,
+  windOnHole,
+  windSpeed,
+} from '../words.ts'
+
+/** The hole as one printed page: hidden on the screen, and all there is on paper. */
+export function PrintedPlan(props: {
+  readonly plan: Plan
+  readonly hole: Hole
+  readonly option: PlanOption
+  readonly day: Day
+  readonly reader: Reader
+  readonly drawing: HoleDrawingOptions
+}): ReactElement {
+  const { plan, hole, option, day, reader, drawing } = props
+  const chart = useMemo(() => drawHole(hole, { ...drawing, width: 440, height: 750 }), [hole, drawing])
+  const bars = useMemo(
+    () => drawCostBars(plan.options.slice(0, 6), { width: 250, chosen: option.club }),
+    [plan, option],
+  )
+  const wind =
+    day.wind.speedMetresPerSecond < 0.05
+      ? 'calm'
+      : `wind ${windSpeed(day.wind.speedMetresPerSecond, reader)} ${windOnHole(day.wind.fromDegrees, hole.bearingDegrees)}`
+  return (
+    <div className="printed">
+      <p className="printed-head">
+        <span>
+          {plan.course}, hole {hole.ref}
+        </span>
+        <span>{plan.player}</span>
+        <span>
+          {[
+            ...(day.date === null ? [] : [shortDate(day.date)]),
+            wind,
+            `ground ${firmnessWord(day.firmness)}`,
+          ].join(' · ')}
+        </span>
+      </p>
+      <p className="printed-sentence">{plan.sentence}</p>
+      <p className="printed-verdict">
+        {verdict(plan)} {valueWords(plan)}
+      </p>
+      <div className="printed-body">
+        <Picture drawing={chart} className="printed-chart" isDecoration />
+        <div className="printed-side">
+          <h2>The clubs, cost in strokes</h2>
+          <Picture drawing={bars} className="printed-bars" isDecoration />
+          <p>
+            {option.club}: aim {sideways(option.aim.offset_m, reader)} at {length(option.aim.at_m, reader)},
+            it leaves about {length(option.leave_m.p50, reader)}.
+          </p>
+          <OutcomeList club={option.club} outcomes={option.outcomes} />
+          <h2>What flips it</h2>
+          <ul>
+            {plan.flips.filter(isFound).map((flip) => (
+              <li key={`${flip.what} ${flip.direction}`}>{flipSentence(flip, hole, reader)}</li>
+            ))}
+          </ul>
+          <p>{silentFlips(plan.flips, hole)}</p>
+          {plan.then.length > 0 && <h2>Then</h2>}
+          <ul>
+            {plan.then.map((shot) => (
+              <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
+                {length(shot.from.y_m, reader)} out, {lieWord(shot.lie)}: {nextShot(shot)}
+              </li>
+            ))}
+          </ul>
+        </div>
+      </div>
+      <ul className="printed-cautions">
+        {plan.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </div>
+  )
+}
+
+/** A date as 25 Nov. */
+function shortDate(iso: string): string {
+  const [, month, day] = iso.split('-').map(Number)
+  const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ')
+  return `${day ?? ''} ${months[(month ?? 1) - 1] ?? ''}`
+}

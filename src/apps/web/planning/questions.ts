@@ -1,0 +1,62 @@
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
+
+/** What a worker is asked: everything it needs travels with the question. */
+export type Question = PlanQuestion | FinishesQuestion
+
+/** A plan of the hole; `isFirst` asks for a quick first answer. */
+export interface PlanQuestion {
+  readonly kind: 'plan'
+  readonly courseName: string
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  /** Planned on with, whatever it costs; `null` = the best. */
+  readonly club: string | null
+  /** Units of the sentence. */
+  readonly units: 'yards' | 'metres'
+  readonly isFirst: boolean
+}
+
+/** Where one club's shots finish along a heading. */
+export interface FinishesQuestion {
+  readonly kind: 'finishes'
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  readonly club: string
+  readonly headingDegrees: number
+}
+
+/** Finishes as a worker sends them; weights sum to 1. */
+export interface Finishes {
+  readonly club: string
+  readonly headingDegrees: number
+  readonly x: Float64Array
+  readonly y: Float64Array
+  readonly weight: Float64Array
+  readonly ground: readonly OutcomeGround[]
+}
+
+/** A question on its way to a worker. */
+export interface Asked {
+  readonly id: number
+  readonly question: Question
+}
+
+/** A worker's answer: to which question, and a plan, finishes, or what went wrong. */
+export interface Answered {
+  readonly id: number
+  readonly plan?: Plan
+  readonly finishes?: Finishes
+  readonly fault?: Trouble
+}
+
+/** What went wrong, in words, with its code; `code` is empty for a defect of ours. */
+export interface Trouble {
+  readonly code: string
+  readonly message: string
+  readonly where: string
+}

@@ -1,0 +1,132 @@
+import { useEffect, useMemo, useRef, useState } from 'react'
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { Plan } from '#golf/strategy/plan.ts'
+import { type LatestAnswer, latestAnswer, type WorkerPort } from './latest-answer.ts'
+import type { Answered, Finishes, Trouble } from './questions.ts'
+
+/** What is planned: the hole as cut, the player, the conditions. `null` while something is missing. */
+export interface Situation {
+  readonly courseName: string
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  /** Units of the sentence. */
+  readonly units: 'yards' | 'metres'
+}
+
+/** The plan of the latest situation, as far as it is known. */
+export interface Planning {
+  /** The last answer, possibly of the situation before: `isCurrent` tells. */
+  readonly plan: Plan | null
+  readonly isCurrent: boolean
+  /** True once the fuller answer is there. */
+  readonly isFull: boolean
+  readonly trouble: Trouble | null
+}
+
+const NOTHING: Planning = { plan: null, isCurrent: false, isFull: false, trouble: null }
+
+/**
+ * Plans the situation in two workers: a quick first answer, then the fuller one; stale answers are dropped. A club of
+ * the player's own choice is planned on with by the fuller one while the plan at hand stays.
+ */
+export function usePlan(situation: Situation | null, club: string | null): Planning {
+  const [planning, setPlanning] = useState<Planning>(NOTHING)
+  const workers = useRef<{ first: LatestAnswer; full: LatestAnswer } | null>(null)
+  const asked = useRef<Situation | null>(null)
+
+  useEffect(() => {
+    const first = latestAnswer(spawnPlanner, ({ plan, fault }) => {
+      setPlanning((before) => {
+        if (before.isFull) return before
+        if (plan !== undefined) return { plan, isCurrent: true, isFull: false, trouble: null }
+        return { ...before, trouble: fault ?? null }
+      })
+    })
+    const tell = ({ plan, fault }: Answered): void => {
+      setPlanning((before) =>
+        plan === undefined
+          ? { ...before, trouble: fault ?? null }
+          : { plan, isCurrent: true, isFull: true, trouble: null },
+      )
+    }
+    const full = latestAnswer(spawnPlanner, tell, true)
+    workers.current = { first, full }
+    return () => {
+      first.stop()
+      full.stop()
+      workers.current = null
+      asked.current = null
+    }
+  }, [])
+
+  useEffect(() => {
+    if (situation === null) {
+      workers.current?.first.forget()
+      workers.current?.full.forget()
+      asked.current = null
+      setPlanning(NOTHING)
+      return
+    }
+    const isNew = asked.current !== situation
+    asked.current = situation
+    setPlanning((before) => ({
+      ...before,
+      isCurrent: !isNew && before.isCurrent,
+      isFull: false,
+      trouble: null,
+    }))
+    if (isNew) workers.current?.first.ask({ kind: 'plan', ...situation, club: null, isFirst: true })
+    workers.current?.full.ask({ kind: 'plan', ...situation, club, isFirst: false })
+  }, [situation, club])
+  return planning
+}
+
+/** Where the chosen club's shots finish along a heading; the last answer stays until the next one comes. */
+export function useFinishes(
+  situation: Situation | null,
+  club: string | null,
+  headingDegrees: number | null,
+): Finishes | null {
+  const [answer, setAnswer] = useState<{ finishes: Finishes; situation: Situation } | null>(null)
+  const worker = useRef<LatestAnswer | null>(null)
+  const asked = useRef<Situation | null>(null)
+
+  useEffect(() => {
+    const latest = latestAnswer(spawnPlanner, ({ finishes }) => {
+      if (finishes !== undefined && asked.current !== null) setAnswer({ finishes, situation: asked.current })
+    })
+    worker.current = latest
+    return () => latest.stop()
+  }, [])
+
+  useEffect(() => {
+    if (situation === null || club === null || headingDegrees === null) return
+    asked.current = situation
+    const { hole, player, day } = situation
+    worker.current?.ask({ kind: 'finishes', hole, player, day, club, headingDegrees })
+  }, [situation, club, headingDegrees])
+
+  return useMemo(() => {
+    if (answer === null || answer.finishes.club !== club || answer.situation.hole.ref !== situation?.hole.ref)
+      return null
+    if (headingDegrees === null) return null
+    return turned(answer.finishes, headingDegrees)
+  }, [answer, situation, club, headingDegrees])
+}
+
+/** Until a dragged aim's own finishes are there, the last ones turned about the ball stand in for a moment. */
+function turned(finishes: Finishes, headingDegrees: number): Finishes {
+  const turn = ((headingDegrees - finishes.headingDegrees) * Math.PI) / 180
+  if (Math.abs(turn) < 1e-6) return finishes
+  const [sin, cos] = [Math.sin(turn), Math.cos(turn)]
+  const x = finishes.x.map((each, index) => each * cos + (finishes.y[index] ?? 0) * sin)
+  const y = finishes.y.map((each, index) => each * cos - (finishes.x[index] ?? 0) * sin)
+  return { ...finishes, headingDegrees, x, y }
+}
+
+function spawnPlanner(): WorkerPort {
+  return new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerPort
+}

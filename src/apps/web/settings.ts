@@ -1,0 +1,28 @@
+/** Tuning numbers of the hole desk. All are our own choices unless a source is named. */
+export const DESK_SETTINGS = {
+  /** Scale of the wind, m/s, and its step. A fresh breeze ends at 10.7 m/s on the Beaufort scale; golf is played a little beyond. */
+  mostWind: 15,
+  windStep: 1,
+  /** Step of the wind's direction, degrees. */
+  windFromStep: 10,
+  /** Firmness from soft to firm (`day/1`), and its step. */
+  softest: 0.4,
+  firmest: 1.7,
+  firmnessStep: 0.1,
+  /** The aim may be dragged this far to each side of the first leg, degrees. */
+  widestAim: 60,
+  /** Small and large step of the aim by button and key, in the reader's units (yards or metres). */
+  aimStep: 1,
+  aimLargeStep: 5,
+  /** Step of the pin by button and key, metres: about one pace. */
+  pinStep: 0.9144,
+  /** First answer: a coarse grid and few strikes, no draws; then the fuller one with the planner's own settings. */
+  firstCellMetres: 8,
+  firstQuadrature: { good: 12, mishit: 4 },
+  /** Rows of clubs shown before the rest is asked for. */
+  clubRows: 5,
+  /** Steps that can be undone. */
+  undoSteps: 200,
+  /** Edits of one kind within this time are one step of undo, ms: a drag is one step. */
+  oneEditMilliseconds: 800,
+} as const

@@ -1,0 +1,152 @@
+import type { NextShot, Plan, PlanOption } from '#golf/strategy/plan.ts'
+import {
+  METRES_PER_SECOND_PER_KNOT,
+  METRES_PER_SECOND_PER_MPH,
+  METRES_PER_YARD,
+} from '#numbers/units/units.ts'
+import type { Reader } from './desk/desk.ts'
+
+/** What the desk says, in the trade's words and the reader's units; figures are rounded here and only here. */
+
+/** Metres in one of the reader's units. */
+export function readerMetres(reader: Reader): number {
+  return reader.units === 'yards' ? METRES_PER_YARD : 1
+}
+
+/** The short sign of the reader's units. */
+export function unitSign(reader: Reader): 'yd' | 'm' {
+  return reader.units === 'yards' ? 'yd' : 'm'
+}
+
+/** A length as a whole figure. */
+export function figure(metres: number, reader: Reader): string {
+  const value = Math.round(metres / readerMetres(reader))
+  return (value === 0 ? 0 : value).toString()
+}
+
+/** A length with its sign: `178 yd`. */
+export function length(metres: number, reader: Reader): string {
+  return `${figure(metres, reader)} ${unitSign(reader)}`
+}
+
+/** A sideways distance: `4 yd left`, or `on the line`. */
+export function sideways(metres: number, reader: Reader): string {
+  const whole = figure(Math.abs(metres), reader)
+  return whole === '0' ? 'on the line' : `${whole} ${unitSign(reader)} ${metres < 0 ? 'left' : 'right'}`
+}
+
+const WIND_METRES: Readonly<Record<Reader['windUnit'], number>> = {
+  'm/s': 1,
+  mph: METRES_PER_SECOND_PER_MPH,
+  knots: METRES_PER_SECOND_PER_KNOT,
+}
+
+/** A wind speed: `5 m/s`, `calm`. */
+export function windSpeed(metresPerSecond: number, reader: Reader): string {
+  if (metresPerSecond < 0.05) return 'calm'
+  return `${Math.round(metresPerSecond / WIND_METRES[reader.windUnit])} ${reader.windUnit}`
+}
+
+const POINTS = [
+  'north',
+  'north-east',
+  'east',
+  'south-east',
+  'south',
+  'south-west',
+  'west',
+  'north-west',
+] as const
+const SIDES = [
+  'into',
+  'into, from the right',
+  'from the right',
+  'behind, from the right',
+  'behind',
+  'behind, from the left',
+  'from the left',
+  'into, from the left',
+] as const
+
+/** A bearing as a point of the compass. */
+export function compassPoint(degrees: number): string {
+  return POINTS[Math.round(degrees / 45) % 8] ?? 'north'
+}
+
+/** How the wind blows on a hole that runs along a bearing: `into, from the left`. */
+export function windOnHole(fromDegrees: number, bearingDegrees: number): string {
+  const turn = (((fromDegrees - bearingDegrees) % 360) + 360) % 360
+  return SIDES[Math.round(turn / 45) % 8] ?? 'into'
+}
+
+/** Firmness in a word. */
+export function firmnessWord(firmness: number): string {
+  if (firmness < 0.65) return 'soft'
+  if (firmness < 0.9) return 'a little soft'
+  if (firmness <= 1.1) return 'normal'
+  if (firmness <= 1.4) return 'a little firm'
+  return 'firm'
+}
+
+/** The verdict as a sentence; never more certain than the plan is. */
+export function verdict(plan: Plan): string {
+  const [first, second] = plan.options
+  if (first === undefined) return 'No club plays from here.'
+  if (second === undefined) return 'There is no other club to weigh it against.'
+  switch (plan.verdict) {
+    case 'too-close':
+      return `The ${second.club} costs ${cost(second.cost)} more: less than can be told apart.`
+    case 'close':
+      return `Close: the ${second.club} costs ${cost(second.cost)} more.`
+    case 'clear':
+      return `Clear: the next best, the ${second.club}, costs ${cost(second.cost)} more.`
+  }
+}
+
+/** Strokes as they stand in tables. */
+export function cost(strokes: number): string {
+  return Math.max(0, strokes).toFixed(2)
+}
+
+/** Strokes as they stand in sentences, to the nearest twentieth. */
+export function strokes(value: number): string {
+  return (Math.round(value * 20) / 20).toFixed(2)
+}
+
+const GROUNDS: readonly (readonly [keyof PlanOption['outcomes'], string])[] = [
+  ['green', 'green'],
+  ['fringe', 'apron'],
+  ['fairway', 'fairway'],
+  ['first-cut', 'first cut'],
+  ['tee', 'tee'],
+  ['path', 'path'],
+  ['rough', 'rough'],
+  ['heavy', 'heavy'],
+  ['bunker', 'sand'],
+  ['trees', 'trees'],
+  ['scrub', 'scrub'],
+  ['penalty', 'penalty area'],
+  ['out', 'out of bounds'],
+]
+
+/** Where the shots finish, in per cent, best ground first; grounds under half a per cent are left out. */
+export function outcomeShares(
+  outcomes: Readonly<Partial<Record<string, number>>>,
+): readonly { readonly ground: string; readonly share: string }[] {
+  return GROUNDS.flatMap(([ground, word]) => {
+    const share = outcomes[ground] ?? 0
+    return share < 0.005 ? [] : [{ ground: word, share: `${Math.round(share * 100)} %` }]
+  })
+}
+
+/** The next shot as a phrase: `5-hybrid to the back number`. */
+export function nextShot(shot: NextShot): string {
+  return shot.number === 'layup' ? `${shot.club}, a layup` : `${shot.club} to the ${shot.number} number`
+}
+
+/** A lie in the trade's words. */
+export function lieWord(lie: NextShot['lie']): string {
+  return (
+    { 'first-cut': 'first cut', heavy: 'heavy grass', bunker: 'sand', fringe: 'apron' }[lie as string] ?? lie
+  )
+}

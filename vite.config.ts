@@ -1,0 +1,18 @@
+import { fileURLToPath } from 'node:url'
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vite'
+
+/** The hole desk: built from `src/apps/web` into `dist/web`, workers as modules, every file on the own server. */
+export default defineConfig({
+  root: fileURLToPath(new URL('src/apps/web', import.meta.url)),
+  plugins: [react()],
+  worker: { format: 'es' },
+  build: {
+    outDir: fileURLToPath(new URL('dist/web', import.meta.url)),
+    emptyOutDir: true,
+    target: 'es2023',
+    // Everything inlined would need a looser content policy.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+})
