@@ -30,6 +30,11 @@ function feature(properties: object, type: string, coordinates: unknown): object
   return { type: 'Feature', properties, geometry: { type, coordinates } }
 }
 
+/** A map of somebody else's, of which nothing is taken on trust. */
+function foreignMap(features: readonly object[]): string {
+  return JSON.stringify({ type: 'FeatureCollection', features })
+}
+
 function courseFile(features: readonly object[], marram: object = {}): string {
   return JSON.stringify({
     type: 'FeatureCollection',
@@ -63,10 +68,7 @@ const FAULTY: readonly BadContent[] = [
     code: 'MAR-IMPORT-006',
     where: 'feature 1',
     file: 'range.geojson',
-    content: JSON.stringify({
-      type: 'FeatureCollection',
-      features: [feature({ golf: 'hole', ref: '0' }, 'LineString', [at(0, 0), at(0, 300)])],
-    }),
+    content: foreignMap([feature({ golf: 'hole', ref: '0' }, 'LineString', [at(0, 0), at(0, 300)])]),
   },
   {
     name: 'a hole line without a ref',
@@ -196,7 +198,7 @@ const FAULTY: readonly BadContent[] = [
     code: 'MAR-IMPORT-021',
     where: 'hole 1',
     file: 'nogreen.geojson',
-    content: courseFile([HOLE, TEE, FAIRWAY]),
+    content: foreignMap([HOLE, TEE, FAIRWAY]),
   },
   {
     name: 'an origin in words',
@@ -224,7 +226,7 @@ const FAULTY: readonly BadContent[] = [
     code: 'MAR-IMPORT-026',
     where: 'hole 1',
     file: 'yards.geojson',
-    content: courseFile([
+    content: foreignMap([
       feature({ golf: 'hole', ref: '1', par: 4, dist: '383' }, 'LineString', [at(0, 0), at(0, 350)]),
     ]),
   },
@@ -233,7 +235,7 @@ const FAULTY: readonly BadContent[] = [
     code: 'MAR-IMPORT-028',
     where: 'hole 1',
     file: 'notee.geojson',
-    content: courseFile([HOLE, GREEN_AREA, FAIRWAY]),
+    content: foreignMap([HOLE, GREEN_AREA, FAIRWAY]),
   },
   {
     name: 'a map server out of time',
@@ -241,6 +243,20 @@ const FAULTY: readonly BadContent[] = [
     where: 'late.json',
     file: 'late.json',
     content: '{"elements":[],"remark":"runtime error: Query timed out"}',
+  },
+  {
+    name: 'a course file with a hole without a green',
+    code: 'MAR-COURSE-019',
+    where: 'hole 1',
+    file: 'bare.geojson',
+    content: courseFile([HOLE, TEE, FAIRWAY]),
+  },
+  {
+    name: 'a course file with a hole without tees',
+    code: 'MAR-COURSE-020',
+    where: 'hole 1',
+    file: 'untee.geojson',
+    content: courseFile([HOLE, GREEN_AREA, FAIRWAY]),
   },
   {
     name: 'a ring that crosses itself',
@@ -299,9 +315,18 @@ describe('a source with a fault in it', () => {
     }
   })
 
+  it('is not told the same twice of a course file', () => {
+    const faults = faultsOf(courseFile([HOLE]), 'line.geojson')
+    expect(faults.map((fault) => fault.code).sort()).toEqual([
+      'MAR-COURSE-019',
+      'MAR-COURSE-020',
+      'MAR-IMPORT-029',
+    ])
+  })
+
   it('is told of all its faults at once, not only the first', () => {
     const faults = faultsOf(
-      courseFile([
+      foreignMap([
         feature({ golf: 'hole', ref: '1', par: 'x' }, 'LineString', [at(0, 0), at(0, 350)]),
         feature({ golf: 'green' }, 'Point', at(0, 350)),
         { type: 'Feature', properties: { golf: 'bunker' }, geometry: null },

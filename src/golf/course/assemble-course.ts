@@ -77,6 +77,7 @@ export function assembleCourse(
   const context = {
     kind: options.kind ?? 'features',
     vertices: options.vertices ?? 0,
+    isCourseFile: header.isCourseFile,
     pars,
     courses: found.courses,
   }

@@ -1,5 +1,6 @@
 import type { Course } from '../course.ts'
 import type { ImportReport, ReportedHole } from '../import-report.ts'
+import { faultHole } from './fault-holes.ts'
 import type { FoundPar } from './read-par.ts'
 import { isHazard, reportHoles } from './report-holes.ts'
 import type { Tally } from './tally.ts'
@@ -8,13 +9,15 @@ import type { Tally } from './tally.ts'
 export interface ReportContext {
   readonly kind: string
   readonly vertices: number
+  readonly isCourseFile: boolean
   readonly pars: ReadonlyMap<string, FoundPar>
   readonly courses: ImportReport['courses']
 }
 
 /** The report on an assembled course; adds to the tally what the holes lack. */
 export function writeReport(course: Course, context: ReportContext, tally: Tally): ImportReport {
-  const holes = reportHoles(course, context.pars, tally)
+  const holes = reportHoles(course, context.pars)
+  for (const hole of holes) faultHole(hole, context.isCourseFile, tally)
   if (holes.length === 0) {
     tally.fault(
       'error',
@@ -33,7 +36,7 @@ export function writeReport(course: Course, context: ReportContext, tally: Tally
   const unownedHazards = course.areas
     .filter((area) => isHazard(area) && !owned.has(area.id) && holes.length > 0)
     .map((area) => ({ id: area.id, ground: area.ground }))
-  for (const { id, ground } of unownedHazards) {
+  for (const { id, ground } of context.isCourseFile ? [] : unownedHazards) {
     const message = `${id} (${ground}) lies in the corridor of no hole.`
     tally.fault('note', 'MAR-IMPORT-023', id, message, 'Nothing to do, unless a hole is missing there.')
   }
