@@ -60,6 +60,17 @@ describe('assembleCourse', () => {
     expect(par({})).toEqual([null, 'asked'])
   })
 
+  it('makes two holes of a line that is played as two', () => {
+    const { course, report } = assembleCourse([
+      { ...FIRST, id: 'way/5', tags: { ...FIRST.tags, ref: '1;10' } },
+    ])
+    expect(course.holes.map((item) => [item.ref, item.id])).toEqual([
+      ['1', 'way/5'],
+      ['10', 'way/5 as 10'],
+    ])
+    expect(report.elements).toMatchObject({ total: 1, used: 1 })
+  })
+
   it('reads card lengths as metres unless a unit is written', () => {
     const tags = { dist: '350', 'dist:blue': '400 yd', 'dist:red': '310 m', 'dist:gold': '1000 ft' }
     const { course } = assembleCourse([hole('1', line([0, 0], [0, 350]), tags)])

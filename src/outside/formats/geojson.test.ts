@@ -114,6 +114,7 @@ describe('parseGeojson', () => {
           { type: 'Feature', properties: null, geometry: point },
           { type: 'Feature', id: 17, properties: {}, geometry: point },
           { type: 'Feature', properties: { '@id': 'way/5' }, geometry: point },
+          { type: 'Feature', id: '17', properties: {}, geometry: point },
           {
             type: 'Feature',
             id: 'two',
@@ -130,7 +131,14 @@ describe('parseGeojson', () => {
       },
       'x.geojson',
     )
-    expect(features.map((item) => item.id)).toEqual(['feature 1', '17', 'way/5', 'two part 1', 'two part 2'])
+    expect(features.map((item) => item.id)).toEqual([
+      'feature 1',
+      '17',
+      'way/5',
+      '17 (feature 4)',
+      'two part 1',
+      'two part 2',
+    ])
   })
 
   it('takes texts, numbers and truth values as tags and leaves out what is none', () => {

@@ -60,13 +60,16 @@ function ownMembers(collection: JsonObject): Record<string, unknown> {
 
 function readFeatures(items: readonly unknown[], collection: JsonObject): SourceReading {
   const features: SurveyFeature[] = []
+  const taken = new Set<string>()
   for (const [index, item] of items.entries()) {
     const place = `feature ${index + 1}`
     if (!isJsonObject(item)) {
       features.push({ id: place, tags: {}, geometry: { kind: 'none', reason: 'it is not an object' } })
       continue
     }
-    const id = identity(item, place)
+    const named = identity(item, place)
+    const id = taken.has(named) ? `${named} (${place})` : named
+    taken.add(id)
     const tags = readTags(item.properties)
     const geometries = surveyGeometries(item.geometry)
     for (const [part, geometry] of geometries.entries()) {

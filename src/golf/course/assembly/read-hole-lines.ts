@@ -3,7 +3,7 @@ import { polylineLength } from '#numbers/geometry/polyline.ts'
 import type { HoleLine } from '../course.ts'
 import type { LonLat, SurveyFeature } from '../survey-feature.ts'
 import { type FoundPar, readPar } from './read-par.ts'
-import { readLengthTag, readNumberTag } from './read-values.ts'
+import { readLengthTag, readNumberTag, readRefs } from './read-values.ts'
 import { HIGHEST_REF, LONGEST_HOLE_METRES, SHORTEST_HOLE_METRES } from './settings.ts'
 import { placeOf, type Tally } from './tally.ts'
 
@@ -31,9 +31,9 @@ export function readHoleLines(
   return features.flatMap((feature): Candidate[] => {
     const positions = linePositions(feature, tally)
     if (!positions) return []
-    const ref = (feature.tags.ref ?? '').trim()
+    const refs = readRefs(feature.tags.ref)
     const line = positions.map(tests.toPlane)
-    if (ref === '') {
+    if (refs.length === 0) {
       tally.ask(feature, 'it has no ref: which hole is it?')
       const message = `The hole line ${placeOf(feature)} has no ref.`
       tally.fault(
@@ -45,25 +45,24 @@ export function readHoleLines(
       )
       return []
     }
-    const reason = tests.isTrusted ? null : whyNoHole(ref, line, tests)
-    if (reason === null) return [{ feature, ref, line }]
+    const reason = tests.isTrusted ? null : whyNoHole(refs, line, tests)
+    // Nine holes played twice carry both refs: each is a hole of the card.
+    if (reason === null) return refs.map((ref) => ({ feature, ref, line }))
     tally.ignore(feature, reason)
     tally.fault(
       'note',
       'MAR-IMPORT-006',
       placeOf(feature),
-      `The line with ref “${ref}” was set aside: ${reason}.`,
+      `The line with ref “${refs.join(';')}” was set aside: ${reason}.`,
       'Nothing to do, unless it is a hole after all: then correct its ref or its line.',
     )
     return []
   })
 }
 
-function whyNoHole(ref: string, line: readonly Point[], tests: HoleTests): string | null {
-  const number = Number(ref)
-  if (Number.isFinite(number) && (number < 1 || number > HIGHEST_REF)) {
-    return `ref ${ref} is no hole number from 1 to ${HIGHEST_REF}`
-  }
+function whyNoHole(refs: readonly string[], line: readonly Point[], tests: HoleTests): string | null {
+  const stray = refs.find((ref) => Number(ref) < 1 || Number(ref) > HIGHEST_REF)
+  if (stray !== undefined) return `ref ${stray} is no hole number from 1 to ${HIGHEST_REF}`
   if (tests.isInRange(line)) return 'it lies on a driving range'
   const length = polylineLength(line)
   if (length < SHORTEST_HOLE_METRES) return `it is only ${length.toFixed(0)} m long`
@@ -106,7 +105,7 @@ export function holeLineOf(candidate: Candidate, tally: Tally): { hole: HoleLine
     if (metres !== null) cardLengths[key.slice('dist:'.length)] = metres
   }
   const hole: HoleLine = {
-    id: feature.id,
+    id: ref === readRefs(feature.tags.ref)[0] ? feature.id : `${feature.id} as ${ref}`,
     ref,
     par: found.par,
     strokeIndex: readNumberTag(feature, 'handicap', 1, HIGHEST_REF, tally),

@@ -3,7 +3,10 @@ import type { Fault, Severity } from '#faults/fault.ts'
 import type { SetAside, UsedElement } from '../import-report.ts'
 import type { SurveyFeature } from '../survey-feature.ts'
 
-/** Keeps the books while a course is put together: every feature ends in exactly one of three lists. */
+/**
+ * Keeps the books while a course is put together: every feature ends in exactly one of three lists, the one it was
+ * put in first.
+ */
 export interface Tally {
   readonly use: (feature: SurveyFeature, as: string) => void
   readonly ignore: (feature: SurveyFeature, reason: string) => void
@@ -27,10 +30,20 @@ export function createTally(): Tally {
   const ignored: SetAside[] = []
   const asked: SetAside[] = []
   const faults: Fault[] = []
+  const booked = new Set<SurveyFeature>()
+  const book = (feature: SurveyFeature, enter: () => void): void => {
+    if (!booked.has(feature)) enter()
+    booked.add(feature)
+  }
+  const aside = (feature: SurveyFeature, reason: string): SetAside => ({
+    id: feature.id,
+    what: describe(feature),
+    reason,
+  })
   return {
-    use: (feature, as) => used.push({ id: feature.id, as }),
-    ignore: (feature, reason) => ignored.push({ id: feature.id, what: describe(feature), reason }),
-    ask: (feature, reason) => asked.push({ id: feature.id, what: describe(feature), reason }),
+    use: (feature, as) => book(feature, () => used.push({ id: feature.id, as })),
+    ignore: (feature, reason) => book(feature, () => ignored.push(aside(feature, reason))),
+    ask: (feature, reason) => book(feature, () => asked.push(aside(feature, reason))),
     fault: (severity, code, place, message, advice) =>
       faults.push({ severity, code, message, place, advice }),
     used,
