@@ -19,11 +19,14 @@ export function writeReport(course: Course, context: ReportContext, tally: Tally
   const holes = reportHoles(course, context.pars)
   for (const hole of holes) faultHole(hole, context.isCourseFile, tally)
   if (holes.length === 0) {
+    const lines = [...tally.ignored, ...tally.asked].filter((item) => item.what === 'golf=hole').length
     tally.fault(
       'error',
       'MAR-IMPORT-005',
       '',
-      'There are no hole lines in the source, so the course has no holes; none were invented.',
+      lines === 0
+        ? 'There are no hole lines in the source, so the course has no holes; none were invented.'
+        : `Of the hole lines in the source (${lines}) none could be taken, so the course has no holes; the report says why.`,
       'Draw a line for each hole (golf=hole, with ref and par) or type the holes as a table.',
     )
   }
