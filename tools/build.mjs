@@ -50,7 +50,7 @@ async function buildScreen() {
     ...(existsSync('vite.config.ts')
       ? { configFile: 'vite.config.ts' }
       : { configFile: false, root: 'src/apps/web' }),
-    build: { outDir: join(ROOT, 'dist/web'), emptyOutDir: true },
+    build: { outDir: join(ROOT, 'dist/web'), emptyOutDir: true, chunkSizeWarningLimit: 4000 },
     logLevel: 'warn',
   })
 }

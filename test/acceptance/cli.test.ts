@@ -40,7 +40,7 @@ describe('marram', () => {
     expect(version).toEqual({ status: 0, out: expect.stringMatching(/^\d+\.\d+\.\d+\n$/), err: '' })
     const help = marram('--help')
     expect(help.status).toBe(0)
-    for (const command of ['import', 'check', 'measure', 'serve'])
+    for (const command of ['import', 'check', 'measure', 'plan', 'serve'])
       expect(help.out).toMatch(new RegExp(`^  ${command} `, 'm'))
     expect(marram('measure', '--help').out).toContain('--hole <ref>')
   })

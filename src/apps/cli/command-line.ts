@@ -3,6 +3,7 @@ import { checkCommand } from './check-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
 import { measureCommand } from './measure-command.ts'
+import { planCommand } from './plan-command.ts'
 import { serveCommand } from './serve-command.ts'
 
 /**
@@ -47,6 +48,27 @@ export function commandLine(machine: Machine, done: (exitCode: number) => void):
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .action(async (course, _own, command) =>
       done(await measureCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('plan')
+    .description('what to play on a hole, what every other club costs, and what would change it')
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .requiredOption('--hole <ref|all>', 'the hole, or all for the round')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--wind <from:speed>', 'into:7, behind:7, left:7 or right:7, metres a second')
+    .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
+    .option('--from <x,y>', 'where the ball lies: metres right of the line and on, or yards as 4yd,214yd')
+    .option('--lie <lie>', 'what the ball sits in there (as the ground unless given)')
+    .option('--club <name>', 'play this club now, and see what it costs')
+    .option('--objective <what>', 'strokes; others are not planned yet')
+    .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
+    .option('--no-flips', 'leave out what would change the plan, which takes most of the time')
+    .option('--picture <file>', 'write a drawing of the plan (.svg)')
+    .action(async (course, _own, command) =>
+      done(await planCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program

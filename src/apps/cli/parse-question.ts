@@ -15,17 +15,14 @@ export interface Question {
   readonly draws: number | undefined
   /** As typed, such as `into:7`: what it means depends on the hole. */
   readonly wind: string | undefined
+  readonly flips: boolean
 }
 
 /** The options of a plan as values. Throws MAR-USAGE-002 and 003, before any file is read. */
 export function parseQuestion(options: PlanOptions): Question {
   refuseObjective(options.objective)
-  if ((options.from === undefined) !== (options.lie === undefined))
-    throw new Failure(
-      'MAR-USAGE-002',
-      'A place needs its lie, and a lie its place: give both --from and --lie.',
-      '--from',
-    )
+  if (options.lie !== undefined && options.from === undefined)
+    throw new Failure('MAR-USAGE-002', 'A lie needs its place: give --from as well.', '--lie')
   if (options.hole === 'all' && (options.from !== undefined || options.picture !== undefined))
     throw new Failure(
       'MAR-USAGE-002',
@@ -38,8 +35,10 @@ export function parseQuestion(options: PlanOptions): Question {
     from: options.from === undefined ? undefined : parsePoint(options.from, '--from'),
     lie: options.lie === undefined ? undefined : parseLie(options.lie),
     club: options.club,
-    draws: options.draws === undefined ? undefined : parseCount(options.draws, '--draws', MOST_DRAWS),
+    draws: options.draws === undefined ? undefined : parseCount(options.draws, '--draws', 0, MOST_DRAWS),
     wind: options.wind,
+    // The page of a round has no room for them.
+    flips: options.flips && (options.hole !== 'all' || options.json === true),
   }
 }
 

@@ -23,7 +23,7 @@ describe('values of options', () => {
     expect(parsePin('back')).toBe('back')
     expect(parsePin('1,320')).toEqual([1, 320])
     expect(parseLie('first-cut')).toBe('first-cut')
-    expect(parseCount('24', '--draws', 100)).toBe(24)
+    expect(parseCount('24', '--draws', 1, 100)).toBe(24)
   })
 
   it('refuses everything else under one code', () => {
@@ -39,9 +39,9 @@ describe('values of options', () => {
       ).toBe('MAR-USAGE-002')
     expect(refused(() => parsePin('centre'))).toBe('MAR-USAGE-002')
     expect(refused(() => parseLie('water'))).toBe('MAR-USAGE-002')
-    for (const text of ['0', '-1', '2.5', '101', 'many'])
+    for (const text of ['', '0', '-1', '2.5', '101', 'many'])
       expect(
-        refused(() => parseCount(text, '--draws', 100)),
+        refused(() => parseCount(text, '--draws', 1, 100)),
         text,
       ).toBe('MAR-USAGE-002')
   })

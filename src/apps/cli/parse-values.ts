@@ -47,10 +47,10 @@ export function parseLie(text: string): Lie {
   return lie
 }
 
-/** A whole number of at least 1. Throws MAR-USAGE-002. */
-export function parseCount(text: string, option: string, most: number): number {
+/** A whole number in a range. Throws MAR-USAGE-002. */
+export function parseCount(text: string, option: string, least: number, most: number): number {
   const count = Number(text)
-  if (!Number.isInteger(count) || count < 1 || count > most)
-    throw new Failure('MAR-USAGE-002', `"${text}" is not a whole number from 1 to ${most}.`, option)
+  if (!Number.isInteger(count) || text.trim() === '' || count < least || count > most)
+    throw new Failure('MAR-USAGE-002', `"${text}" is not a whole number from ${least} to ${most}.`, option)
   return count
 }

@@ -14,4 +14,6 @@ export interface PlanOptions extends GlobalOptions {
   readonly objective?: string
   readonly draws?: string
   readonly picture?: string
+  /** False with `--no-flips`. */
+  readonly flips: boolean
 }

@@ -1,15 +1,17 @@
 import pc from 'picocolors'
 import type { OutcomeGround, Plan, PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import type { Machine } from './machine.ts'
-import { aimText, costInWords, costText, flipText, leaveText, nextShotText, shareText } from './plan-words.ts'
+import { aimText, costText, flipLines, leaveText, nextShotText, shareText } from './plan-words.ts'
 import { CLUBS_PRINTED, SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { type Column, tableLines } from './table.ts'
 import { lengthText, type ReaderUnits } from './units-of-the-reader.ts'
 
 const VERDICTS = {
-  clear: 'The choice is clear.',
-  close: 'The choice is close: the first row is a little better.',
-  'too-close': 'Too close to call: take the one you trust.',
+  clear: ' The choice is clear.',
+  close: ' The choice is close: the first row is a little better.',
+  // The sentence above has said so.
+  'too-close': '',
 } as const
 
 /** Columns of outcomes: heading and the grounds they add up. Printed only when some ball of some club finishes there. */
@@ -24,7 +26,7 @@ const OUTCOMES: readonly { readonly heading: string; readonly grounds: readonly 
 ]
 
 /** One plan as a page of plain words: the sentence, the clubs with their cost, what would change it, what comes next. */
-export function planPage(plan: Plan, chosen: string | null, units: ReaderUnits, machine: Machine): string[] {
+export function planPage(plan: Plan, units: ReaderUnits, machine: Machine): string[] {
   const colours = pc.createColors(machine.hasColour)
   const { hole } = plan
   const tee = hole.tee === '' ? '' : ` from the ${hole.tee} tees`
@@ -36,19 +38,15 @@ export function planPage(plan: Plan, chosen: string | null, units: ReaderUnits, 
     '',
     plan.sentence,
     '',
-    `Expected score ${twentieth(plan.value.strokes)}, between ${twentieth(plan.value.low)} and ${twentieth(plan.value.high)}. ${VERDICTS[plan.verdict]}`,
-    ...priceLines(plan, chosen),
+    `Expected score ${twentieth(plan.value.strokes)}, between ${twentieth(plan.value.low)} and ${twentieth(plan.value.high)}.${VERDICTS[plan.verdict]}`,
     '',
-    ...clubLines(plan.options, units),
-    ...listed(
-      'What would change it',
-      plan.flips.map((flip) => flipText(flip, units)),
-    ),
+    ...clubLines(plan, units),
+    ...listed('What would change it', flipLines(plan.flips, units)),
     ...listed(
       'Then',
       plan.then.map((next) => nextShotText(next, units)),
     ),
-    ...listed('Mind', [...plan.cautions, ...guessLines(plan)]),
+    ...listed('Mind', plan.cautions),
   ]
 }
 
@@ -64,15 +62,8 @@ function situationText(plan: Plan, units: ReaderUnits): string {
   return `from ${lengthText(y, units)} on${side}, lie: ${lie.replace('-', ' ')}`
 }
 
-function priceLines(plan: Plan, chosen: string | null): string[] {
-  const own = plan.options.find((option) => option.club === chosen)
-  if (own === undefined) return []
-  if (own.cost <= 0) return [`Your ${own.club} is the plan: it costs nothing.`]
-  return [`Your ${own.club} costs ${costInWords(own.cost)} against the ${plan.options[0]?.club ?? 'plan'}.`]
-}
-
-function clubLines(options: readonly PlanOption[], units: ReaderUnits): string[] {
-  const shown = options.slice(0, CLUBS_PRINTED)
+function clubLines({ options, overruled }: Plan, units: ReaderUnits): string[] {
+  const shown = options.filter((option, place) => place < CLUBS_PRINTED || option.club === overruled?.club)
   const share = (option: PlanOption, grounds: readonly OutcomeGround[]): number =>
     grounds.reduce((sum, ground) => sum + (option.outcomes[ground] ?? 0), 0)
   const outcomes = OUTCOMES.filter(({ grounds }) =>
@@ -88,7 +79,7 @@ function clubLines(options: readonly PlanOption[], units: ReaderUnits): string[]
     { heading: `leaves ${units === 'yards' ? 'yd' : 'm'}` },
   ]
   const rows = shown.map((option) => [
-    option.club,
+    clubWords(option),
     aimText(option, units),
     option.strokes.toFixed(2),
     costText(option.cost),
@@ -102,14 +93,6 @@ function clubLines(options: readonly PlanOption[], units: ReaderUnits): string[]
     ...(rest === 0
       ? []
       : [`and ${rest} club${rest === 1 ? '' : 's'} that cost${rest === 1 ? 's' : ''} more`]),
-  ]
-}
-
-function guessLines(plan: Plan): string[] {
-  const count = plan.guesses.length
-  if (count === 0) return []
-  return [
-    `${count} of this player's numbers are guesses; type the carries of three clubs to replace the most important.`,
   ]
 }
 

@@ -1,13 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import type { PlanOption } from '#golf/strategy/plan.ts'
-import { aimText, costInWords, costText, leaveText, shareText } from './plan-words.ts'
+import { aimText, costText, flipLines, leaveText, shareText } from './plan-words.ts'
 import { lengthText, sideText } from './units-of-the-reader.ts'
 
 describe('words of a plan', () => {
-  it('print a cost to a hundredth in tables and to a twentieth in sentences, and none that rounds to none', () => {
+  it('print a cost to a hundredth, and none that rounds to none', () => {
     expect([0, 0.004, 0.005, 0.038, 1.2].map(costText)).toEqual(['–', '–', '+0.01', '+0.04', '+1.20'])
-    expect(costInWords(0.02)).toBe('less than 0.05 of a stroke')
-    expect(costInWords(0.13)).toBe('about 0.15 of a stroke')
   })
 
   it('print shares in per cent, a small one as such', () => {
@@ -33,5 +31,21 @@ describe('words of a plan', () => {
     } as PlanOption
     expect(aimText(option, 'yards')).toBe('10 right at 200 yd')
     expect(leaveText(option, 'yards')).toBe('110 (100 to 150)')
+  })
+
+  it('list what changes the plan, and in one line what does not', () => {
+    const flips = [
+      { what: 'wind', unit: 'm/s', direction: 'into', at: 4.4704, club: 'driver' },
+      { what: 'firmness', unit: '×', direction: 'softer', at: 0.7, club: '5-wood' },
+      { what: 'hazard:water-left', unit: 'm', direction: 'further', at: 9.144, club: 'driver' },
+      { what: 'spread', unit: '×', direction: 'wider', at: null, club: null },
+      { what: 'wind', unit: 'm/s', direction: 'behind', at: null, club: null },
+    ]
+    expect(flipLines(flips, 'yards')).toEqual([
+      '10 mph of wind into: driver',
+      '0.70 × with softer ground: 5-wood',
+      '10 yd of water left further: driver',
+      'nothing in the sensible range of: wider spread, wind behind',
+    ])
   })
 })

@@ -1,16 +1,11 @@
 import type { Flip, NextShot, PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { SMALLEST_PRINTED_COST, SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { lengthText, type ReaderUnits, sideText, windText } from './units-of-the-reader.ts'
 
 /** A cost in strokes for a table: `–` when none is left after rounding, else `+0.04`. */
 export function costText(cost: number): string {
   return Math.abs(cost) < SMALLEST_PRINTED_COST ? '–' : `${cost > 0 ? '+' : '−'}${Math.abs(cost).toFixed(2)}`
-}
-
-/** A cost in strokes for a sentence, to a twentieth of a stroke. */
-export function costInWords(cost: number): string {
-  const twentieths = Math.round(cost * 20)
-  return twentieths === 0 ? 'less than 0.05 of a stroke' : `about ${(twentieths / 20).toFixed(2)} of a stroke`
 }
 
 /** A share 0–1 for a table: `–` when none is left, `<1` under one in a hundred, else per cent without the sign. */
@@ -31,24 +26,38 @@ export function leaveText(option: PlanOption, units: ReaderUnits): string {
   return `${bare(p50)} (${bare(p10)} to ${bare(p90)})`
 }
 
-/** One quantity and where it changes the plan, as a line for a person. */
-export function flipText(flip: Flip, units: ReaderUnits): string {
-  const what = flip.what.replace(/^hazard:/, '').replaceAll(/[-_:]/g, ' ')
-  if (flip.at === null || flip.club === null) return `${what}: nothing in the sensible range changes it`
-  return `${what} ${quantityText(flip.at, flip.unit, units)} ${flip.direction}: ${flip.club}`
+/** What changes the plan, a line each, and one line for what does not within the sensible range. */
+export function flipLines(flips: readonly Flip[], units: ReaderUnits): string[] {
+  const idle = flips.filter((flip) => flip.at === null).map(changeText)
+  return [
+    ...flips.flatMap(({ at, club, ...flip }) =>
+      at === null || club === null
+        ? []
+        : [`${amountText(at, flip.unit, units)}${changeText(flip)}: ${club.replaceAll('-wedge', ' wedge')}`],
+    ),
+    ...(idle.length === 0 ? [] : [`nothing in the sensible range of: ${idle.join(', ')}`]),
+  ]
 }
 
-function quantityText(value: number, unit: string, units: ReaderUnits): string {
-  if (unit === 'm') return lengthText(value, units)
-  if (unit === 'm/s') return windText(value, units)
-  return `${Number(value.toFixed(2))}${unit === '' || unit === '×' ? ' times' : ` ${unit}`}`
+/** `wind into`, `softer ground`, `wider spread`, `Heron pool further`. */
+function changeText({ what, direction }: Pick<Flip, 'what' | 'direction'>): string {
+  if (what === 'firmness') return `${direction} ground`
+  if (what === 'spread') return `${direction} spread`
+  return `${what.replace(/^hazard:/, '').replaceAll('-', ' ')} ${direction}`
+}
+
+/** How much of a change: an amount of wind or length, or the new value against what it is now. */
+function amountText(value: number, unit: string, units: ReaderUnits): string {
+  if (unit === 'm') return `${lengthText(value, units)} of `
+  if (unit === 'm/s') return `${windText(value, units)} of `
+  return `${value.toFixed(2)} × with `
 }
 
 /** What to play next from one place, as a line for a person. */
 export function nextShotText(next: NextShot, units: ReaderUnits): string {
   const from = `${lengthText(next.from.y_m, units)} on, ${sideText(next.from.x_m, units)}, in the ${lieWord(next.lie)}`
-  if (next.number === 'layup') return `from ${from}: lay up with the ${next.club}`
-  return `from ${from}: ${next.club} to the ${next.number} number`
+  if (next.number === 'layup') return `from ${from}: lay up with the ${clubWords(next)}`
+  return `from ${from}: ${clubWords(next)} to the ${next.number} number`
 }
 
 function lieWord(lie: string): string {

@@ -14,7 +14,7 @@ export interface ServeOptions extends GlobalOptions {
 /** `marram serve`: the hole desk, until the process is told to stop. Returns the exit code. */
 export async function serveCommand(options: ServeOptions, machine: Machine): Promise<number> {
   const server = await startServer({
-    ...(options.port === undefined ? {} : { port: parseCount(options.port, '--port', 65_535) }),
+    ...(options.port === undefined ? {} : { port: parseCount(options.port, '--port', 1, 65_535) }),
     ...(options.host === undefined ? {} : { host: options.host }),
     storePath: options.store ?? join(machine.home, '.marram/store.db'),
     webRoot: join(machine.home, 'dist/web'),

@@ -1,0 +1,52 @@
+import type { Fault } from '#faults/fault.ts'
+import { REFERENCE_DAY } from '#golf/course/day.ts'
+import { parseDay } from '#golf/course/parse-day.ts'
+import { loadCourse } from './load-course.ts'
+import { loadPlayer } from './load-player.ts'
+import type { Machine } from './machine.ts'
+import { parseQuestion } from './parse-question.ts'
+import { planOne } from './plan-one.ts'
+import type { PlanOptions } from './plan-options.ts'
+import { planPage } from './plan-page.ts'
+import { planPicture } from './plan-picture.ts'
+import { planRound } from './plan-round.ts'
+import { printJson, printLines } from './print-answer.ts'
+import { exitCodeOf, faultLines } from './print-faults.ts'
+import { readText } from './read-file.ts'
+import { requireClub } from './require-club.ts'
+import { parseUnits } from './units-of-the-reader.ts'
+import { writeText } from './write-file.ts'
+
+/** `marram plan`: the plan of one hole or of the round. Returns the exit code. */
+export async function planCommand(path: string, options: PlanOptions, machine: Machine): Promise<number> {
+  const units = parseUnits(options.units)
+  const question = parseQuestion(options)
+  const { course, faults } = await loadCourse(path)
+  const player = loadPlayer(options.player)
+  requireClub(player, question.club)
+  const day = options.day === undefined ? REFERENCE_DAY : parseDay(readText(options.day), options.day)
+  if (options.hole === 'all') return planRound({ course, player, day, question, options, units }, machine)
+
+  const concerning = faults.filter((fault) => concerns(fault, options.hole))
+  const planned = planOne({ course, ref: options.hole, player, day, question, units })
+  const { plan } = planned
+  const club = question.club ?? null
+  if (options.picture !== undefined)
+    writeText(options.picture, planPicture({ ...planned, course, player, club, units }))
+  if (options.json) printJson(plan, machine)
+  else printLines(planPage(plan, units, machine), machine)
+  if (!options.quiet && !options.json && exitCodeOf(concerning) === 1)
+    machine.err(
+      `${faultLines(
+        concerning.filter(({ severity }) => severity === 'error'),
+        machine,
+      ).join('\n')}\n`,
+    )
+  return exitCodeOf(concerning)
+}
+
+/** False for a fault whose place names another hole. */
+function concerns(fault: Fault, ref: string): boolean {
+  const named = /^hole (\S+)/.exec(fault.place)?.[1]
+  return named === undefined || named === ref
+}
