@@ -2,6 +2,9 @@ import type { OutcomeCosts } from './outcome-costs.ts'
 import { type Places, placeAt } from './places.ts'
 import type { ShotTable } from './shot-table.ts'
 
+/** From this share on every ball goes back: the shot never ends the hole. Below one by more than the rounding of a sum of weights. */
+const SURELY_BACK = 1 - 1e-9
+
 /**
  * Expected strokes to hole out of playing one shot from the middle of a coarse cell and the best plan after it.
  * Balls that go back are replayed in closed form: with chance `p` of going back and the rest costing `S` together,
@@ -43,7 +46,7 @@ export function costFromCell(
     back += chance * returned
     sum += chance * keptCost(costs, places, outcome, values, here)
   }
-  return (1 + sum + back) / (1 - back)
+  return back < SURELY_BACK ? (1 + sum + back) / (1 - back) : Number.POSITIVE_INFINITY
 }
 
 /**

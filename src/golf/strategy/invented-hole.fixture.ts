@@ -1,0 +1,104 @@
+import type { Area } from '#golf/course/course.ts'
+import { REFERENCE_DAY } from '#golf/course/day.ts'
+import type { Ground } from '#golf/course/ground.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import { completePlayer } from '#golf/player/complete-player.ts'
+import { parsePlayer } from '#golf/player/parse-player.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { Point, Polygon } from '#numbers/geometry/point.ts'
+
+/** A straight hole of our own along the y axis with a round green; everything else is what a test adds. */
+export function inventedHole(lengthMetres: number, areas: readonly Area[] = []): Hole {
+  const pin: Point = [0, lengthMetres]
+  const green = disc(pin, 11.3)
+  return {
+    ref: '1',
+    name: null,
+    par: 4,
+    strokeIndex: null,
+    teeName: 'test',
+    line: [[0, 0], pin],
+    lengthMetres,
+    bearingDegrees: 0,
+    pin,
+    green,
+    greenFallPercent: 0,
+    greenFallTowardDegrees: 0,
+    riseMetres: 0,
+    areas: [...areas, area('green', green, 'green')],
+    trees: [],
+    localRules: [],
+  }
+}
+
+/** A piece of ground. */
+export function area(ground: Ground, polygon: Polygon, id: string = ground): Area {
+  return {
+    id,
+    ground,
+    polygon,
+    holes: null,
+    name: null,
+    unplayableShare: null,
+    lostShare: null,
+    heightMetres: null,
+    densityPerMetre: null,
+    fallPercent: null,
+    fallTowardDegrees: null,
+    elevationMetres: null,
+  }
+}
+
+/** A rectangle by its sides, metres. */
+export function box(left: number, right: number, from: number, to: number): Polygon {
+  return [
+    [
+      [left, from],
+      [right, from],
+      [right, to],
+      [left, to],
+    ],
+  ]
+}
+
+/** A regular 40-sided disc. */
+export function disc([x, y]: Point, radius: number): Polygon {
+  const corners = 40
+  return [
+    Array.from({ length: corners }, (_, k): Point => {
+      const angle = (2 * Math.PI * (k + 0.5)) / corners
+      return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)]
+    }),
+  ]
+}
+
+/** A mirrored hole: left becomes right. */
+export function mirrored(hole: Hole): Hole {
+  const flip = (polygon: Polygon): Polygon => polygon.map((ring) => ring.map(([x, y]): Point => [-x, y]))
+  return {
+    ...hole,
+    line: hole.line.map(([x, y]): Point => [-x, y]),
+    pin: [-hole.pin[0], hole.pin[1]],
+    green: hole.green && flip(hole.green),
+    areas: hole.areas.map((one) => ({ ...one, polygon: flip(one.polygon) })),
+  }
+}
+
+/** A player known by handicap and a few clubs only, so that small holes are solved in a moment. */
+export function inventedPlayer(clubs: readonly object[], handicapIndex = 17): Player {
+  return completePlayer(
+    parsePlayer(
+      JSON.stringify({
+        schema: 'player/1',
+        name: 'Test',
+        hand: 'right',
+        handicapIndex,
+        bag: 'as-listed',
+        clubs,
+      }),
+      'test',
+    ),
+  )
+}
+
+export const CALM_DAY: typeof REFERENCE_DAY = REFERENCE_DAY
