@@ -1,10 +1,28 @@
 // Builds what runs: the command line as one file, the screen as a folder of pages. Skips what is up to date.
+import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs'
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
+
+/** The hole, player and course of the sample plan. */
+const SAMPLE = [
+  'examples/sandrel-ness.course.geojson',
+  '--player',
+  'examples/aldous-brack.player.json',
+  '--hole',
+  '7',
+]
 
 /** Builds the command line and the screen into `dist`, each only when a source of it has changed. */
 export async function buildWhenChanged() {
@@ -12,6 +30,13 @@ export async function buildWhenChanged() {
   mkdirSync('dist', { recursive: true })
   await whenChanged('dist/marram.js', ['src', 'package.json'], () => buildCommandLine('dist/marram.js'))
   await whenChanged('dist/web/index.html', ['src', 'package.json', 'vite.config.ts', 'public'], buildScreen)
+}
+
+/** The sample plan as text, worked out unless it is there already and still true. */
+export async function samplePlan() {
+  process.chdir(ROOT)
+  await whenChanged('dist/sample-plan.txt', ['src', 'package.json', 'examples'], planSample)
+  return readFileSync('dist/sample-plan.txt', 'utf8')
 }
 
 /** Calls `build` unless the sources have the fingerprint that the product was last built from. */
@@ -43,6 +68,16 @@ async function buildCommandLine(outfile) {
   })
 }
 
+/** The plan that `npm start` says: worked out once, and again when the model or the examples change. */
+function planSample() {
+  const plan = spawnSync(process.execPath, ['bin/marram.js', 'plan', ...SAMPLE], {
+    encoding: 'utf8',
+    env: { ...process.env, NO_COLOR: '1' },
+  })
+  if (plan.status !== 0) throw new Error(`The sample cannot be planned: ${plan.stderr}`)
+  writeFileSync('dist/sample-plan.txt', plan.stdout)
+}
+
 async function buildScreen() {
   if (!existsSync('src/apps/web/index.html')) return
   const { build } = await import('vite')
@@ -63,7 +98,7 @@ function fingerprintOf(paths) {
 }
 
 function filesUnder(path) {
-  if (!path.includes('.') || path.startsWith('src'))
+  if (statSync(path).isDirectory())
     return readdirSync(path, { withFileTypes: true, recursive: true })
       .filter((entry) => entry.isFile() && !/\.test\.tsx?$/.test(entry.name))
       .map((entry) => join(entry.parentPath, entry.name))
