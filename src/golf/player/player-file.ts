@@ -45,11 +45,11 @@ export const CLUB_NUMBERS = [
 ] as const
 export type ClubNumber = (typeof CLUB_NUMBERS)[number]
 
-export interface ShortGameFile {
+interface ShortGameFile {
   readonly strokes_lost?: number
 }
 
-export interface PuttingFile {
+interface PuttingFile {
   readonly direction_sd_deg?: number
   readonly distance_sd_share?: number
 }

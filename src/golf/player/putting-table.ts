@@ -2,7 +2,7 @@ import { PUTT_PAST_METRES } from './near-green-settings.ts'
 import type { Putting } from './player.ts'
 import { type PuttOutcomes, puttOutcomes } from './putt-outcomes.ts'
 
-/** Putting on a flat green at the nodes of {@link PUTT_NODES}: expected putts, chance of one putt and of two. */
+/** Putting on a flat green at the nodes of `PUTT_NODES`: expected putts, chance of one putt and of two. */
 export interface PuttingTable {
   readonly expected: Float64Array
   readonly one: Float64Array
@@ -10,7 +10,7 @@ export interface PuttingTable {
 }
 
 /** Distances of the table, metres: every 0.1 to 3, every 0.25 to 12, every 1 to 60. */
-export const PUTT_NODES: Float64Array = Float64Array.from([
+const PUTT_NODES: Float64Array = Float64Array.from([
   ...Array.from({ length: 30 }, (_, index) => index * 0.1),
   ...Array.from({ length: 36 }, (_, index) => 3 + index * 0.25),
   ...Array.from({ length: 49 }, (_, index) => 12 + index),

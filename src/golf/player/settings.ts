@@ -108,13 +108,13 @@ export const MISHIT_SHARE: { readonly atScratch: number; readonly perStroke: num
   atScratch: 0.065,
   perStroke: 0.006,
 }
-export const MISHIT_SHARE_RANGE: readonly [number, number] = [0.02, 0.45]
+export const MISHIT_SHARE_RANGE: readonly [number, number] = [0.02, 0.55]
 /** Factor by loft: long clubs off grass are mishit more, wedges less; the driver has a tee. Our assumption. */
 export const MISHIT_BY_LOFT: readonly LoftKnot[] = [
   [10, 1],
-  [14, 1.1],
-  [18, 1.25],
-  [24, 1.2],
+  [14, 1.15],
+  [18, 1.35],
+  [24, 1.3],
   [33, 1],
   [45, 0.85],
   [60, 0.8],
