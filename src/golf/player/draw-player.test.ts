@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { completePlayer } from './complete-player.ts'
 import { drawPlayer } from './draw-player.ts'
+import { mirrorPlayer } from './mirror-player.ts'
 import type { Player } from './player.ts'
 import { puttingTableAt } from './putting-table.ts'
 
@@ -83,6 +84,21 @@ describe('drawPlayer', () => {
         expect(club.mishitShare).toBeGreaterThan(0)
         expect(club.mishitShare).toBeLessThan(1)
         expect(club.leftShare * club.rightShare).toBeCloseTo(1, 12)
+      }
+    }
+  })
+
+  it('draws the mirrored player as the mirror of the draw', () => {
+    for (const player of [playerWith(null), playerWith(20)]) {
+      for (const seed of DRAWS.slice(0, 20)) {
+        const drawn = drawPlayer(mirrorPlayer(player), seed)
+        const mirrored = mirrorPlayer(drawPlayer(player, seed))
+        drawn.clubs.forEach((club, index) => {
+          const other = mirrored.clubs[index]!
+          expect(club.leftShare).toBeCloseTo(other.leftShare, 12)
+          expect(club.rightShare).toBeCloseTo(other.rightShare, 12)
+          expect(club.carryMetres).toBe(other.carryMetres)
+        })
       }
     }
   })

@@ -18,6 +18,8 @@ export function drawPlayer(player: Player, seed: number): Player {
     skill,
     length: normal(),
     mishit: MISHIT_SPREAD_CORRELATION * skill + Math.sqrt(1 - MISHIT_SPREAD_CORRELATION ** 2) * normal(),
+    // A left-hander's doubt is the right-hander's in a mirror, so that a mirrored plan has mirrored intervals.
+    handedness: player.hand === 'left' ? -1 : 1,
     side: normal(),
   }
   const nearGreen = threePoint(uniform())
@@ -35,6 +37,7 @@ interface SharedFactors {
   readonly skill: number
   readonly length: number
   readonly mishit: number
+  readonly handedness: number
   readonly side: number
 }
 
@@ -54,7 +57,7 @@ function drawClub(
 
   // Information of n shots: a spread's logarithm 2n, a mean carry's n / share², log odds n·p·(1 − p).
   const length = factor(carryDoubt, shared.length, normal(), good / club.carrySdShare ** 2)
-  const side = Math.exp(deviation(sideDoubt, shared.side, normal(), good))
+  const side = Math.exp(shared.handedness * deviation(sideDoubt, shared.side, normal(), good))
   const odds =
     logOdds(club.mishitShare) +
     deviation(mishitDoubt, shared.mishit, normal(), club.shots * club.mishitShare * (1 - club.mishitShare))
