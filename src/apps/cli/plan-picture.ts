@@ -68,7 +68,7 @@ function patternOf({ hole, player, day, plan }: PictureQuestion, option: PlanOpt
     from: [x, y],
     lie,
   })
-  return { ...finishes, club: option.club, ground: finishes.ground as NonNullable<Pattern['ground']> }
+  return { ...finishes, club: option.club }
 }
 
 /** Carries drawn as arcs: the longest clubs, so that they stay apart. Our assumption. */

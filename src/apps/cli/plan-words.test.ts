@@ -42,9 +42,9 @@ describe('words of a plan', () => {
       { what: 'wind', unit: 'm/s', direction: 'behind', at: null, club: null },
     ]
     expect(flipLines(flips, 'yards')).toEqual([
-      '10 mph of wind into: driver',
-      '0.70 × with softer ground: 5-wood',
-      '10 yd of water left further: driver',
+      '10 mph more wind into: driver',
+      'softer ground, 0.70 ×: 5-wood',
+      'water left 10 yd further: driver',
       'nothing in the sensible range of: wider spread, wind behind',
     ])
   })

@@ -28,29 +28,34 @@ export function leaveText(option: PlanOption, units: ReaderUnits): string {
 
 /** What changes the plan, a line each, and one line for what does not within the sensible range. */
 export function flipLines(flips: readonly Flip[], units: ReaderUnits): string[] {
-  const idle = flips.filter((flip) => flip.at === null).map(changeText)
+  const idle = flips.filter(({ at }) => at === null).map(changeText)
   return [
-    ...flips.flatMap(({ at, club, ...flip }) =>
-      at === null || club === null
+    ...flips.flatMap((flip) =>
+      flip.at === null || flip.club === null
         ? []
-        : [`${amountText(at, flip.unit, units)}${changeText(flip)}: ${club.replaceAll('-wedge', ' wedge')}`],
+        : [`${amountText(flip, flip.at, units)}: ${flip.club.replaceAll('-wedge', ' wedge')}`],
     ),
     ...(idle.length === 0 ? [] : [`nothing in the sensible range of: ${idle.join(', ')}`]),
   ]
 }
 
 /** `wind into`, `softer ground`, `wider spread`, `Heron pool further`. */
-function changeText({ what, direction }: Pick<Flip, 'what' | 'direction'>): string {
+function changeText({ what, direction }: Flip): string {
   if (what === 'firmness') return `${direction} ground`
   if (what === 'spread') return `${direction} spread`
-  return `${what.replace(/^hazard:/, '').replaceAll('-', ' ')} ${direction}`
+  return `${thing(what)} ${direction}`
 }
 
-/** How much of a change: an amount of wind or length, or the new value against what it is now. */
-function amountText(value: number, unit: string, units: ReaderUnits): string {
-  if (unit === 'm') return `${lengthText(value, units)} of `
-  if (unit === 'm/s') return `${windText(value, units)} of `
-  return `${value.toFixed(2)} × with `
+/** `3 mph more wind into`, `Heron pool 30 yd further`, `softer ground, 0.40 ×`: how much of the change it takes. */
+function amountText(flip: Flip, value: number, units: ReaderUnits): string {
+  const { what, unit, direction } = flip
+  if (unit === 'm') return `${thing(what)} ${lengthText(value, units)} ${direction}`
+  if (unit === 'm/s') return `${windText(value, units)} more ${what} ${direction}`
+  return `${changeText(flip)}, ${value.toFixed(2)} ×`
+}
+
+function thing(what: string): string {
+  return what.replace(/^hazard:/, '').replaceAll('-', ' ')
 }
 
 /** What to play next from one place, as a line for a person. */
