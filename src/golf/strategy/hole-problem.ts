@@ -44,6 +44,8 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   const bestAction = new Int32Array(places.coarseCount).fill(-1)
   const groups = options.kept ? [] : lineGroups(model)
   const reach = reachOf(model, shots)
+  /** Values from which the last improvement worked out its costs. */
+  let improvedFrom: Float64Array | null = null
 
   function tableOf(action: number): ShotTable {
     const known = tables[action]
@@ -76,6 +78,46 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     kept[slot] = action
   }
 
+  function forget(state: number): void {
+    const first = state * KEPT_ACTIONS
+    kept.fill(-1, first, first + KEPT_ACTIONS)
+    keptCosts.fill(Number.POSITIVE_INFINITY, first, first + KEPT_ACTIONS)
+  }
+
+  /** The least cost over the kept actions of a state, and the action that has it. */
+  function costOfKept(state: number, values: Float64Array): number {
+    let best = Number.POSITIVE_INFINITY
+    for (let slot = state * KEPT_ACTIONS; slot < (state + 1) * KEPT_ACTIONS; slot++) {
+      const action = kept[slot] as number
+      if (action < 0) break
+      const cost = costFromCell(places, costs, tableOf(action), state, values, values[state] as number)
+      if (cost >= best) continue
+      best = cost
+      bestAction[state] = action
+    }
+    return best
+  }
+
+  /**
+   * 1 where no action outside the kept ones can be the best: each of those cost at least as much as the last kept one
+   * did, and no cost has fallen since by more than the value that fell most.
+   */
+  function surelyKept(values: Float64Array): Uint8Array {
+    const isSure = new Uint8Array(places.coarseCount)
+    if (!improvedFrom) return isSure
+    let fall = 0
+    for (let place = 0; place < values.length; place++)
+      fall = Math.max(fall, (improvedFrom[place] as number) - (values[place] as number))
+    for (const state of states.order) {
+      const bound = keptCosts[(state + 1) * KEPT_ACTIONS - 1] as number
+      if (bound === Number.POSITIVE_INFINITY || bound - fall <= costOfKept(state, values)) continue
+      isSure[state] = 1
+      // The bound was worked out from older values than the next one will be compared with.
+      keptCosts[(state + 1) * KEPT_ACTIONS - 1] = bound - fall
+    }
+    return isSure
+  }
+
   return {
     shots,
     kept,
@@ -89,28 +131,33 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     },
     improve(values) {
       costs.valuesMoved()
-      kept.fill(-1)
-      keptCosts.fill(Number.POSITIVE_INFINITY)
-      // Action by action over neighbouring cells, not cell by cell over actions: what they read lies side by side.
-      for (const group of groups)
-        for (const [index, shot] of shots.entries()) {
+      const isSure = surelyKept(values)
+      for (const state of states.order) if (isSure[state] === 0) forget(state)
+      // Shot by shot and line by line over neighbouring cells, not cell by cell over actions: what they read lies side
+      // by side, and neighbouring lines read the same rest tables.
+      for (const [index, shot] of shots.entries())
+        for (const group of groups) {
           if (!isAllowed(shot, group.lie, player)) continue
           const action = index * LINES_A_SHOT + LIES.indexOf(group.lie) * HEADINGS + group.line
           const table = tableOf(action)
           const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
           for (const state of group.states) {
-            if (shot.stock.totalMetres > (reach[state] as number)) continue
+            if (isSure[state] === 1 || shot.stock.totalMetres > (reach[state] as number)) continue
             if (shot.shape !== 'stock' && (places.toPin[state] as number) > partialReach) continue
             const here = values[state] as number
             keep(state, action, costFromCell(places, costs, table, state, values, here))
           }
         }
       let largest = 0
-      for (const state of states.order) {
-        const value = keptCosts[state * KEPT_ACTIONS] as number
+      const next = Float64Array.from(states.order, (state) =>
+        isSure[state] === 1 ? costOfKept(state, values) : (keptCosts[state * KEPT_ACTIONS] as number),
+      )
+      improvedFrom = Float64Array.from(values)
+      for (const [index, state] of states.order.entries()) {
+        const value = next[index] as number
         largest = Math.max(largest, Math.abs(value - (values[state] as number)))
         values[state] = value
-        bestAction[state] = kept[state * KEPT_ACTIONS] as number
+        if (isSure[state] === 0) bestAction[state] = kept[state * KEPT_ACTIONS] as number
       }
       return largest
     },
@@ -119,15 +166,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       let largest = 0
       for (const state of states.order) {
         const here = values[state] as number
-        let best = Number.POSITIVE_INFINITY
-        for (let slot = state * KEPT_ACTIONS; slot < (state + 1) * KEPT_ACTIONS; slot++) {
-          const action = kept[slot] as number
-          if (action < 0) break
-          const cost = costFromCell(places, costs, tableOf(action), state, values, here)
-          if (cost >= best) continue
-          best = cost
-          bestAction[state] = action
-        }
+        const best = costOfKept(state, values)
         largest = Math.max(largest, Math.abs(best - here))
         values[state] = best
       }
@@ -164,7 +203,7 @@ function lineGroups(model: HoleModel): LineGroup[] {
       group.states.push(state)
     }
   }
-  return [...groups.values()]
+  return [...groups.values()].sort((a, b) => headingOf(a.line) - headingOf(b.line))
 }
 
 /** By cell: the longest stock total that is tried there. It depends on no other club, so a club more never costs. */

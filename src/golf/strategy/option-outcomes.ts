@@ -53,7 +53,8 @@ export function leaveOf(
   for (let k = 0; k < leaves.length; k++) {
     const outcome = outcomeOfStrike(places, table, situation, k)
     const kind = Math.floor(outcome / places.count)
-    const place = kind === AT_REST ? outcome : model.costs.reliefPlace(outcome, values)
+    if (kind !== AT_REST) model.costs.workOut(outcome, values)
+    const place = kind === AT_REST ? outcome : (model.costs.drop[outcome] as number)
     leaves[k] = place < 0 ? fromHere : (places.toPin[place] as number)
   }
   const at = (share: number): number => weightedQuantile(leaves, table.weight, share)

@@ -3,7 +3,10 @@ import { OUT_OF_BOUNDS, OUTCOME_KINDS, type Outcome } from './outcome.ts'
 import type { Places } from './places.ts'
 import { type Relief, reliefPlaces } from './relief-places.ts'
 
-/** What each outcome costs from here on, for given values of all places. */
+/**
+ * What each outcome costs from here on. Where it is not simply the value of a place, it is worked out from the values
+ * of all places on demand, and kept until {@link OutcomeCosts.valuesMoved}. The arrays are open for the inner loops.
+ */
 export interface OutcomeCosts {
   /** 0 where an outcome simply costs the value of its place. */
   readonly isSpecial: Uint8Array
@@ -11,18 +14,79 @@ export interface OutcomeCosts {
   readonly played: Float64Array
   readonly relieved: Float64Array
   readonly returned: Float64Array
-  /** Cheapest relief other than stroke and distance, penalty included; infinite when there is none. */
-  reliefCost(outcome: Outcome, values: Float64Array): number
+  /** 1 where the arrays below hold for the present values. */
+  readonly isKnown: Uint8Array
+  /** Expected cost of the shares that are played as they lie or take relief. */
+  readonly kept: Float64Array
+  /** Cheapest relief other than stroke and distance, penalty included; infinite when there is none, 0 where none is needed. */
+  readonly relief: Float64Array
+  /** The relief's part in {@link kept}. */
+  readonly reliefInKept: Float64Array
   /** Where that relief is dropped, −1 when there is none. */
-  reliefPlace(outcome: Outcome, values: Float64Array): number
-  /** Forget relief costs that were worked out from older values. */
+  readonly drop: Int32Array
+  /** Fills the arrays above for one outcome. */
+  workOut(outcome: Outcome, values: Float64Array): void
+  /** Forget what was worked out from other values. */
   valuesMoved(): void
 }
 
 /** Sets out the outcomes of a hole: their shares depend on the ground, their costs on the values. */
 export function outcomeCosts(places: Places, pin: Point, localRules: readonly string[]): OutcomeCosts {
   const size = places.count * OUTCOME_KINDS
-  const hasLocalRuleE5 = localRules.includes('E-5')
+  const shares = sharesOf(places, localRules.includes('E-5'))
+  const { played, relieved } = shares
+  const isKnown = new Uint8Array(size)
+  const kept = new Float64Array(size)
+  const relief = new Float64Array(size)
+  const reliefInKept = new Float64Array(size)
+  const drop = new Int32Array(size).fill(-1)
+  const reliefs = new Map<Outcome, Relief[]>()
+  const reliefsOf = (outcome: Outcome): Relief[] => {
+    const known = reliefs.get(outcome)
+    if (known) return known
+    const kind = Math.floor(outcome / places.count)
+    const made = reliefPlaces(places, pin, kind, outcome % places.count, localRules)
+    reliefs.set(outcome, made)
+    return made
+  }
+  return {
+    ...shares,
+    isKnown,
+    kept,
+    relief,
+    reliefInKept,
+    drop,
+    workOut(outcome, values) {
+      const share = relieved[outcome] as number
+      let best = share > 0 ? Number.POSITIVE_INFINITY : 0
+      let bestDrop = -1
+      if (share > 0)
+        for (const { penaltyStrokes, places: drops } of reliefsOf(outcome))
+          for (const place of drops) {
+            const cost = penaltyStrokes + (values[place] as number)
+            if (cost >= best) continue
+            best = cost
+            bestDrop = place
+          }
+      relief[outcome] = best
+      reliefInKept[outcome] = bestDrop < 0 ? 0 : share * best
+      drop[outcome] = bestDrop
+      const lies = played[outcome] as number
+      const asItLies = lies > 0 ? lies * (values[outcome % places.count] as number) : 0
+      kept[outcome] = asItLies + (reliefInKept[outcome] as number)
+      isKnown[outcome] = 1
+    },
+    valuesMoved() {
+      isKnown.fill(0)
+    },
+  }
+}
+
+function sharesOf(
+  places: Places,
+  hasLocalRuleE5: boolean,
+): Pick<OutcomeCosts, 'isSpecial' | 'played' | 'relieved' | 'returned'> {
+  const size = places.count * OUTCOME_KINDS
   const isSpecial = new Uint8Array(size)
   const played = new Float64Array(size)
   const relieved = new Float64Array(size)
@@ -41,53 +105,5 @@ export function outcomeCosts(places: Places, pin: Point, localRules: readonly st
     relieved.fill(0, OUT_OF_BOUNDS * places.count)
     returned.fill(1, OUT_OF_BOUNDS * places.count)
   }
-
-  const reliefs = new Map<Outcome, Relief[]>()
-  const cost = new Float64Array(size)
-  const spot = new Int32Array(size)
-  const stampOf = new Int32Array(size)
-  let stamp = 1
-  function refresh(outcome: Outcome, values: Float64Array): void {
-    if (stampOf[outcome] === stamp) return
-    let options = reliefs.get(outcome)
-    if (!options) {
-      options = reliefPlaces(
-        places,
-        pin,
-        Math.floor(outcome / places.count),
-        outcome % places.count,
-        localRules,
-      )
-      reliefs.set(outcome, options)
-    }
-    let best = Number.POSITIVE_INFINITY
-    let bestDrop = -1
-    for (const { penaltyStrokes, places: drops } of options)
-      for (const drop of drops) {
-        const value = penaltyStrokes + (values[drop] as number)
-        if (value >= best) continue
-        best = value
-        bestDrop = drop
-      }
-    cost[outcome] = best
-    spot[outcome] = bestDrop
-    stampOf[outcome] = stamp
-  }
-  return {
-    isSpecial,
-    played,
-    relieved,
-    returned,
-    reliefCost(outcome, values) {
-      refresh(outcome, values)
-      return cost[outcome] as number
-    },
-    reliefPlace(outcome, values) {
-      refresh(outcome, values)
-      return spot[outcome] as number
-    },
-    valuesMoved() {
-      stamp += 1
-    },
-  }
+  return { isSpecial, played, relieved, returned }
 }

@@ -93,8 +93,8 @@ function chanceOf(
     const dropped = 1 - played - back
     chance += weight * (back * again + played * after(1, outcome % places.count))
     if (dropped < 1e-12) continue
-    const drop = costs.reliefPlace(outcome, values)
-    const penalty = Math.round(costs.reliefCost(outcome, values) - (values[drop] as number))
+    const drop = costs.drop[outcome] as number
+    const penalty = Math.round((costs.relief[outcome] as number) - (values[drop] as number))
     chance += weight * dropped * after(1 + penalty, drop)
   }
   return chance

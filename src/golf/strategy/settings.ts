@@ -33,8 +33,6 @@ export const RUN_HEADING_STEP_DEGREES = 4
 /** Actions of a state that are kept between full sweeps. */
 export const KEPT_ACTIONS = 6
 
-/** Direction spread of a mishit as a multiple of the good strike's. Our assumption; a mishit is wider by all accounts. */
-export const MISHIT_DIRECTION_SHARE = 1.7
 /** Least carry of a mishit as a share of stock: a topped ball. Our assumption. */
 export const LEAST_MISHIT_CARRY_SHARE = 0.05
 

@@ -1,10 +1,11 @@
 import { type Conditions, flightChange } from '#golf/ball/conditions.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
+import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
 import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { RestTable, RestTables } from './rest-tables.ts'
-import { LEAST_MISHIT_CARRY_SHARE, MISHIT_DIRECTION_SHARE } from './settings.ts'
+import { LEAST_MISHIT_CARRY_SHARE } from './settings.ts'
 import type { Shot } from './shots.ts'
 import type { Strikes } from './strikes.ts'
 
@@ -65,7 +66,7 @@ export function shotTable(input: ShotTableInput): ShotTable {
   }
   for (let k = 0; k < count; k++) {
     const isGood = k < strikes.goodCount
-    const spread = isGood ? sd : sd * MISHIT_DIRECTION_SHARE
+    const spread = isGood ? sd : sd * MISHIT_DIRECTION_FACTOR
     const share = strikes.directionShare[k] as number
     const direction =
       heading + splitNormalQuantile(share, spread * stock.leftShare, spread * stock.rightShare)

@@ -22,7 +22,7 @@ export function costFromCell(
   const { coarse, isNearPin } = places
   const { columns, rows } = coarse
   const { cellDx, cellDy, dx, dy, weight, rest } = table
-  const { isSpecial } = costs
+  const { isSpecial, isKnown, kept, returned, relief, reliefInKept, relieved } = costs
   const row = Math.floor(cell / columns)
   const column = cell - row * columns
   const x = places.x[cell] as number
@@ -42,9 +42,13 @@ export function costFromCell(
       sum += chance * (values[outcome] as number)
       continue
     }
-    const returned = returnedShare(costs, outcome, values, here)
-    back += chance * returned
-    sum += chance * keptCost(costs, places, outcome, values, here)
+    if (isKnown[outcome] === 0) costs.workOut(outcome, values)
+    sum += chance * (kept[outcome] as number)
+    back += chance * (returned[outcome] as number)
+    if ((relief[outcome] as number) > 1 + here) {
+      sum -= chance * (reliefInKept[outcome] as number)
+      back += chance * (relieved[outcome] as number)
+    }
   }
   return back < SURELY_BACK ? (1 + sum + back) / (1 - back) : Number.POSITIVE_INFINITY
 }
@@ -69,11 +73,16 @@ export function strokeShares(
     const place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
     const outcome = (rest[k] as Int32Array)[place] as number
     const chance = weight[k] as number
-    if (costs.isSpecial[outcome] === 0) sum += chance * (values[outcome] as number)
-    else {
-      back += chance * returnedShare(costs, outcome, values, here)
-      sum += chance * keptCost(costs, places, outcome, values, here)
+    if (costs.isSpecial[outcome] === 0) {
+      sum += chance * (values[outcome] as number)
+      continue
     }
+    const returned = returnedShare(costs, outcome, values, here)
+    const isReliefTaken = (costs.relief[outcome] as number) <= 1 + here
+    back += chance * returned
+    sum +=
+      chance *
+      ((costs.kept[outcome] as number) - (isReliefTaken ? 0 : (costs.reliefInKept[outcome] as number)))
   }
   return { sum, back }
 }
@@ -85,25 +94,7 @@ export function returnedShare(
   values: Float64Array,
   here: number,
 ): number {
-  const relieved = costs.relieved[outcome] as number
-  const goesBack = relieved > 0 && costs.reliefCost(outcome, values) > 1 + here ? relieved : 0
+  if (costs.isKnown[outcome] === 0) costs.workOut(outcome, values)
+  const goesBack = (costs.relief[outcome] as number) > 1 + here ? (costs.relieved[outcome] as number) : 0
   return (costs.returned[outcome] as number) + goesBack
-}
-
-/** Expected cost of the shares that are not replayed: played as they lie, or dropped elsewhere. */
-function keptCost(
-  costs: OutcomeCosts,
-  places: Places,
-  outcome: number,
-  values: Float64Array,
-  here: number,
-): number {
-  const relieved = costs.relieved[outcome] as number
-  const played = costs.played[outcome] as number
-  let cost = played > 0 ? played * (values[outcome % places.count] as number) : 0
-  if (relieved > 0) {
-    const relief = costs.reliefCost(outcome, values)
-    if (relief <= 1 + here) cost += relieved * relief
-  }
-  return cost
 }
