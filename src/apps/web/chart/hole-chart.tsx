@@ -18,10 +18,11 @@ interface HoleChartProps {
   readonly marks: HoleDrawingOptions
   /** What the aim says, for screen readers: `4 yd left`. */
   readonly aimWords: string
-  readonly onAim: (headingDegrees: number) => void
+  /** `drag` is the same for all of one drag. */
+  readonly onAim: (headingDegrees: number, drag: number) => void
   /** A step of the aim to the right in the reader's units; `null` = back to the best line. */
   readonly onAimStep: (steps: number | null) => void
-  readonly onPin: (pin: Point) => void
+  readonly onPin: (pin: Point, drag: number) => void
   readonly onPinStep: (right: number, further: number) => void
 }
 
@@ -75,6 +76,7 @@ function Handles(props: HoleChartProps & { readonly sheet: Sheet }): ReactElemen
   const { hole, sheet, marks } = props
   const surface = useRef<HTMLDivElement>(null)
   const [dragged, setDragged] = useState<'aim' | 'pin' | null>(null)
+  const drags = useRef(0)
   const aim = marks.aim
   const target =
     aim === undefined
@@ -84,6 +86,10 @@ function Handles(props: HoleChartProps & { readonly sheet: Sheet }): ReactElemen
           aim.from[1] + aim.atMetres * Math.cos((aim.headingDegrees * Math.PI) / 180),
         ])
   const pin = sheet.toSheet(hole.pin)
+  const heldLift = useRef(PENNANT_LIFT)
+  // The aim of a short hole lies over the pin: the pin is then held higher, so that each has room to be hit.
+  if (dragged !== 'pin') heldLift.current = liftClearOf(pin, target)
+  const lift = heldLift.current
 
   const ground = (event: PointerEvent): Point => {
     const box = surface.current?.getBoundingClientRect()
@@ -94,19 +100,20 @@ function Handles(props: HoleChartProps & { readonly sheet: Sheet }): ReactElemen
     return (Math.atan2(x - fromX, y - fromY) * 180) / Math.PI
   }
   const movePinTo = (at: Point): void => {
-    if (hole.green !== null && polygonContains(hole.green, at)) props.onPin(at)
+    if (hole.green !== null && polygonContains(hole.green, at)) props.onPin(at, drags.current)
   }
   const grab = (what: 'aim' | 'pin') => ({
     onPointerDown: (event: PointerEvent<HTMLElement>) => {
       event.stopPropagation()
       event.currentTarget.setPointerCapture(event.pointerId)
+      drags.current += 1
       setDragged(what)
     },
     onPointerMove: (event: PointerEvent<HTMLElement>) => {
       if (dragged !== what) return
       // The pin is held by its pennant, which stands above the hole it marks.
-      if (what === 'aim') props.onAim(headingTo(ground(event)))
-      else movePinTo(below(ground(event), PENNANT_LIFT / sheet.unitsPerMetre))
+      if (what === 'aim') props.onAim(headingTo(ground(event)), drags.current)
+      else movePinTo(below(ground(event), lift / sheet.unitsPerMetre))
     },
     onPointerUp: () => setDragged(null),
     onPointerCancel: () => setDragged(null),
@@ -119,15 +126,16 @@ function Handles(props: HoleChartProps & { readonly sheet: Sheet }): ReactElemen
         className="chart-surface"
         onPointerUp={(event) => {
           const at = ground(event)
-          if (hole.green !== null && polygonContains(hole.green, at)) props.onPin(at)
-          else if (at[1] > 5) props.onAim(headingTo(at))
+          drags.current += 1
+          if (hole.green !== null && polygonContains(hole.green, at)) props.onPin(at, drags.current)
+          else if (at[1] > 5) props.onAim(headingTo(at), drags.current)
         }}
       />
       {hole.green !== null && (
         <button
           type="button"
           className="handle handle-pin"
-          style={{ left: pin[0] + 4, top: pin[1] - PENNANT_LIFT }}
+          style={{ left: pin[0] + PENNANT_SIDE, top: pin[1] - lift }}
           aria-label="Pin: arrow keys move it one pace"
           onKeyDown={(event) => onArrows(event, props.onPinStep)}
           {...grab('pin')}
@@ -161,8 +169,20 @@ function Handles(props: HoleChartProps & { readonly sheet: Sheet }): ReactElemen
   )
 }
 
-/** How far above its hole the pin is held, CSS pixels. */
+/** How far above and beside its hole the pin is held, and the room a handle needs, CSS pixels. */
 const PENNANT_LIFT = 30
+const PENNANT_SIDE = 4
+const HANDLE_ROOM = 50
+
+function liftClearOf(pin: Point, target: Point | null): number {
+  let lift = PENNANT_LIFT
+  const isTouching = (): boolean =>
+    target !== null &&
+    Math.abs(pin[0] + PENNANT_SIDE - target[0]) < HANDLE_ROOM &&
+    Math.abs(pin[1] - lift - target[1]) < HANDLE_ROOM
+  while (isTouching()) lift += 2
+  return lift
+}
 
 function below([x, y]: Point, metres: number): Point {
   return [x, y - metres]

@@ -5,6 +5,7 @@ import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { cost, figure, sideways, unitSign } from '../words.ts'
+import { Section } from './section.tsx'
 
 /** The clubs in order of cost: choose one to see its pattern and its price. */
 export function ClubTable(props: {
@@ -20,8 +21,7 @@ export function ClubTable(props: {
   )
   const full = fullCost(shown)
   return (
-    <section aria-labelledby="clubs-title">
-      <h2 id="clubs-title">The clubs</h2>
+    <Section title="The clubs">
       <table className="clubs">
         <thead>
           <tr>
@@ -53,7 +53,7 @@ export function ClubTable(props: {
           {isWhole ? 'Fewer clubs' : `All ${options.length} clubs`}
         </button>
       )}
-    </section>
+    </Section>
   )
 }
 

@@ -3,6 +3,7 @@ import type { Day } from '#golf/course/day.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { compassPoint, firmnessWord, windOnHole, windSpeed } from '../words.ts'
+import { Section } from './section.tsx'
 import { StepSlider } from './step-slider.tsx'
 
 /** Wind, firmness and the pin: what changes a plan without the course changing. */
@@ -23,8 +24,7 @@ export function DayControls(props: {
   const { speedMetresPerSecond, fromDegrees } = day.wind
   const isCalm = speedMetresPerSecond < 0.05
   return (
-    <section aria-labelledby="day-title">
-      <h2 id="day-title">The day</h2>
+    <Section title="The day">
       <StepSlider
         label="Wind"
         value={speedMetresPerSecond}
@@ -89,6 +89,6 @@ export function DayControls(props: {
           </div>
         </fieldset>
       )}
-    </section>
+    </Section>
   )
 }

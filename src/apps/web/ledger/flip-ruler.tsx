@@ -5,6 +5,7 @@ import { drawFlips } from '#paper/draw/draw-flips.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { flipLabel, flipSentence, flipShare, isFound, silentFlips } from '../flip-words.ts'
+import { Section } from './section.tsx'
 
 /** The ruler of flips with the same in sentences below it. */
 export function FlipRuler(props: {
@@ -28,8 +29,7 @@ export function FlipRuler(props: {
   if (hole === null || drawing === null) return null
   const silent = silentFlips(plan.flips, hole)
   return (
-    <section aria-labelledby="flips-title">
-      <h2 id="flips-title">What flips it</h2>
+    <Section title="What flips it">
       {isFull ? (
         <>
           <Picture drawing={drawing} className="flip-ruler" isDecoration />
@@ -43,6 +43,6 @@ export function FlipRuler(props: {
       ) : (
         <p className="silent">The ruler comes with the fuller answer.</p>
       )}
-    </section>
+    </Section>
   )
 }

@@ -3,6 +3,7 @@ import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import type { Reader } from '../desk/desk.ts'
 import type { Planning } from '../planning/use-planning.ts'
 import { cost, length, lieWord, nextShot, outcomeShares, sideways, strokes, verdict } from '../words.ts'
+import { Section } from './section.tsx'
 
 /** The plan as a sentence, its verdict and its value. */
 export function PlanSentence(props: { readonly planning: Planning }): ReactElement {
@@ -27,10 +28,12 @@ export function PlanSentence(props: { readonly planning: Planning }): ReactEleme
   )
 }
 
-/** The value with its range, to the nearest twentieth of a stroke. */
+/** The value with its range where it is known, to the nearest twentieth of a stroke. */
 export function valueWords(plan: Plan): string {
-  const { strokes: value, low, high } = plan.value
-  return `${strokes(value)} strokes from here, likely ${strokes(low)} to ${strokes(high)}.`
+  const [value, low, high] = [plan.value.strokes, plan.value.low, plan.value.high].map(strokes)
+  return low === high
+    ? `About ${value} strokes from here.`
+    : `${value} strokes from here, likely ${low} to ${high}.`
 }
 
 /** What the chosen club does when it is not the plan's: its price, said without blame. */
@@ -56,8 +59,7 @@ export function OutcomeList(props: {
   readonly outcomes: Readonly<Partial<Record<string, number>>>
 }): ReactElement {
   return (
-    <section aria-labelledby="outcomes-title">
-      <h2 id="outcomes-title">Where the {props.club} finishes</h2>
+    <Section title={`Where the ${props.club} finishes`}>
       <ul className="outcomes">
         {outcomeShares(props.outcomes).map(({ ground, share }) => (
           <li key={ground}>
@@ -65,7 +67,7 @@ export function OutcomeList(props: {
           </li>
         ))}
       </ul>
-    </section>
+    </Section>
   )
 }
 
@@ -78,8 +80,7 @@ export function ThenList(props: {
   const { plan, reader } = props
   if (plan.then.length === 0) return null
   return (
-    <section aria-labelledby="then-title">
-      <h2 id="then-title">Then</h2>
+    <Section title="Then">
       <ul className="then">
         {plan.then.map((shot) => (
           <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
@@ -88,20 +89,19 @@ export function ThenList(props: {
           </li>
         ))}
       </ul>
-    </section>
+    </Section>
   )
 }
 
 /** The usual cautions of the plan, and what the page defers to. */
 export function CautionList(props: { readonly plan: Plan }): ReactElement {
   return (
-    <section aria-labelledby="cautions-title" className="cautions">
-      <h2 id="cautions-title">Before you play</h2>
+    <Section title="Before you play" className="cautions">
       <ul>
         {props.plan.cautions.map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
       </ul>
-    </section>
+    </Section>
   )
 }

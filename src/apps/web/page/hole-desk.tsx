@@ -43,11 +43,13 @@ export function HoleDesk(props: {
   const heading = desk.aimDegrees ?? option?.aim.heading_deg ?? null
   const finishes = useFinishes(situation, option?.club ?? null, heading)
 
-  // A course is opened at its first hole, known only once it is here.
+  // A course is opened at its first hole, known only once it is here; a hole chosen meanwhile stays.
   useEffect(() => {
-    const first = course.value?.holes[0]?.ref
-    if (first !== undefined && !course.value?.holes.some(({ ref }) => ref === desk.holeRef))
-      edit('open', (now) => edits.chooseHole(now, first))
+    const holes = course.value?.holes ?? []
+    const isOnCourse = (ref: string): boolean => holes.some((hole) => hole.ref === ref)
+    const first = holes[0]?.ref
+    if (first !== undefined && !isOnCourse(desk.holeRef))
+      edit('open', (now) => (isOnCourse(now.holeRef) ? now : edits.chooseHole(now, first)))
   }, [course.value, desk.holeRef, edit])
 
   const survey = useMemo(
@@ -118,11 +120,11 @@ export function HoleDesk(props: {
               survey={survey}
               marks={marks}
               aimWords={option === null ? '' : `${option.club}, ${sideways(offset, reader)}`}
-              onAim={(degrees) =>
-                option !== null && edit('aim', (now) => edits.aimAt(now, option.club, degrees))
+              onAim={(degrees, drag) =>
+                option !== null && edit('aim', (now) => edits.aimAt(now, option.club, degrees), drag)
               }
               onAimStep={stepAim}
-              onPin={(pin) => edit('pin', (now) => edits.movePin(now, pin))}
+              onPin={(pin, drag) => edit('pin', (now) => edits.movePin(now, pin), drag)}
               onPinStep={stepPin}
             />
           )}

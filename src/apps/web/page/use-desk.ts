@@ -2,19 +2,24 @@ import { useCallback, useState } from 'react'
 import type { Desk } from '../desk/desk.ts'
 import { beginHistory, remember, undo as undoOnce } from '../desk/history.ts'
 
-/** The desk with its past: `edit` takes a kind, so that a drag is one step, and a pure function from old to new. */
+/** Changes the desk by a pure function; edits of one drag, or of one kind in quick succession, are one step of undo. */
+export type Edit = (kind: string, change: (desk: Desk) => Desk, drag?: number | null) => void
+
+/** The desk with its past. */
 export function useDesk(open: () => Desk): {
   readonly desk: Desk
-  readonly edit: (kind: string, change: (desk: Desk) => Desk) => void
+  readonly edit: Edit
   readonly undo: () => void
   readonly canUndo: boolean
 } {
   const [history, setHistory] = useState(() => beginHistory(open()))
-  const edit = useCallback((kind: string, change: (desk: Desk) => Desk) => {
+  const edit = useCallback<Edit>((kind, change, drag = null) => {
     setHistory((before) => {
       const next = change(before.now)
       // Opening a course at its first hole is no choice of the person's.
-      return kind === 'open' ? { ...before, now: next } : remember(before, next, kind, Date.now())
+      return kind === 'open'
+        ? { ...before, now: next }
+        : remember(before, next, { kind, at: Date.now(), drag })
     })
   }, [])
   const undo = useCallback(() => setHistory(undoOnce), [])

@@ -71,6 +71,7 @@ export function latestAnswer(
         send(question)
       } else {
         waiting = question
+        wanted = -1
       }
     },
     forget() {

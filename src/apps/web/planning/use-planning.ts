@@ -4,7 +4,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import { type LatestAnswer, latestAnswer, type WorkerPort } from './latest-answer.ts'
-import type { Answered, Finishes, Trouble } from './questions.ts'
+import type { Answered, Finishes, PlanQuestion, Trouble } from './questions.ts'
 
 /** What is planned: the hole as cut, the player, the conditions. `null` while something is missing. */
 export interface Situation {
@@ -29,13 +29,15 @@ export interface Planning {
 const NOTHING: Planning = { plan: null, isCurrent: false, isFull: false, trouble: null }
 
 /**
- * Plans the situation in two workers: a quick first answer, then the fuller one; stale answers are dropped. A club of
- * the player's own choice is planned on with by the fuller one while the plan at hand stays.
+ * Plans the situation: a quick first answer, then the fuller one from another worker, begun only when the first is
+ * there; stale answers are dropped. A club of the player's own choice is planned on with by the fuller one while the
+ * plan at hand stays.
  */
 export function usePlan(situation: Situation | null, club: string | null): Planning {
   const [planning, setPlanning] = useState<Planning>(NOTHING)
   const workers = useRef<{ first: LatestAnswer; full: LatestAnswer } | null>(null)
   const asked = useRef<Situation | null>(null)
+  const next = useRef<PlanQuestion | null>(null)
 
   useEffect(() => {
     const first = latestAnswer(spawnPlanner, ({ plan, fault }) => {
@@ -44,6 +46,7 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
         if (plan !== undefined) return { plan, isCurrent: true, isFull: false, trouble: null }
         return { ...before, trouble: fault ?? null }
       })
+      if (plan !== undefined && next.current !== null) workers.current?.full.ask(next.current)
     })
     const tell = ({ plan, fault }: Answered): void => {
       setPlanning((before) =>
@@ -78,8 +81,11 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
       isFull: false,
       trouble: null,
     }))
-    if (isNew) workers.current?.first.ask({ kind: 'plan', ...situation, club: null, isFirst: true })
-    workers.current?.full.ask({ kind: 'plan', ...situation, club, isFirst: false })
+    next.current = { kind: 'plan', ...situation, club, isFirst: false }
+    if (isNew) {
+      workers.current?.full.forget()
+      workers.current?.first.ask({ kind: 'plan', ...situation, club: null, isFirst: true })
+    } else workers.current?.full.ask(next.current)
   }, [situation, club])
   return planning
 }

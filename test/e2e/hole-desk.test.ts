@@ -1,0 +1,240 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import type { Locator, Page } from 'playwright-core'
+import { build } from 'vite'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type RunningServer, startServer } from '#apps/server/start-server.ts'
+import { type OpenBrowser, openBrowser } from './open-browser.ts'
+
+/**
+ * The hole desk in a real browser, served by the real server with the example course, planned by the real planner.
+ * Hole 3 is used: a par 3, so that a plan takes a second or two.
+ */
+const ROOT = fileURLToPath(new URL('../..', import.meta.url))
+const AXE = readFileSync(join(ROOT, 'node_modules/axe-core/axe.min.js'), 'utf8')
+/** Waits are long because the machine may be busy; nothing here measures time. */
+const PATIENCE = 90_000
+
+let folder: string
+let server: RunningServer
+let browser: OpenBrowser
+let page: Page
+const troubles: string[] = []
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'marram-desk-'))
+  await build({
+    configFile: join(ROOT, 'vite.config.ts'),
+    build: { outDir: join(folder, 'web'), emptyOutDir: true },
+    logLevel: 'error',
+  })
+  server = await startServer({
+    port: 0,
+    storePath: join(folder, 'store.db'),
+    webRoot: join(folder, 'web'),
+    examplesFolder: join(ROOT, 'examples'),
+  })
+  browser = await openBrowser()
+  page = await browser.context.newPage()
+  page.setDefaultTimeout(PATIENCE)
+  page.on('pageerror', (error) => troubles.push(error.message))
+  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
+  await page.goto(server.address)
+  await page.getByLabel('Hole', { exact: true }).selectOption('3')
+  await planned()
+}, PATIENCE * 2)
+
+afterAll(async () => {
+  await browser?.close()
+  await server?.close()
+  if (folder) rmSync(folder, { recursive: true, force: true })
+})
+
+/** Waits until the plan at hand is of what is on the desk. */
+async function planned(): Promise<void> {
+  await page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)').waitFor()
+}
+
+async function text(locator: Locator): Promise<string> {
+  return (await locator.textContent()) ?? ''
+}
+
+async function clubs(): Promise<string[]> {
+  return page.locator('.clubs tbody tr').allTextContents()
+}
+
+async function aim(): Promise<string> {
+  return (await page.getByRole('slider', { name: 'Aim' }).getAttribute('aria-valuetext')) ?? ''
+}
+
+/** What axe finds, contrast at 7:1 included, as lines that say where. */
+async function violations(): Promise<string[]> {
+  await page.evaluate(AXE)
+  return page.evaluate(
+    `axe.run(document, { rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } } })
+      .then(({ violations }) => violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`,
+  )
+}
+
+describe('the hole desk', () => {
+  it('opens on a plan: a sentence, clubs with their cost, the hole as a chart', async () => {
+    expect(await text(page.locator('.plan-sentence'))).toMatch(/[a-z].*\.$/s)
+    expect((await clubs()).length).toBeGreaterThanOrEqual(5)
+    expect(await page.locator('.clubs .bar svg text').first().textContent()).toBe('0.00')
+    const chart = page.locator('.chart svg').first()
+    expect(await chart.locator('title').textContent()).toBe('Hole 3, Cold Cove')
+    expect(await chart.locator('desc').textContent()).toMatch(/^Par 3, \d+ yards, drawn to scale/)
+  })
+
+  it('moves the aim and its price while it is dragged, and takes it back with undo', async () => {
+    const before = await aim()
+    const price = await text(page.locator('.aim-words strong'))
+    const box = (await page.getByRole('slider', { name: 'Aim' }).boundingBox())!
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    await page.mouse.move(x + 30, y, { steps: 5 })
+    const during = await aim()
+    await page.mouse.move(x + 60, y, { steps: 5 })
+    await page.mouse.up()
+    expect(during).not.toBe(before)
+    expect(await aim()).not.toBe(during)
+    expect(await text(page.locator('.aim-words strong'))).not.toBe(price)
+    await page.keyboard.press('Control+z')
+    expect(await aim()).toBe(before)
+  })
+
+  it('draws the pattern of the club and turns it with the aim', async () => {
+    const marks = page.locator('.chart svg .pattern')
+    await marks.waitFor({ state: 'attached' })
+    const before = await marks.innerHTML()
+    await page.getByRole('button', { name: 'Aim 5 yd right' }).click()
+    await expect.poll(() => marks.innerHTML()).not.toBe(before)
+    await page.getByRole('button', { name: 'best line' }).click()
+    expect(await page.getByRole('button', { name: 'best line' }).isDisabled()).toBe(true)
+  })
+
+  it('does everything of the aim and the wind by keys', async () => {
+    const slider = page.getByRole('slider', { name: 'Aim' })
+    const before = await aim()
+    await slider.focus()
+    await page.keyboard.press('ArrowRight')
+    const stepped = await aim()
+    expect(stepped).not.toBe(before)
+    await page.keyboard.press('PageDown')
+    expect(await aim()).not.toBe(stepped)
+    await page.keyboard.press('Home')
+    expect(await aim()).toBe(before)
+    await page.getByLabel('Ground', { exact: true }).focus()
+    await page.keyboard.press('ArrowRight')
+    expect(await page.getByLabel('Ground', { exact: true }).inputValue()).toBe('1.1')
+    await page.keyboard.press('Control+z')
+    expect(await page.getByLabel('Ground', { exact: true }).inputValue()).toBe('1')
+    await planned()
+  })
+
+  it('shows the pattern and the price of another club that is chosen', async () => {
+    const row = page.locator('.clubs tbody tr').nth(1)
+    const club = await text(row.getByRole('button'))
+    await row.getByRole('button').click()
+    expect(await row.getByRole('button').getAttribute('aria-pressed')).toBe('true')
+    expect(await aim()).toContain(club)
+    expect(await text(page.locator('.own-choice'))).toContain(club)
+    expect(await page.getByRole('heading', { name: `Where the ${club} finishes` }).count()).toBe(1)
+    await page.keyboard.press('Control+z')
+  })
+
+  it('plans anew when wind is given: the order of the clubs or their costs change', async () => {
+    const before = await clubs()
+    const more = page.getByRole('button', { name: 'Wind: one step more' })
+    for (let step = 0; step < 7; step += 1) await more.click()
+    expect(await text(page.locator('.step-slider output').first())).toBe('7 m/s')
+    await planned()
+    expect(await clubs()).not.toEqual(before)
+    // On a slow machine a run of clicks is more than one step.
+    while ((await text(page.locator('.step-slider output').first())) !== 'calm')
+      await page.keyboard.press('Control+z')
+    await planned()
+    expect(await clubs()).toEqual(before)
+  })
+
+  it('moves the pin by its parts and by paces, never off the green', async () => {
+    const pin = (): Promise<string | null> => page.locator('.handle-pin').getAttribute('style')
+    const middle = await pin()
+    await page.getByRole('button', { name: 'back', exact: true }).click()
+    const back = await pin()
+    expect(back).not.toBe(middle)
+    await page.locator('.handle-pin').focus()
+    await page.keyboard.press('ArrowDown')
+    expect(await pin()).not.toBe(back)
+    for (let pace = 0; pace < 40; pace += 1) await page.keyboard.press('ArrowUp')
+    expect(await page.getByRole('alert').count()).toBe(0)
+    await page.getByRole('button', { name: 'middle', exact: true }).click()
+    expect(await pin()).toBe(middle)
+    await planned()
+  })
+
+  it('reads in metres and at night when asked', async () => {
+    await page.getByRole('button', { name: /^Lengths in yards/ }).click()
+    expect(await aim()).toMatch(/ m (left|right)|on the line/)
+    await page.getByRole('button', { name: /^Lengths in metres/ }).click()
+    await page.getByRole('button', { name: 'Night' }).click()
+    expect(await page.evaluate('getComputedStyle(document.documentElement).backgroundColor')).toBe(
+      'rgb(20, 18, 15)',
+    )
+    expect(await violations()).toEqual([])
+    await page.getByRole('button', { name: 'Night' }).click()
+    await planned()
+  })
+
+  it.each([
+    [1280, 900],
+    [390, 844],
+  ])('has no accessibility violation at %i × %i, and nothing to hit under 48 px', async (width, height) => {
+    await page.setViewportSize({ width, height })
+    await page.waitForTimeout(300)
+    expect(await violations()).toEqual([])
+    const small = await page.evaluate(
+      `[...document.querySelectorAll('button, select, input, [role=slider]')]
+        .filter((e) => e.checkVisibility())
+        .map((e) => [e.getAttribute('aria-label') ?? e.textContent.slice(0, 20), e.getBoundingClientRect()])
+        .filter(([, box]) => box.width < 48 || box.height < 48)
+        .map(([name, box]) => name + ' ' + box.width + ' × ' + box.height)`,
+    )
+    expect(small).toEqual([])
+    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true)
+    await page.setViewportSize({ width: 1280, height: 900 })
+  })
+
+  it('prints one page: the plan, and nothing of the desk', async () => {
+    await page.emulateMedia({ media: 'print' })
+    expect(await page.locator('.printed').isVisible()).toBe(true)
+    expect(await page.locator('.desk-head').isVisible()).toBe(false)
+    expect(await text(page.locator('.printed-sentence'))).toMatch(/[a-z]\.$/)
+    expect(await text(page.locator('.printed-cautions'))).toMatch(/lightning.*Committee/is)
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1')
+    expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBe(1)
+    await page.emulateMedia({ media: null })
+  })
+
+  it('says in words what the server refuses, with its code', async () => {
+    const other = await browser.context.newPage()
+    await other.route('**/api/players', (route) =>
+      route.fulfill({
+        status: 500,
+        json: { error: { code: 'MAR-STORE-001', message: 'The store is away.', where: 'store' } },
+      }),
+    )
+    await other.goto(server.address)
+    const note = other.getByRole('alert')
+    await note.waitFor()
+    expect(await text(note)).toMatch(/The store is away\.\s*MAR-STORE-001 · store/)
+    await other.close()
+  })
+
+  it('had no error of its own on the way', () => {
+    expect(troubles).toEqual([])
+  })
+})
