@@ -17,6 +17,27 @@ const FIRST_CUT_METRES = 3.5
 const FRINGE_METRES = 1.6
 const SURROUND_METRES = 7
 
+const OWN_NAMES: Readonly<Record<string, string>> = {
+  'heron-pool': 'Heron pool',
+  'candle-pool': 'Candle pool',
+  'cold-cove': 'Cold Cove',
+  clubhouse: 'clubhouse wall',
+}
+
+const PLAIN_NAMES: Readonly<Record<CoverKind | Tract['kind'], string>> = {
+  heavy: 'long grass',
+  scrub: 'gorse',
+  heath: 'heath',
+  wood: 'pines',
+  'pond-red': 'pool',
+  'pond-yellow': 'pool',
+  'reeds-red': 'reeds',
+  reeds: 'reeds',
+  sea: 'sea',
+  cove: 'cove',
+  out: 'wall',
+}
+
 /** How uneven the edge of each kind of ground is, metres. */
 const UNEVEN_METRES: Readonly<Record<CoverKind | Tract['kind'], number>> = {
   heavy: 2.2,
@@ -86,12 +107,12 @@ export function buildCourse(): string {
       tract.kind === 'out'
         ? tract.corners
         : unevenRing(tract.name, smoothRing(tract.corners, 5), UNEVEN_METRES[tract.kind])
-    addArea(tract.name, { ...COVER_TAGS[tract.kind], name: nameOf(tract.name) }, ring)
+    addArea(tract.name, { ...COVER_TAGS[tract.kind], name: nameOf(tract.name, tract.kind) }, ring)
   }
   for (const water of WATERCOURSES) {
     const tags = COVER_TAGS[water.penalty === 'red' ? 'pond-red' : 'pond-yellow']
     const ring = bandAlong(water.name, water.points, water.widthMetres, 5)
-    addArea(water.name, { ...tags, name: nameOf(water.name) }, ring)
+    addArea(water.name, { ...tags, name: water.name.startsWith('burn') ? 'burn' : 'ditch' }, ring)
   }
   for (const hole of HOLES) addHole(hole)
 
@@ -148,7 +169,7 @@ export function buildCourse(): string {
       const name = id(cover.name)
       addArea(
         name,
-        { ...COVER_TAGS[cover.kind], name: nameOf(cover.name) },
+        { ...COVER_TAGS[cover.kind], name: nameOf(cover.name, cover.kind) },
         unevenRing(name, ring, UNEVEN_METRES[cover.kind]),
       )
     }
@@ -257,9 +278,9 @@ function tail(hollow: Hollow): [off: number, long: number, wide: number, turnDeg
   return [hollow[1], hollow[2], hollow[3], hollow[4]]
 }
 
-function nameOf(name: string): string {
-  const words = name.replaceAll('-', ' ')
-  return words.slice(0, 1).toUpperCase() + words.slice(1)
+/** What a player calls it: a name of its own where it has one, else the plain word. */
+function nameOf(name: string, kind: CoverKind | Tract['kind']): string {
+  return OWN_NAMES[name] ?? PLAIN_NAMES[kind]
 }
 
 function signedArea(ring: Ring): number {

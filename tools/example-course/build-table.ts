@@ -271,7 +271,7 @@ function piecesOf(spots: readonly Spot[], most: number): (readonly [from: number
 }
 
 function noteOf(area: Area): string {
-  return area.name === null ? '' : area.name.toLowerCase()
+  return area.name ?? ''
 }
 
 function mean(values: readonly number[]): number {
