@@ -38,7 +38,7 @@ export function planPage(plan: Plan, units: ReaderUnits, machine: Machine): stri
     '',
     plan.sentence,
     '',
-    `Expected score ${twentieth(plan.value.strokes)}, between ${twentieth(plan.value.low)} and ${twentieth(plan.value.high)}.${VERDICTS[plan.verdict]}`,
+    `${valueText(plan)}${VERDICTS[plan.verdict]}`,
     '',
     ...clubLines(plan, units),
     ...listed('What would change it', flipLines(plan.flips, units)),
@@ -48,6 +48,12 @@ export function planPage(plan: Plan, units: ReaderUnits, machine: Machine): stri
     ),
     ...listed('Mind', plan.cautions),
   ]
+}
+
+/** The expected score, and between which scores it lies for the players that this one may be. */
+function valueText({ value, method }: Plan): string {
+  if (method.draws === 0) return `Expected score ${twentieth(value.strokes)}.`
+  return `Expected score ${twentieth(value.strokes)}, between ${twentieth(value.low)} and ${twentieth(value.high)}.`
 }
 
 function twentieth(strokes: number): string {
@@ -62,7 +68,7 @@ function situationText(plan: Plan, units: ReaderUnits): string {
   return `from ${lengthText(y, units)} on${side}, lie: ${lie.replace('-', ' ')}`
 }
 
-function clubLines({ options, overruled }: Plan, units: ReaderUnits): string[] {
+function clubLines({ options, overruled, method }: Plan, units: ReaderUnits): string[] {
   const shown = options.filter((option, place) => place < CLUBS_PRINTED || option.club === overruled?.club)
   const share = (option: PlanOption, grounds: readonly OutcomeGround[]): number =>
     grounds.reduce((sum, ground) => sum + (option.outcomes[ground] ?? 0), 0)
@@ -74,7 +80,7 @@ function clubLines({ options, overruled }: Plan, units: ReaderUnits): string[] {
     { heading: 'aim' },
     { heading: 'score', isFigure: true },
     { heading: 'costs', isFigure: true },
-    { heading: 'best in %', isFigure: true },
+    ...(method.draws === 0 ? [] : [{ heading: 'best in %', isFigure: true }]),
     ...outcomes.map(({ heading }) => ({ heading: `${heading} %`, isFigure: true })),
     { heading: `leaves ${units === 'yards' ? 'yd' : 'm'}` },
   ]
@@ -83,7 +89,7 @@ function clubLines({ options, overruled }: Plan, units: ReaderUnits): string[] {
     aimText(option, units),
     option.strokes.toFixed(2),
     costText(option.cost),
-    shareText(option.best_in_draws),
+    ...(method.draws === 0 ? [] : [shareText(option.best_in_draws)]),
     ...outcomes.map(({ grounds }) => shareText(share(option, grounds))),
     leaveText(option, units),
   ])
