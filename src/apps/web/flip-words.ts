@@ -1,7 +1,7 @@
 import type { Hole } from '#golf/course/hole.ts'
 import type { Flip } from '#golf/strategy/plan.ts'
 import type { Reader } from './desk/desk.ts'
-import { firmnessWord, length, windSpeed } from './words.ts'
+import { length, windSpeed } from './words.ts'
 
 /** A flip that was found: what changes, how far, and the club it changes to. */
 export type FoundFlip = Flip & { readonly at: number; readonly club: string }
@@ -17,9 +17,9 @@ export function flipLabel(flip: FoundFlip, hole: Hole, reader: Reader): string {
     case 'wind':
       return `${windSpeed(flip.at, reader)} more ${flip.direction}`
     case 'firmness':
-      return `ground ${firmnessWord(flip.at)}`
+      return `ground ${flip.direction}, × ${flip.at.toFixed(1)}`
     case 'spread':
-      return `spread × ${flip.at.toFixed(1)}`
+      return `spread ${flip.direction}, × ${flip.at.toFixed(1)}`
     default:
       return `${hazardWords(flip, hole)} ${length(flip.at, reader)} ${flip.direction}`
   }

@@ -68,7 +68,9 @@ describe('words of flips', () => {
       "Heron's pond 11 m nearer",
     )
     expect(flipSentence(found('wind', 'm/s', 'into', 4), hole, metres)).toBe('4 m/s more into: the driver.')
-    expect(flipSentence(found('spread', '×', 'wider', 1.3), hole, metres)).toBe('Spread × 1.3: the driver.')
+    expect(flipSentence(found('spread', '×', 'wider', 1.3), hole, metres)).toBe(
+      'Spread wider, × 1.3: the driver.',
+    )
   })
 
   it('says in one sentence what was looked for and not found', () => {

@@ -150,3 +150,24 @@ export function lieWord(lie: NextShot['lie']): string {
     { 'first-cut': 'first cut', heavy: 'heavy grass', bunker: 'sand', fringe: 'apron' }[lie as string] ?? lie
   )
 }
+
+/** A date as 25 Nov. */
+export function shortDate(iso: string): string {
+  const [, month, day] = iso.split('-').map(Number)
+  const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ')
+  return `${day ?? ''} ${months[(month ?? 1) - 1] ?? ''}`
+}
+
+/** Words with the hyphen of a club kept on one line: `7‑iron`. */
+export function unbroken(words: string): string {
+  return words.replaceAll(/(\d)-(?=[a-z])/g, '$1\u2011')
+}
+
+/** Chances of each score, in per cent, those under half a per cent left out. */
+export function scoreShares(
+  scores: Readonly<Record<string, number>>,
+): readonly { readonly score: string; readonly share: string }[] {
+  return Object.entries(scores)
+    .toSorted(([a], [b]) => Number(a) - Number(b))
+    .flatMap(([score, chance]) => (chance < 0.005 ? [] : [{ score, share: `${Math.round(chance * 100)} %` }]))
+}

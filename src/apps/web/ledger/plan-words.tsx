@@ -2,7 +2,18 @@ import type { ReactElement } from 'react'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import type { Reader } from '../desk/desk.ts'
 import type { Planning } from '../planning/use-planning.ts'
-import { cost, length, lieWord, nextShot, outcomeShares, sideways, strokes, verdict } from '../words.ts'
+import {
+  cost,
+  length,
+  lieWord,
+  nextShot,
+  outcomeShares,
+  scoreShares,
+  sideways,
+  strokes,
+  unbroken,
+  verdict,
+} from '../words.ts'
 import { Section } from './section.tsx'
 
 /** The plan as a sentence, its verdict and its value. */
@@ -16,7 +27,7 @@ export function PlanSentence(props: { readonly planning: Planning }): ReactEleme
   return (
     <section className={`sentence${isCurrent ? '' : ' waiting'}`} aria-label="The plan">
       <p aria-live="polite" className="plan-sentence">
-        {plan?.sentence ?? ''}
+        {unbroken(plan?.sentence ?? '')}
       </p>
       {plan !== null && (
         <p className="verdict">
@@ -64,6 +75,21 @@ export function OutcomeList(props: {
         {outcomeShares(props.outcomes).map(({ ground, share }) => (
           <li key={ground}>
             <span>{ground}</span> <b>{share}</b>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  )
+}
+
+/** The chance of each score from here with this club. */
+export function ScoreList(props: { readonly option: PlanOption }): ReactElement {
+  return (
+    <Section title="Scores to expect with it">
+      <ul className="outcomes">
+        {scoreShares(props.option.scores).map(({ score, share }) => (
+          <li key={score}>
+            <span>{score}</span> <b>{share}</b>
           </li>
         ))}
       </ul>

@@ -3,6 +3,7 @@ import type { HoleLine } from '#golf/course/course.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
+import { shortDate } from '../words.ts'
 
 /** The head of the desk: who plays what, from where, on which day; how the reader reads; undo and print. */
 export function DeskHead(props: {
@@ -69,7 +70,10 @@ export function DeskHead(props: {
         <Choice
           label="Day"
           value={desk.dayId ?? ''}
-          options={[{ value: '', name: 'calm, normal' }, ...named(library.days)]}
+          options={[
+            { value: '', name: 'calm, normal' },
+            ...named(library.days).map((day) => ({ ...day, name: dayName(day.name) })),
+          ]}
           onChange={props.onDay}
         />
       </div>
@@ -110,6 +114,11 @@ const NEXT_WIND_UNIT: Readonly<Record<Reader['windUnit'], Reader['windUnit']>> =
   'm/s': 'mph',
   mph: 'knots',
   knots: 'm/s',
+}
+
+/** A day by its date as people write it, `18 Apr 2026`; another name as it stands. */
+function dayName(name: string): string {
+  return /^\d{4}-\d{2}-\d{2}$/.test(name) ? `${shortDate(name)} ${name.slice(0, 4)}` : name
 }
 
 function named(listed: readonly { id: string; name: string }[]): { value: string; name: string }[] {

@@ -10,7 +10,14 @@ import { AimStrip } from '../ledger/aim-strip.tsx'
 import { ClubTable } from '../ledger/club-table.tsx'
 import { DayControls } from '../ledger/day-controls.tsx'
 import { FlipRuler } from '../ledger/flip-ruler.tsx'
-import { CautionList, OutcomeList, OwnChoice, PlanSentence, ThenList } from '../ledger/plan-words.tsx'
+import {
+  CautionList,
+  OutcomeList,
+  OwnChoice,
+  PlanSentence,
+  ScoreList,
+  ThenList,
+} from '../ledger/plan-words.tsx'
 import type { Trouble } from '../planning/questions.ts'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
 import { DESK_SETTINGS } from '../settings.ts'
@@ -155,6 +162,7 @@ export function HoleDesk(props: {
                   desk.aimDegrees === null || finishes === null ? option.outcomes : finishShares(finishes)
                 }
               />
+              <ScoreList option={option} />
             </>
           )}
           {hole !== null && (

@@ -8,13 +8,15 @@ import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { flipSentence, isFound, silentFlips } from '../flip-words.ts'
-import { OutcomeList, valueWords } from '../ledger/plan-words.tsx'
+import { OutcomeList, ScoreList, valueWords } from '../ledger/plan-words.tsx'
 import {
   firmnessWord,
   length,
   lieWord,
   nextShot,
+  shortDate,
   sideways,
+  unbroken,
   verdict,
   windOnHole,
   windSpeed,
@@ -54,7 +56,7 @@ export function PrintedPlan(props: {
           ].join(' · ')}
         </span>
       </p>
-      <p className="printed-sentence">{plan.sentence}</p>
+      <p className="printed-sentence">{unbroken(plan.sentence)}</p>
       <p className="printed-verdict">
         {verdict(plan)} {valueWords(plan)}
       </p>
@@ -68,6 +70,7 @@ export function PrintedPlan(props: {
             it leaves about {length(option.leave_m.p50, reader)}.
           </p>
           <OutcomeList club={option.club} outcomes={option.outcomes} />
+          <ScoreList option={option} />
           <h2>What flips it</h2>
           <ul>
             {plan.flips.filter(isFound).map((flip) => (
@@ -92,11 +95,4 @@ export function PrintedPlan(props: {
       </ul>
     </div>
   )
-}
-
-/** A date as 25 Nov. */
-function shortDate(iso: string): string {
-  const [, month, day] = iso.split('-').map(Number)
-  const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ')
-  return `${day ?? ''} ${months[(month ?? 1) - 1] ?? ''}`
 }

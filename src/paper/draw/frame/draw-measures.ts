@@ -52,8 +52,10 @@ export function drawMeasures(hole: Hole, measures: HoleMeasures, sheet: Sheet, r
 /** Where the line crosses the hazard, left of the line; else just outside its visible part, away from the line; inside it when it is wide. */
 function beside(hole: Hole, area: Area, hazard: HazardMeasure, sheet: Sheet): Place {
   const crossing = hazard.crossings[0]
-  if (crossing !== undefined) {
-    const middle = pointAlong(hole.line, (crossing.fromMetres + crossing.toMetres) / 2)
+  const middleMetres = crossing === undefined ? 0 : (crossing.fromMetres + crossing.toMetres) / 2
+  // Beyond the pin there is no line to stand beside.
+  if (crossing !== undefined && middleMetres < hole.lengthMetres) {
+    const middle = pointAlong(hole.line, middleMetres)
     const [x, y] = sheet.toSheet(middle)
     return { at: [x - 9, y + 3.5], anchor: 'end' }
   }
