@@ -54,6 +54,7 @@ export function everyGround(): Hole {
     ref: '4',
     name: 'The Elbow',
     par: 4,
+    isParGuess: false,
     strokeIndex: 7,
     teeName: 'back',
     line: [
@@ -100,6 +101,7 @@ export function overWater(): Hole {
     ref: '12',
     name: null,
     par: 3,
+    isParGuess: false,
     strokeIndex: null,
     teeName: '',
     line: [

@@ -3,6 +3,7 @@ import { planarFrame } from '#numbers/geometry/frame.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { polylineLength } from '#numbers/geometry/polyline.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
+import { suggestPar } from './assembly/read-par.ts'
 import type { Area, Course, HoleLine } from './course.ts'
 import type { Day } from './day.ts'
 import { greenOfHole } from './greens/green-of-hole.ts'
@@ -28,12 +29,6 @@ export interface HoleChoice {
  */
 export function holeFromCourse(course: Course, ref: string, choice: HoleChoice = {}): Hole {
   const hole = findHole(course, ref)
-  if (hole.par === null)
-    throw new Failure(
-      'MAR-COURSE-003',
-      `Hole ${ref} has no par. Write it in the course file (\`par\` on the hole line); par is never guessed.`,
-      `hole ${ref}`,
-    )
   const moved = choice.day?.tees[ref]?.movedMetres ?? 0
   const markers = markersOf(course, hole, choice.tee ?? null, moved)
   const frame = planarFrame(markers.position, markers.bearingRadians)
@@ -50,14 +45,16 @@ export function holeFromCourse(course: Course, ref: string, choice: HoleChoice =
   const plane = [markers.position, ...markers.onward.slice(0, -1), pin]
   const line = plane.map(frame.toFrame)
   const bearingDegrees = wholeTurn(radiansToDegrees(markers.bearingRadians))
+  const lengthMetres = polylineLength(line)
   return {
     ref: hole.ref,
     name: hole.name,
-    par: hole.par,
+    par: hole.par ?? suggestPar(lengthMetres),
+    isParGuess: hole.par === null,
     strokeIndex: hole.strokeIndex,
     teeName: markers.teeName,
     line,
-    lengthMetres: polylineLength(line),
+    lengthMetres,
     bearingDegrees,
     pin: frame.toFrame(pin),
     green: green && movedPolygon(green.polygon, frame.toFrame),

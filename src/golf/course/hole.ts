@@ -9,6 +9,8 @@ export interface Hole {
   readonly ref: string
   readonly name: string | null
   readonly par: number
+  /** True when the survey has no par and it was taken from the length; a plan does not depend on it. */
+  readonly isParGuess: boolean
   readonly strokeIndex: number | null
   readonly teeName: string
   /** From the markers `[0, 0]` through the bends to the pin. */

@@ -26,6 +26,10 @@ export function cautionsOf(
     cautions.push(
       `${guesses.size} of this player's numbers are guesses from handicap and published bands. Measure some carries and the plan will fit better.`,
     )
+  if (hole.isParGuess)
+    cautions.push(
+      `The survey has no par for this hole; ${hole.par} is taken from its length. The plan does not depend on it.`,
+    )
   if (hole.riseMetres === 0) cautions.push('No heights in this survey: the hole is taken as level.')
   if (!isConverged) cautions.push('The calculation was stopped before it settled; take the figures as rough.')
   return cautions

@@ -25,6 +25,8 @@ export interface HoleProblemOptions {
   readonly quadrature?: { readonly good: number; readonly mishit: number }
   /** Kept actions of a neighbouring problem with the same places and the same order of shots. Not written to. */
   readonly kept?: Int32Array
+  /** How many of the kept actions are tried; all when absent. */
+  readonly tried?: number
   /** The shots, where they are not simply the player's. */
   readonly shots?: readonly Shot[]
 }
@@ -38,11 +40,12 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   const strikes = strikesOf(options.quadrature ?? SOLVE_QUADRATURE)
   const tables = new Array<ShotTable | undefined>(shots.length * LINES_A_SHOT)
   const kept = options.kept
-    ? Int32Array.from(options.kept)
+    ? keptHere(model, options.kept)
     : new Int32Array(places.coarseCount * KEPT_ACTIONS).fill(-1)
   const keptCosts = new Float64Array(places.coarseCount * KEPT_ACTIONS)
   const bestAction = new Int32Array(places.coarseCount).fill(-1)
   const groups = options.kept ? [] : lineGroups(model)
+  const tried = options.tried ?? KEPT_ACTIONS
   const reach = reachOf(model, shots)
   /** Values from which the last improvement worked out its costs. */
   let improvedFrom: Float64Array | null = null
@@ -87,7 +90,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   /** The least cost over the kept actions of a state, and the action that has it. */
   function costOfKept(state: number, values: Float64Array): number {
     let best = Number.POSITIVE_INFINITY
-    for (let slot = state * KEPT_ACTIONS; slot < (state + 1) * KEPT_ACTIONS; slot++) {
+    for (let slot = state * KEPT_ACTIONS; slot < state * KEPT_ACTIONS + tried; slot++) {
       const action = kept[slot] as number
       if (action < 0) break
       const cost = costFromCell(places, costs, tableOf(action), state, values, values[state] as number)
@@ -177,6 +180,45 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       return action >= 0 ? tableOf(action) : null
     },
   }
+}
+
+/**
+ * Actions kept by a neighbouring problem, put right for this ground: each is played from the lie that its state has
+ * here, and a state that is new takes over the actions of the nearest old one.
+ */
+function keptHere(model: HoleModel, old: Int32Array): Int32Array {
+  const { places, states } = model
+  const kept = Int32Array.from(old)
+  for (const state of states.order) {
+    const from = nearestKept(model, old, state)
+    const lie = LIES.indexOf(lieOfGround(groundOf(places, state)) as Lie)
+    for (let slot = 0; slot < KEPT_ACTIONS; slot++) {
+      const action = from < 0 ? -1 : (old[from * KEPT_ACTIONS + slot] as number)
+      const shot = Math.floor(action / LINES_A_SHOT)
+      kept[state * KEPT_ACTIONS + slot] =
+        action < 0 ? -1 : shot * LINES_A_SHOT + lie * HEADINGS + (action % HEADINGS)
+    }
+  }
+  return kept
+}
+
+/** The state itself, or the nearest cell in its row or column that kept actions; −1 when there is none. */
+function nearestKept(model: HoleModel, kept: Int32Array, state: number): number {
+  const { columns, rows } = model.places.coarse
+  const row = Math.floor(state / columns)
+  const column = state - row * columns
+  for (let away = 0; away < Math.max(columns, rows); away++)
+    for (const [atColumn, atRow] of [
+      [column - away, row],
+      [column + away, row],
+      [column, row - away],
+      [column, row + away],
+    ] as const) {
+      if (atColumn < 0 || atRow < 0 || atColumn >= columns || atRow >= rows) continue
+      const cell = atRow * columns + atColumn
+      if ((kept[cell * KEPT_ACTIONS] as number) >= 0) return cell
+    }
+  return -1
 }
 
 /** States that share a lie and a line to try, in the order of the raster. */

@@ -15,6 +15,7 @@ export function inventedHole(lengthMetres: number, areas: readonly Area[] = []):
     ref: '1',
     name: null,
     par: 4,
+    isParGuess: false,
     strokeIndex: null,
     teeName: 'test',
     line: [[0, 0], pin],

@@ -9,6 +9,7 @@ import {
   COMPARE_LINE_STEP_DEGREES,
   COMPARE_LINES_DEGREES,
   COMPARE_QUADRATURE,
+  NEIGHBOUR_ACTIONS,
   NEIGHBOUR_TOLERANCE,
 } from './settings.ts'
 import { shotsRedrawn } from './shots.ts'
@@ -45,9 +46,9 @@ export function evaluateNeighbour(
   const player = change.player ?? solved.player
   const model = holeModel(ground, player, change.day ?? solved.day)
   const shots = shotsRedrawn(solved.problem.shots, solved.player, player)
-  const problem = holeProblem(model, { kept: solved.problem.kept, shots })
+  const problem = holeProblem(model, { kept: solved.problem.kept, tried: NEIGHBOUR_ACTIONS, shots })
   const start = problem.startValues()
-  for (const state of ground.states.order) start[state] = solved.values[state] as number
+  for (const state of solved.ground.states.order) start[state] = solved.values[state] as number
   const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: NEIGHBOUR_TOLERANCE })
   return evaluateStroke(model, values, {
     situation,
