@@ -69,6 +69,11 @@ export function hazardName({ area, side }: MainHazard): string {
   return area.name ?? `${HAZARD_WORDS[area.ground] ?? area.ground}-${side}`
 }
 
+/** The hazard in words, without its side. */
+export function hazardWords({ area }: MainHazard): string {
+  return (area.name ?? HAZARD_WORDS[area.ground] ?? area.ground).replaceAll('-', ' ')
+}
+
 const HAZARD_WORDS: Readonly<Partial<Record<Ground, string>>> = {
   'penalty-red': 'water',
   'penalty-yellow': 'water',

@@ -9,7 +9,7 @@ import { type Candidate, evaluateStroke, type Situation } from './evaluate-strok
 import { findFlips } from './find-flips.ts'
 import { holeGround, holeModel } from './hole-model.ts'
 import { holeProblem } from './hole-problem.ts'
-import { hazardName, mainHazard } from './main-hazard.ts'
+import { mainHazard } from './main-hazard.ts'
 import type { SolvedHole } from './neighbour.ts'
 import { nextShots } from './next-shots.ts'
 import type { Plan } from './plan.ts'
@@ -114,7 +114,7 @@ export function planHole(question: PlanQuestion): Plan {
     flips: question.flips === false ? [] : findFlips(solved, situation, contenders, hazard),
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
     then: nextShots(model, problem, chosen, situation),
-    sentence: planSentence(facts, hazard ? hazardName(hazard) : null, question.units ?? 'yards'),
+    sentence: planSentence(facts, hazard, question.units ?? 'yards'),
     cautions: cautionsOf(hole, day, player.guesses, solution.converged),
     guesses: [...player.guesses],
     method: {

@@ -2,6 +2,7 @@ import { flightChange } from '#golf/ball/conditions.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
 import type { Candidate, Situation, StrokeEvaluation } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
+import { missesOf } from './misses.ts'
 import { leaveOf, outcomeShares } from './option-outcomes.ts'
 import type { PlanOption } from './plan.ts'
 import { type ScoreChances, scoresOfStroke } from './score-distribution.ts'
@@ -56,6 +57,7 @@ export function planOptions(
       best_in_draws: doubt?.best_in_draws ?? (candidate === first ? 1 : 0),
       outcomes: outcomeShares(model, candidate.table, situation),
       leave_m: leaveOf(model, candidate.table, situation, values),
+      misses: missesOf(model, candidate, situation, values, value),
       scores: Object.fromEntries(
         scores.flatMap((chance, strokes) => (strokes > 0 && chance > 0 ? [[String(strokes), chance]] : [])),
       ),

@@ -1,6 +1,8 @@
 import { degreesToRadians, metresToYards } from '#numbers/units/units.ts'
+import type { MainHazard } from './main-hazard.ts'
+import { hazardWords } from './main-hazard.ts'
+import { safeSide } from './misses.ts'
 import type { Plan, PlanOption } from './plan.ts'
-import { safeSide } from './safe-side.ts'
 
 /** The units in which a person reads lengths. */
 export type LengthUnits = 'yards' | 'metres'
@@ -10,9 +12,9 @@ export type PlanFacts = Pick<Plan, 'verdict' | 'options' | 'overruled'>
 
 /**
  * The plan in one or two plain sentences: the club, its start line, where it should finish, and the side on which to
- * miss. `hazard` names what lies on the other side. Lengths are rounded here and nowhere before.
+ * miss. `hazard` is named when it lies on the other side. Lengths are rounded here and nowhere before.
  */
-export function planSentence(plan: PlanFacts, hazard: string | null, units: LengthUnits): string {
+export function planSentence(plan: PlanFacts, hazard: MainHazard | null, units: LengthUnits): string {
   const [first, second] = plan.options
   if (!first) return 'There is no club to play from here.'
   const overruled = plan.overruled
@@ -25,7 +27,7 @@ export function planSentence(plan: PlanFacts, hazard: string | null, units: Leng
   return `Too close to call between the ${clubWords(first)} and the ${clubWords(second)}: take the one you trust. ${words}`
 }
 
-function strokeWords(option: PlanOption, hazard: string | null, units: LengthUnits): string {
+function strokeWords(option: PlanOption, hazard: MainHazard | null, units: LengthUnits): string {
   const side = safeSide(option)
   const from = hazard
     ? `, away from the ${hazard.replaceAll('-', ' ').replace(/ (left|right|across)$/, '')}`

@@ -22,6 +22,8 @@ export interface ShotTable {
   readonly cellDy: Int32Array
   /** Good strikes come first. */
   readonly goodCount: number
+  /** Place of each strike in the distribution of direction, 0 = furthest left. */
+  readonly directionShare: Float64Array
   /** Chance of each strike; they add up to 1. */
   readonly weight: Float64Array
   readonly rest: readonly RestTable[]
@@ -57,6 +59,7 @@ export function shotTable(input: ShotTableInput): ShotTable {
     shot,
     heading,
     goodCount: strikes.goodCount,
+    directionShare: strikes.directionShare,
     dx: new Float64Array(count),
     dy: new Float64Array(count),
     cellDx: new Int32Array(count),

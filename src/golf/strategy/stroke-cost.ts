@@ -98,3 +98,17 @@ export function returnedShare(
   const goesBack = (costs.relief[outcome] as number) > 1 + here ? (costs.relieved[outcome] as number) : 0
   return (costs.returned[outcome] as number) + goesBack
 }
+
+/** What an outcome costs from here on when what goes back is played again from `here`. */
+export function outcomeCost(
+  costs: OutcomeCosts,
+  outcome: number,
+  values: Float64Array,
+  here: number,
+): number {
+  if (costs.isSpecial[outcome] === 0) return values[outcome] as number
+  const back = returnedShare(costs, outcome, values, here)
+  const isReliefTaken = (costs.relief[outcome] as number) <= 1 + here
+  const kept = (costs.kept[outcome] as number) - (isReliefTaken ? 0 : (costs.reliefInKept[outcome] as number))
+  return kept + back * (1 + here)
+}
