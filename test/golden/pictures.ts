@@ -69,6 +69,7 @@ function option(club: string, cost: number, low: number, high: number): PlanOpti
     cost_low: low,
     cost_high: high,
     best_in_draws: 0.5,
+    misses: { left: 0, right: 0 },
     outcomes: {
       out: 0,
       trees: 0,

@@ -1,6 +1,5 @@
 import { degreesToRadians, metresToYards } from '#numbers/units/units.ts'
-import type { MainHazard } from './main-hazard.ts'
-import { hazardWords } from './main-hazard.ts'
+import { hazardWords, type MainHazard } from './main-hazard.ts'
 import { safeSide } from './misses.ts'
 import type { Plan, PlanOption } from './plan.ts'
 
@@ -29,9 +28,8 @@ export function planSentence(plan: PlanFacts, hazard: MainHazard | null, units: 
 
 function strokeWords(option: PlanOption, hazard: MainHazard | null, units: LengthUnits): string {
   const side = safeSide(option)
-  const from = hazard
-    ? `, away from the ${hazard.replaceAll('-', ' ').replace(/ (left|right|across)$/, '')}`
-    : ''
+  const isOnOtherSide = hazard && side && hazard.side !== side && hazard.side !== 'across'
+  const from = isOnOtherSide ? `, away from the ${hazardWords(hazard)}` : ''
   const miss = side ? `the safe side is ${side}${from}` : 'neither side is safer'
   const startOffset = option.aim.at_m * Math.sin(degreesToRadians(option.aim.start_deg))
   const centre = `finish ${sideWords(option.aim.offset_m, units)} at ${lengthWords(option.aim.at_m, units)}`
