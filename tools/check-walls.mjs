@@ -3,7 +3,7 @@
 import { cruiseHouse } from './cruise.mjs'
 
 /** Fewer files than this were surely not all of them: a parser that reads nothing finds nothing wrong. */
-const FEWEST_FILES = 25
+const FEWEST_FILES = 200
 
 const elsewhere = process.argv[2]
 const { summary } = await (elsewhere === undefined ? cruiseHouse() : cruiseHouse(['src'], elsewhere))

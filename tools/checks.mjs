@@ -15,6 +15,7 @@ const CHECKS = [
   })),
   { title: 'build of command line and screen', command: ['node', 'tools/build.mjs'] },
   { title: 'walls between rooms', command: ['node', 'tools/check-walls.mjs'] },
+  { title: 'room graph of ARCHITECTURE.md', command: ['node', 'tools/room-graph.mjs'] },
 ]
 
 /** Runs the checks whose title holds `words`, prints what each says, and returns how many passed and failed. */
