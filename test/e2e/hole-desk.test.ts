@@ -54,7 +54,10 @@ afterAll(async () => {
 
 /** Waits until the plan at hand is of what is on the desk. */
 async function planned(): Promise<void> {
-  await page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)').waitFor()
+  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
+  const trouble = page.getByRole('alert')
+  await answered.or(trouble).first().waitFor()
+  if ((await trouble.count()) > 0) throw new Error(`The desk says: ${await trouble.textContent()}`)
 }
 
 async function text(locator: Locator): Promise<string> {

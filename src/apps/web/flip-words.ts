@@ -33,18 +33,24 @@ export function flipSentence(flip: FoundFlip, hole: Hole, reader: Reader): strin
 
 /** What was looked for and not found, in one sentence; `null` when everything was found. */
 export function silentFlips(flips: readonly Flip[], hole: Hole): string | null {
-  const words = flips
-    .filter((flip) => !isFound(flip))
-    .map((flip) => {
-      const kind = kindOf(flip)
-      if (kind === 'wind') return `wind ${flip.direction}`
-      if (kind === 'firmness') return `${flip.direction} ground`
-      if (kind === 'spread') return `a ${flip.direction} spread`
-      return `${hazardWords(flip, hole)} ${flip.direction}`
-    })
+  const silent = flips.filter((flip) => !isFound(flip))
+  const of = (kind: string): readonly Flip[] => silent.filter((flip) => kindOf(flip) === kind)
+  const directions = (kind: string): string =>
+    of(kind)
+      .map((flip) => flip.direction)
+      .join(' or ')
+  const winds = of('wind')
+  const words = [
+    ...(winds.length === 0 ? [] : [winds.length === 4 ? 'wind from any side' : `wind ${directions('wind')}`]),
+    ...(of('firmness').length === 0 ? [] : [`${directions('firmness')} ground`]),
+    ...(of('spread').length === 0 ? [] : [`a ${directions('spread')} spread`]),
+    ...of('hazard')
+      .slice(0, 1)
+      .map((flip) => `${hazardWords(flip, hole)} ${directions('hazard')}`),
+  ]
   if (words.length === 0) return null
-  const list = words.length === 1 ? words[0] : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
-  return `Within what is likely, ${list} would not change the club.`
+  const list = words.length === 1 ? words[0] : `${words.slice(0, -1).join(', ')}, ${words.at(-1)}`
+  return `Within what is likely these would not change the club: ${list}.`
 }
 
 /** How far along its sensible range a flip lies, 0 to 1; the ranges are those in which the planner looks. */

@@ -81,7 +81,7 @@ describe('words of flips', () => {
     ]
     expect(flips.map(isFound)).toEqual([false, false, true])
     expect(silentFlips(flips, hole)).toBe(
-      'Within what is likely, wind behind or a wider spread would not change the club.',
+      'Within what is likely these would not change the club: wind behind, a wider spread.',
     )
     expect(silentFlips([flip('wind', 'm/s', 'into', 3)], hole)).toBeNull()
   })

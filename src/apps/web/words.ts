@@ -93,6 +93,8 @@ export function verdict(plan: Plan): string {
   const [first, second] = plan.options
   if (first === undefined) return 'No club plays from here.'
   if (second === undefined) return 'There is no other club to weigh it against.'
+  // Without draws of the player nothing is known of the doubt, so nothing is called clear.
+  if (plan.method.draws === 0) return `The next best, the ${second.club}, costs ${cost(second.cost)} more.`
   switch (plan.verdict) {
     case 'too-close':
       return `The ${second.club} costs ${cost(second.cost)} more: less than can be told apart.`

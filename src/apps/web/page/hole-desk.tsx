@@ -198,6 +198,7 @@ export function HoleDesk(props: {
       {plan !== null && hole !== null && survey !== null && option !== null && (
         <PrintedPlan
           plan={plan}
+          isFull={planning.isFull}
           hole={hole}
           option={option}
           day={desk.day}

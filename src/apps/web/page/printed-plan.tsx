@@ -25,13 +25,15 @@ import {
 /** The hole as one printed page: hidden on the screen, and all there is on paper. */
 export function PrintedPlan(props: {
   readonly plan: Plan
+  /** False = a first answer, which the page says. */
+  readonly isFull: boolean
   readonly hole: Hole
   readonly option: PlanOption
   readonly day: Day
   readonly reader: Reader
   readonly drawing: HoleDrawingOptions
 }): ReactElement {
-  const { plan, hole, option, day, reader, drawing } = props
+  const { plan, isFull, hole, option, day, reader, drawing } = props
   const chart = useMemo(() => drawHole(hole, { ...drawing, width: 440, height: 750 }), [hole, drawing])
   const bars = useMemo(
     () => drawCostBars(plan.options.slice(0, 6), { width: 250, chosen: option.club }),
@@ -59,6 +61,7 @@ export function PrintedPlan(props: {
       <p className="printed-sentence">{unbroken(plan.sentence)}</p>
       <p className="printed-verdict">
         {verdict(plan)} {valueWords(plan)}
+        {isFull ? '' : ' A first answer on a coarse grid: print again when the fuller one is there.'}
       </p>
       <div className="printed-body">
         <Picture drawing={chart} className="printed-chart" isDecoration />

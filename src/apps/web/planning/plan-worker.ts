@@ -33,8 +33,10 @@ function groundOf(hole: Hole): HoleGround {
 function answer(question: Question): Omit<Answered, 'id'> {
   if (question.kind === 'finishes') {
     const { hole, player, day, club, headingDegrees } = question
-    const finishes = finishesOf({ hole, player, day, club, headingDegrees, ground: groundOf(hole) })
-    return { finishes: { club, headingDegrees, ...finishes } }
+    const ground = groundOf(hole)
+    const finishes = finishesOf({ hole, player, day, club, headingDegrees, ground })
+    const cellMetres = ground.places.coarse.resolution
+    return { finishes: { club, headingDegrees, cellMetres, ...finishes } }
   }
   const { courseName, hole, player, day, club, units, isFirst } = question
   const pace = isFirst

@@ -37,6 +37,8 @@ export interface Finishes {
   readonly x: Float64Array
   readonly y: Float64Array
   readonly weight: Float64Array
+  /** Side of the cell to which each finish is known, metres. */
+  readonly cellMetres: number
   readonly ground: readonly OutcomeGround[]
 }
 

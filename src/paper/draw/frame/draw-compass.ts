@@ -6,7 +6,7 @@ import { DRAW_SETTINGS } from '../settings.ts'
 import { circleSteps, lineSteps, polylineSteps } from '../steps.ts'
 
 /** Room the compass needs about its centre, units. */
-export const COMPASS_SIZE: { readonly width: number; readonly height: number } = { width: 92, height: 104 }
+export const COMPASS_SIZE: { readonly width: number; readonly height: number } = { width: 92, height: 114 }
 
 /**
  * True north, and the day's wind blowing across the rose from where it comes: the arrow flies with the wind.
@@ -73,7 +73,7 @@ export function drawCompass(hole: Hole, at: Point, wind: WindMark | undefined): 
           {
             kind: 'text',
             text: wind.speedMetresPerSecond < 0.05 ? 'calm' : `wind ${wind.label}`,
-            at: [centre[0], at[1] + COMPASS_SIZE.height - 6],
+            at: [centre[0], at[1] + COMPASS_SIZE.height - 5],
             size: DRAW_SETTINGS.smallType,
             paint: 'ink',
             face: 'serif-italic',

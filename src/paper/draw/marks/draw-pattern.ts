@@ -70,7 +70,12 @@ function sampleFinishes(pattern: Pattern, sheet: Sheet): Shape[] {
   for (const finish of order) {
     sum += (pattern.weight[finish] ?? 0) / total
     while (taken < count && sum > (taken + 0.5) / count) {
-      const [x, y] = sheet.toSheet([pattern.x[finish] ?? 0, pattern.y[finish] ?? 0])
+      // Known to its cell only: spread over it, for dots in rows would look like a pattern that is not there.
+      const cell = pattern.cellMetres ?? 0
+      const [x, y] = sheet.toSheet([
+        (pattern.x[finish] ?? 0) + (hashNoise(finish, taken, 62) - 0.5) * cell,
+        (pattern.y[finish] ?? 0) + (hashNoise(finish, taken, 63) - 0.5) * cell,
+      ])
       const ground = pattern.ground?.[finish]
       const isTrouble = ground === 'out' || ground === 'penalty'
       if (isTrouble)
