@@ -18,7 +18,7 @@ export function cautionsOf(
   const cautions = [
     'Never play while people, a road or another green are within reach of any shot you may hit, a mishit included; shout at once if a ball goes near anyone.',
     'Thunder or lightning: stop at once, go into a large building or a closed vehicle, and wait 30 minutes after the last thunder. The Committee decides when play goes on.',
-    `Prepared before the round under the Rules of Golf, edition of ${RULES_2023.edition}. The Committee's Local Rules, local safety codes and a referee's ruling come before this page.`,
+    `Prepared before the round under the ${RULES_2023.edition}. The Committee's Local Rules, local safety codes and a referee's ruling come before this page.`,
   ]
   if (day.temperatureCelsius >= HOT_CELSIUS)
     cautions.push('Heat: drink, keep to the shade between strokes, and stop at the first sign of dizziness.')
