@@ -4,6 +4,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { lowDiscrepancyPoints } from '#numbers/statistics/low-discrepancy.ts'
 import { normalQuantile } from '#numbers/statistics/normal.ts'
+import type { Field } from '#paper/draw/contour-lines.ts'
 import type { Pattern } from '#paper/draw/pattern.ts'
 
 /** Small holes of our own for the pictures: every ground at least once, nothing that stands anywhere. */
@@ -141,4 +142,14 @@ export function inventedPattern(club: string, totalMetres: number, headingDegree
     y[index] = total * Math.cos((direction * Math.PI) / 180)
   }
   return { club, x, y, weight: new Float64Array(count).fill(1 / count) }
+}
+
+/** Expected strokes that grow evenly with the distance to the pin and steeply short of the water: a smooth field of our own. */
+export function inventedValues(pin: Point): Field {
+  const [columns, rows, resolution, originX, originY] = [41, 61, 4, -80, -20]
+  const values = Float64Array.from({ length: columns * rows }, (_, index) => {
+    const [x, y] = [originX + (index % columns) * resolution, originY + Math.floor(index / columns) * resolution]
+    return 1.5 + Math.hypot(x - pin[0], y - pin[1]) / 90 + 0.6 / (1 + Math.exp((y - 50) / 6))
+  })
+  return { originX, originY, resolution, columns, rows, values }
 }

@@ -14,7 +14,6 @@ import { drawAim, drawCarryArcs } from './marks/draw-aim.ts'
 import { drawPattern } from './marks/draw-pattern.ts'
 import { drawValues } from './marks/draw-values.ts'
 import { type Ruler, rulerOf } from './ruler.ts'
-import { DRAW_SETTINGS } from './settings.ts'
 import { layOutSheet, type Sheet } from './sheet.ts'
 import { rectangleSteps } from './steps.ts'
 
@@ -114,10 +113,4 @@ export function drawMarks(sheet: Sheet, options: HoleDrawingOptions): GroupShape
       ...(aim === undefined ? [] : [drawAim(aim, sheet)]),
     ],
   }
-}
-
-/** The size of a hole's sheet when the caller does not say. */
-export const HOLE_SHEET: { readonly width: number; readonly height: number } = {
-  width: DRAW_SETTINGS.sheetWidth,
-  height: DRAW_SETTINGS.sheetHeight,
 }

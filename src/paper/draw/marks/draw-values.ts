@@ -2,13 +2,14 @@ import { contourLines, type Field } from '../contour-lines.ts'
 import type { GroupShape, Shape } from '../drawing.ts'
 import { DRAW_SETTINGS } from '../settings.ts'
 import type { Sheet } from '../sheet.ts'
-import { polylineSteps } from '../steps.ts'
+import { polylineSteps, rectangleSteps } from '../steps.ts'
 
-/** Expected score over the hole as contour lines with figures on them, as depths on a chart. */
+/** Expected score over the hole as contour lines with figures on them, as depths on a chart, cut to the frame. */
 export function drawValues(values: Field, sheet: Sheet): GroupShape {
   const known = Array.from(values.values).filter((value) => !Number.isNaN(value))
   const step = DRAW_SETTINGS.valueContourStep
   const [low, high] = [Math.min(...known), Math.max(...known)]
+  const { left, top, right, bottom } = sheet.frame
   const shapes: Shape[] = []
   for (let index = Math.ceil(low / step); index * step < high; index += 1) {
     const isWhole = Math.abs(index * step - Math.round(index * step)) < 1e-9
@@ -20,7 +21,8 @@ export function drawValues(values: Field, sheet: Sheet): GroupShape {
         steps: polylineSteps(points, line.isClosed),
         stroke: { paint: 'ink', width: isWhole ? DRAW_SETTINGS.line : DRAW_SETTINGS.hairline, join: 'round' },
       })
-      const at = points[Math.floor(points.length / 2)]
+      const seen = points.filter(([x, y]) => x > left + 20 && x < right - 20 && y > top + 8 && y < bottom - 8)
+      const at = seen[Math.floor(seen.length / 2)]
       if (at !== undefined)
         shapes.push({
           kind: 'text',
@@ -34,5 +36,10 @@ export function drawValues(values: Field, sheet: Sheet): GroupShape {
         })
     }
   }
-  return { kind: 'group', name: 'values', shapes }
+  return {
+    kind: 'group',
+    name: 'values',
+    clip: rectangleSteps(left, top, right - left, bottom - top),
+    shapes,
+  }
 }
