@@ -1,0 +1,69 @@
+import { cellIndex } from '#numbers/raster/raster.ts'
+import type { HoleModel } from './hole-model.ts'
+import { reliefPlaces } from './relief-places.ts'
+import type { ShotTable } from './shot-table.ts'
+
+/** One thing that may become of a stroke from the middle of a cell, with its chance; chances of one stroke add up to 1. */
+export type Fate =
+  | { readonly kind: 'lies'; readonly chance: number; readonly place: number }
+  /** Stroke and distance: one penalty stroke, and the stroke again. */
+  | { readonly kind: 'back'; readonly chance: number }
+  /** Dropped at the cheapest of these, unless going back is cheaper still. */
+  | {
+      readonly kind: 'relief'
+      readonly chance: number
+      readonly outcome: number
+      readonly drops: readonly { readonly penalty: number; readonly place: number }[]
+    }
+
+/**
+ * Spells a stroke out for an independent solver: which place each strike lands in, what its rest table says became of
+ * it, and what the Rules leave to choose. It shares with the planner the tables and the places, none of the sums.
+ */
+export function fatesOf(model: HoleModel, table: ShotTable, cell: number): Fate[] {
+  const { places } = model
+  const fates: Fate[] = []
+  for (const [k, weight] of table.weight.entries()) {
+    const landing = placeUnder(
+      model,
+      (places.x[cell] as number) + (table.dx[k] as number),
+      (places.y[cell] as number) + (table.dy[k] as number),
+    )
+    const outcome = (table.rest[k] as Int32Array)[landing] as number
+    const place = outcome % places.count
+    const kind = (outcome - place) / places.count
+    if (kind === 0) {
+      const lost = places.lost[place] as number
+      const barred = Math.min(places.unplayable[place] as number, 1 - lost)
+      if (lost > 0) fates.push({ kind: 'back', chance: weight * lost })
+      if (barred > 0) fates.push(reliefOf(model, weight * barred, outcome, kind, place))
+      fates.push({ kind: 'lies', chance: weight * (1 - lost - barred), place })
+    } else if (kind === 3 && !model.hole.localRules.includes('E-5'))
+      fates.push({ kind: 'back', chance: weight })
+    else fates.push(reliefOf(model, weight, outcome, kind, place))
+  }
+  return fates
+}
+
+function reliefOf(model: HoleModel, chance: number, outcome: number, kind: number, place: number): Fate {
+  const options = reliefPlaces(model.places, model.hole.pin, kind, place, model.hole.localRules)
+  const drops = options.flatMap((option) =>
+    [...option.places].map((drop) => ({ penalty: option.penaltyStrokes, place: drop })),
+  )
+  return { kind: 'relief', chance, outcome, drops }
+}
+
+/** The place under a point: a fine cell where there is one, else the nearest coarse cell. */
+function placeUnder({ places }: HoleModel, x: number, y: number): number {
+  const { coarse, fine } = places
+  const fineCell = cellIndex(fine, x, y)
+  const place = fineCell < 0 ? -1 : (places.finePlace[fineCell] as number)
+  if (place >= 0) return place
+  const right = coarse.originX + (coarse.columns - 1) * coarse.resolution
+  const top = coarse.originY + (coarse.rows - 1) * coarse.resolution
+  return cellIndex(
+    coarse,
+    Math.min(Math.max(x, coarse.originX), right),
+    Math.min(Math.max(y, coarse.originY), top),
+  )
+}
