@@ -9,6 +9,7 @@ import { KEPT_ACTIONS, OVERCLUB_METRES, PARTIAL_SWING_METRES, SOLVE_QUADRATURE }
 import { shortGameEndsInto } from './short-game-ends.ts'
 import { type ShotTable, shotTable } from './shot-table.ts'
 import { isAllowed, type Shot, shotsOf } from './shots.ts'
+import { isOnHole } from './states.ts'
 import { strikesOf } from './strikes.ts'
 import { costFromCell } from './stroke-cost.ts'
 
@@ -147,6 +148,16 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
           for (const state of group.states) {
             if (isSure[state] === 1 || shot.stock.totalMetres > (reach[state] as number)) continue
             if (shot.shape !== 'stock' && (places.toPin[state] as number) > partialReach) continue
+            if (
+              !isOnHole(
+                model,
+                places.x[state] as number,
+                places.y[state] as number,
+                table.heading,
+                shot.stock.totalMetres,
+              )
+            )
+              continue
             const here = values[state] as number
             keep(state, action, costFromCell(places, costs, table, state, values, here))
           }

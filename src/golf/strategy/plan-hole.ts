@@ -16,6 +16,7 @@ import type { Plan } from './plan.ts'
 import { bestByClub, planOptions } from './plan-options.ts'
 import { type LengthUnits, planSentence } from './plan-sentence.ts'
 import { scoreChances } from './score-distribution.ts'
+import { sentenceLine } from './sentence-line.ts'
 import {
   DRAWS,
   SOLVE_QUADRATURE,
@@ -24,6 +25,7 @@ import {
   STROKE_QUADRATURE,
 } from './settings.ts'
 import { situationOf } from './situation.ts'
+import { isOnHole } from './states.ts'
 import { strokeLines } from './stroke-lines.ts'
 import { verdictOf } from './verdict.ts'
 
@@ -76,7 +78,12 @@ export function planHole(question: PlanQuestion): Plan {
   const evaluation = evaluateStroke(model, values, {
     situation,
     quadrature: STROKE_QUADRATURE,
-    tries: problem.shots.map((shot) => ({ shot, headings: lines })),
+    tries: problem.shots.map((shot) => ({
+      shot,
+      headings: lines.filter((line) =>
+        isOnHole(ground, situation.x, situation.y, line, shot.stock.totalMetres),
+      ),
+    })),
   })
   const best = bestByClub(evaluation)
   const chosen = chooseClub(best, question.club, situation)
@@ -114,7 +121,7 @@ export function planHole(question: PlanQuestion): Plan {
     flips: question.flips === false ? [] : findFlips(solved, situation, contenders, hazard),
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
     then: nextShots(model, problem, chosen, situation),
-    sentence: planSentence(facts, hazard, question.units ?? 'yards'),
+    sentence: planSentence(facts, sentenceLine(hole, situation), hazard, question.units ?? 'yards'),
     cautions: cautionsOf(hole, day, player.guesses, solution.converged),
     guesses: [...player.guesses],
     method: {

@@ -9,31 +9,63 @@ export type LengthUnits = 'yards' | 'metres'
 /** What the sentence needs of a plan. */
 export type PlanFacts = Pick<Plan, 'verdict' | 'options' | 'overruled'>
 
+/** What sideways distances are said against. */
+export interface SentenceLine {
+  readonly words: 'hole line' | 'first leg' | 'pin'
+  /** Its direction from the ball, degrees clockwise from the y axis. */
+  readonly headingDegrees: number
+}
+
 /**
  * The plan in one or two plain sentences: the club, its start line, where it should finish, and the side on which to
  * miss. `hazard` is named when it lies on the other side. Lengths are rounded here and nowhere before.
  */
-export function planSentence(plan: PlanFacts, hazard: MainHazard | null, units: LengthUnits): string {
+export function planSentence(
+  plan: PlanFacts,
+  lineFor: (option: PlanOption) => SentenceLine,
+  hazard: MainHazard | null,
+  units: LengthUnits,
+): string {
   const [first, second] = plan.options
   if (!first) return 'There is no club to play from here.'
+  const words = (option: PlanOption): string => strokeWords(option, lineFor(option), hazard, units)
   const overruled = plan.overruled
     ? plan.options.find((option) => option.club === plan.overruled?.club)
     : undefined
   if (overruled && overruled !== first)
-    return `${strokeWords(overruled, hazard, units)} It costs ${strokesWords(overruled.cost)} against the ${clubWords(first)}.`
-  const words = strokeWords(first, hazard, units)
-  if (plan.verdict !== 'too-close' || !second) return words
-  return `Too close to call between the ${clubWords(first)} and the ${clubWords(second)}: take the one you trust. ${words}`
+    return `${words(overruled)} It costs ${strokesWords(overruled.cost)} against the ${clubWords(first)}.`
+  if (plan.verdict !== 'too-close' || !second) return words(first)
+  return `Too close to call between the ${clubWords(first)} and the ${clubWords(second)}: take the one you trust. ${words(first)}`
 }
 
-function strokeWords(option: PlanOption, hazard: MainHazard | null, units: LengthUnits): string {
+function strokeWords(
+  option: PlanOption,
+  line: SentenceLine,
+  hazard: MainHazard | null,
+  units: LengthUnits,
+): string {
   const side = safeSide(option)
   const isOnOtherSide = hazard && side && hazard.side !== side && hazard.side !== 'across'
   const from = isOnOtherSide ? `, away from the ${hazardWords(hazard)}` : ''
   const miss = side ? `the safe side is ${side}${from}` : 'neither side is safer'
-  const startOffset = option.aim.at_m * Math.sin(degreesToRadians(option.aim.start_deg))
-  const centre = `finish ${sideWords(option.aim.offset_m, units)} at ${lengthWords(option.aim.at_m, units)}`
-  return `${capital(clubWords(option))}: start it ${sideWords(startOffset, units)} to ${centre}; ${miss}.`
+  const { at_m, start_deg, heading_deg } = option.aim
+  const offset = (degrees: number): number => at_m * Math.sin(degreesToRadians(degrees - line.headingDegrees))
+  const start = sideWords(offset(start_deg), units)
+  const finish = sideWords(offset(heading_deg), units)
+  const aim =
+    start === finish
+      ? `straight, ${placeWords(finish, line)}`
+      : `start it ${placeWords(start, line)} to finish ${placeWords(finish, line)}`
+  return `${capital(clubWords(option))}: ${aim}, ${lengthWords(at_m, units)} on; ${miss}.`
+}
+
+/** `12 yards right of the pin`, or `the pin` itself. */
+function placeWords(side: string | null, line: SentenceLine): string {
+  return side === null
+    ? line.words === 'pin'
+      ? 'at the pin'
+      : `on the ${line.words}`
+    : `${side} of the ${line.words}`
 }
 
 /** `7-iron`, `half sand wedge`. */
@@ -42,12 +74,13 @@ export function clubWords(option: Pick<PlanOption, 'club' | 'shape'>): string {
   return option.shape === 'stock' ? club : `${option.shape} ${club}`
 }
 
-function sideWords(offsetMetres: number, units: LengthUnits): string {
+/** `12 yards right`; `null` when it rounds to nothing. */
+function sideWords(offsetMetres: number, units: LengthUnits): string | null {
   const length = Math.abs(units === 'yards' ? metresToYards(offsetMetres) : offsetMetres)
   const rounded = length < 10 ? Math.round(length) : 5 * Math.round(length / 5)
-  if (rounded === 0) return 'on the hole line'
+  if (rounded === 0) return null
   const unit = units === 'yards' ? 'yard' : 'metre'
-  return `${rounded} ${unit}${rounded === 1 ? '' : 's'} ${offsetMetres < 0 ? 'left' : 'right'} of the hole line`
+  return `${rounded} ${unit}${rounded === 1 ? '' : 's'} ${offsetMetres < 0 ? 'left' : 'right'}`
 }
 
 function lengthWords(metres: number, units: LengthUnits): string {

@@ -23,6 +23,8 @@ export const SIDEWAYS_STEP_DEGREES = 10
 /** Lines of the stroke that is asked about: finer and wider. */
 export const STROKE_LINE_STEP_DEGREES = 0.5
 export const STROKE_LINES_DEGREES = 30
+/** A line is not tried when the middle of its finishes lies further off the hole line than this, metres: other holes and other people are there. Our assumption: half of what commonly lies between two holes' lines. */
+export const MOST_OFF_LINE_METRES = 45
 /** A club whose stock total is longer than the distance by more than this is not tried, metres. */
 export const OVERCLUB_METRES = 40
 /** Partial swings are for approaches: they are tried only within this much more than their own total of the pin, metres. Our assumption. */

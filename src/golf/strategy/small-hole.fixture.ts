@@ -11,7 +11,7 @@ export function smallHole(lengthMetres: number, halfWidth: number): Hole {
     area('fairway', box(-13.3, 11.9, 20.2, lengthMetres - 14)),
     area('penalty-red', box(12.1, 25.7, lengthMetres - 80.6, lengthMetres - 20.3)),
     area('bunker', box(-16.2, -5.7, lengthMetres - 66.3, lengthMetres - 50.1)),
-    area('trees', box(-60.3, -16.8, lengthMetres - 90.4, lengthMetres - 52.2)),
+    area('trees', box(-halfWidth, -16.8, lengthMetres - 90.4, lengthMetres - 52.2)),
     area('out', box(-300, -halfWidth, -100, 500), 'out left'),
     area('out', box(halfWidth, 300, -100, 500), 'out right'),
     area('out', box(-300, 300, -100, -8.9), 'out behind'),

@@ -3,6 +3,7 @@ import { projectOnPolyline } from '#numbers/geometry/polyline.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { directionsOn } from './lines-of-play.ts'
 import { groundOf, type Places } from './places.ts'
+import { MOST_OFF_LINE_METRES } from './settings.ts'
 
 /** The cells from which a full stroke is played. */
 export interface States {
@@ -11,6 +12,8 @@ export interface States {
   /** By cell: heading of the pin, and of the next bend (NaN on the last leg), radians. */
   readonly pinDirection: Float64Array
   readonly bendDirection: Float64Array
+  /** By cell: distance to the hole line, metres. */
+  readonly offLine: Float64Array
 }
 
 /** Picks the states out of the places of a hole. */
@@ -18,12 +21,14 @@ export function statesOf(hole: Hole, places: Places): States {
   const left = new Float64Array(places.coarseCount)
   const pinDirection = new Float64Array(places.coarseCount)
   const bendDirection = new Float64Array(places.coarseCount)
+  const offLine = new Float64Array(places.coarseCount)
   const states: number[] = []
   for (let cell = 0; cell < places.coarseCount; cell++) {
-    if (places.isShortGame[cell] === 1 || lieOfGround(groundOf(places, cell)) === null) continue
     const x = places.x[cell] as number
     const y = places.y[cell] as number
     const { along, distance } = projectOnPolyline(hole.line, [x, y])
+    offLine[cell] = distance
+    if (places.isShortGame[cell] === 1 || lieOfGround(groundOf(places, cell)) === null) continue
     left[cell] = Math.max(hole.lengthMetres - along + distance, places.toPin[cell] as number)
     const directions = directionsOn(hole, x, y)
     pinDirection[cell] = directions.pin
@@ -34,5 +39,30 @@ export function statesOf(hole: Hole, places: Places): States {
     order: Int32Array.from(states.sort((a, b) => (left[a] as number) - (left[b] as number))),
     pinDirection,
     bendDirection,
+    offLine,
   }
+}
+
+/**
+ * Whether a line is played on this hole: the middle of its finishes lies near the hole line, or no further from it than
+ * the ball does. Other holes and other people are beyond.
+ */
+export function isOnHole(
+  ground: { readonly places: Places; readonly states: States },
+  x: number,
+  y: number,
+  heading: number,
+  total: number,
+): boolean {
+  const { coarse } = ground.places
+  const columnOf = (at: number): number => held((at - coarse.originX) / coarse.resolution, coarse.columns)
+  const rowOf = (at: number): number => held((at - coarse.originY) / coarse.resolution, coarse.rows)
+  const offAt = (atX: number, atY: number): number =>
+    ground.states.offLine[rowOf(atY) * coarse.columns + columnOf(atX)] as number
+  const off = offAt(x + total * Math.sin(heading), y + total * Math.cos(heading))
+  return off <= MOST_OFF_LINE_METRES || off <= offAt(x, y)
+}
+
+function held(index: number, size: number): number {
+  return Math.min(size - 1, Math.max(0, Math.round(index)))
 }
