@@ -54,7 +54,7 @@ function strokeWords(
   const finish = sideWords(offset(heading_deg), units)
   const aim =
     start === finish
-      ? `straight, ${placeWords(finish, line)}`
+      ? `start it ${placeWords(finish, line)}`
       : `start it ${placeWords(start, line)} to finish ${placeWords(finish, line)}`
   return `${capital(clubWords(option))}: ${aim}, ${lengthWords(at_m, units)} on; ${miss}.`
 }
