@@ -1,11 +1,10 @@
-import { flightChange } from '#golf/ball/conditions.ts'
-import { LIES, type Lie } from '#golf/player/player.ts'
 import type { ShortestPathProblem } from '#numbers/solver/shortest-path-problem.ts'
+import { actionCount, actionHeading, actionLie, actionOf, actionShot } from './actions.ts'
 import type { HoleModel } from './hole-model.ts'
-import { lieOfGround } from './lie-of-ground.ts'
-import { HEADINGS, headingOf, linesOfPlay } from './lines-of-play.ts'
-import { groundOf } from './places.ts'
-import { KEPT_ACTIONS, OVERCLUB_METRES, PARTIAL_SWING_METRES, SOLVE_QUADRATURE } from './settings.ts'
+import { keptHere } from './kept-actions.ts'
+import { lineGroups, reachOf } from './line-groups.ts'
+import { headingOf } from './lines-of-play.ts'
+import { KEPT_ACTIONS, PARTIAL_SWING_METRES, SOLVE_QUADRATURE } from './settings.ts'
 import { shortGameEndsInto } from './short-game-ends.ts'
 import { type ShotTable, shotTable } from './shot-table.ts'
 import { isAllowed, type Shot, shotsOf } from './shots.ts'
@@ -32,14 +31,12 @@ export interface HoleProblemOptions {
   readonly shots?: readonly Shot[]
 }
 
-const LINES_A_SHOT: number = LIES.length * HEADINGS
-
 /** Sets out a hole as a shortest path: cost 1 a stroke and 1 a penalty; it ends with the value of the short game. */
 export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}): HoleProblem {
   const { places, states, costs, player } = model
   const shots = options.shots ?? shotsOf(player)
   const strikes = strikesOf(options.quadrature ?? SOLVE_QUADRATURE)
-  const tables = new Array<ShotTable | undefined>(shots.length * LINES_A_SHOT)
+  const tables = new Array<ShotTable | undefined>(actionCount(shots.length))
   const kept = options.kept
     ? keptHere(model, options.kept)
     : new Int32Array(places.coarseCount * KEPT_ACTIONS).fill(-1)
@@ -55,9 +52,9 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     const known = tables[action]
     if (known) return known
     const made = shotTable({
-      shot: shots[Math.floor(action / LINES_A_SHOT)] as Shot,
-      lie: LIES[Math.floor(action / HEADINGS) % LIES.length] as Lie,
-      heading: headingOf(action % HEADINGS),
+      shot: shots[actionShot(action)] as Shot,
+      lie: actionLie(action),
+      heading: headingOf(actionHeading(action)),
       player,
       conditions: model.conditions,
       firmness: model.firmness,
@@ -142,7 +139,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       for (const [index, shot] of shots.entries())
         for (const group of groups) {
           if (!isAllowed(shot, group.lie, player)) continue
-          const action = index * LINES_A_SHOT + LIES.indexOf(group.lie) * HEADINGS + group.line
+          const action = actionOf(index, group.lie, group.line)
           const table = tableOf(action)
           const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
           for (const state of group.states) {
@@ -191,91 +188,4 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       return action >= 0 ? tableOf(action) : null
     },
   }
-}
-
-/**
- * Actions kept by a neighbouring problem, put right for this ground: each is played from the lie that its state has
- * here, and a state that is new takes over the actions of the nearest old one.
- */
-function keptHere(model: HoleModel, old: Int32Array): Int32Array {
-  const { places, states } = model
-  const kept = Int32Array.from(old)
-  for (const state of states.order) {
-    const from = nearestKept(model, old, state)
-    const lie = LIES.indexOf(lieOfGround(groundOf(places, state)) as Lie)
-    for (let slot = 0; slot < KEPT_ACTIONS; slot++) {
-      const action = from < 0 ? -1 : (old[from * KEPT_ACTIONS + slot] as number)
-      const shot = Math.floor(action / LINES_A_SHOT)
-      kept[state * KEPT_ACTIONS + slot] =
-        action < 0 ? -1 : shot * LINES_A_SHOT + lie * HEADINGS + (action % HEADINGS)
-    }
-  }
-  return kept
-}
-
-/** The state itself, or the nearest cell in its row or column that kept actions; −1 when there is none. */
-function nearestKept(model: HoleModel, kept: Int32Array, state: number): number {
-  const { columns, rows } = model.places.coarse
-  const row = Math.floor(state / columns)
-  const column = state - row * columns
-  for (let away = 0; away < Math.max(columns, rows); away++)
-    for (const [atColumn, atRow] of [
-      [column - away, row],
-      [column + away, row],
-      [column, row - away],
-      [column, row + away],
-    ] as const) {
-      if (atColumn < 0 || atRow < 0 || atColumn >= columns || atRow >= rows) continue
-      const cell = atRow * columns + atColumn
-      if ((kept[cell * KEPT_ACTIONS] as number) >= 0) return cell
-    }
-  return -1
-}
-
-/** States that share a lie and a line to try, in the order of the raster. */
-interface LineGroup {
-  readonly lie: Lie
-  readonly line: number
-  readonly states: readonly number[]
-}
-
-function lineGroups(model: HoleModel): LineGroup[] {
-  const { places, states } = model
-  const groups = new Map<number, LineGroup & { states: number[] }>()
-  for (const state of Int32Array.from(states.order).sort()) {
-    const lie = lieOfGround(groundOf(places, state)) as Lie
-    const isSideways = lie === 'trees' || lie === 'scrub'
-    for (const line of linesOfPlay(
-      states.pinDirection[state] as number,
-      states.bendDirection[state] as number,
-      isSideways,
-    )) {
-      const key = LIES.indexOf(lie) * HEADINGS + line
-      const group = groups.get(key) ?? { lie, line, states: [] }
-      groups.set(key, group)
-      group.states.push(state)
-    }
-  }
-  return [...groups.values()].sort((a, b) => headingOf(a.line) - headingOf(b.line))
-}
-
-/** By cell: the longest stock total that is tried there. It depends on no other club, so a club more never costs. */
-function reachOf(model: HoleModel, shots: readonly Shot[]): Float64Array {
-  const { places, states } = model
-  const reach = new Float64Array(places.coarseCount)
-  const shortest = new Map<Lie, number>()
-  for (const lie of LIES)
-    shortest.set(
-      lie,
-      Math.min(
-        ...shots.filter((shot) => isAllowed(shot, lie, model.player)).map((shot) => shot.stock.totalMetres),
-      ),
-    )
-  for (const state of states.order) {
-    const { carryShare } = flightChange(model.conditions, states.pinDirection[state] as number)
-    const lie = lieOfGround(groundOf(places, state)) as Lie
-    const wanted = ((places.toPin[state] as number) + OVERCLUB_METRES) / carryShare
-    reach[state] = Math.max(wanted, shortest.get(lie) as number)
-  }
-  return reach
 }
