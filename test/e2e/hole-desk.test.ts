@@ -42,7 +42,11 @@ beforeAll(async () => {
   page.on('pageerror', (error) => troubles.push(error.message))
   page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
   await page.goto(server.address)
-  await page.getByLabel('Hole', { exact: true }).selectOption('3')
+  const hole = page.getByLabel('Hole', { exact: true })
+  await hole.or(page.getByRole('alert')).first().waitFor()
+  if ((await hole.count()) === 0)
+    throw new Error(`The desk did not open: ${await text(page.getByRole('alert'))}`)
+  await hole.selectOption('3')
   await planned()
 }, PATIENCE * 2)
 

@@ -7,12 +7,15 @@ import './style/narrow.css'
 import './style/print.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
+import { DefectNote } from './page/defect-note.tsx'
 import { OpenDesk } from './page/open-desk.tsx'
 
 const place = document.getElementById('desk')
 if (place !== null)
   createRoot(place).render(
     <StrictMode>
-      <OpenDesk />
+      <DefectNote>
+        <OpenDesk />
+      </DefectNote>
     </StrictMode>,
   )

@@ -18,12 +18,15 @@ import { Section } from './section.tsx'
 
 /** The plan as a sentence, its verdict and its value. */
 export function PlanSentence(props: { readonly planning: Planning }): ReactElement {
-  const { plan, isCurrent, isFull } = props.planning
-  const state = !isCurrent
-    ? 'Reckoning.'
-    : isFull
+  const { plan, isCurrent, isFull, trouble } = props.planning
+  const state =
+    trouble !== null
       ? ''
-      : 'A first answer, on a coarse grid. The fuller one follows.'
+      : !isCurrent
+        ? 'Reckoning.'
+        : isFull
+          ? ''
+          : 'A first answer, on a coarse grid. The fuller one follows.'
   return (
     <section className={`sentence${isCurrent ? '' : ' waiting'}`} aria-label="The plan">
       <p aria-live="polite" className="plan-sentence">

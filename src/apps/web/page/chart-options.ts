@@ -26,7 +26,6 @@ export function chartSurvey(
     courseName: course.name,
     measures: measureHole(hole),
     wind: { ...day.wind, label },
-    ...(course.credit === null ? {} : { credit: course.credit }),
   }
 }
 

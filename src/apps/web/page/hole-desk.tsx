@@ -67,6 +67,11 @@ export function HoleDesk(props: {
     () => chartMarks(option, heading, finishes, plan, player.value),
     [option, heading, finishes, plan, player.value],
   )
+  const credit = course.value?.credit ?? null
+  const printed = useMemo(
+    () => ({ ...survey, ...marks, ...(credit === null ? {} : { credit }) }),
+    [survey, marks, credit],
+  )
   const offset =
     option === null || heading === null ? 0 : option.aim.at_m * Math.sin((heading * Math.PI) / 180)
 
@@ -144,6 +149,7 @@ export function HoleDesk(props: {
               onStep={stepAim}
             />
           )}
+          {credit !== null && <p className="credit">{credit}</p>}
         </div>
         <div className="ledger">
           <PlanSentence planning={{ ...planning, plan }} />
@@ -203,7 +209,7 @@ export function HoleDesk(props: {
           option={option}
           day={desk.day}
           reader={reader}
-          drawing={{ ...survey, ...marks }}
+          drawing={printed}
         />
       )}
     </>
