@@ -34,7 +34,7 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
   if (options.picture !== undefined)
     writeText(options.picture, planPicture({ ...planned, course, player, club, units }))
   if (options.json) printJson(plan, machine)
-  else printLines(planPage(plan, units, machine), machine)
+  else printLines(planPage(planned, units, machine), machine)
   if (!options.quiet && !options.json && exitCodeOf(concerning) === 1)
     machine.err(
       `${faultLines(

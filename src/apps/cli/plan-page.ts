@@ -1,8 +1,9 @@
 import pc from 'picocolors'
 import type { OutcomeGround, Plan, PlanOption } from '#golf/strategy/plan.ts'
-import { clubWords } from '#golf/strategy/plan-sentence.ts'
+import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
 import type { Machine } from './machine.ts'
-import { aimText, costText, flipLines, leaveText, nextShotText, shareText } from './plan-words.ts'
+import type { PlannedHole } from './plan-one.ts'
+import { aimLine, aimText, costText, flipLines, leaveText, nextShotText, shareText } from './plan-words.ts'
 import { CLUBS_PRINTED, SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { type Column, tableLines } from './table.ts'
 import { lengthText, type ReaderUnits } from './units-of-the-reader.ts'
@@ -26,7 +27,8 @@ const OUTCOMES: readonly { readonly heading: string; readonly grounds: readonly 
 ]
 
 /** One plan as a page of plain words: the sentence, the clubs with their cost, what would change it, what comes next. */
-export function planPage(plan: Plan, units: ReaderUnits, machine: Machine): string[] {
+export function planPage(planned: PlannedHole, units: ReaderUnits, machine: Machine): string[] {
+  const { plan } = planned
   const colours = pc.createColors(machine.hasColour)
   const { hole } = plan
   const tee = hole.tee === '' ? '' : ` from the ${hole.tee} tees`
@@ -40,7 +42,7 @@ export function planPage(plan: Plan, units: ReaderUnits, machine: Machine): stri
     '',
     `${valueText(plan)}${VERDICTS[plan.verdict]}`,
     '',
-    ...clubLines(plan, units),
+    ...clubLines(plan, aimLine(planned), units),
     ...listed('What would change it', flipLines(plan.flips, units)),
     ...listed(
       'Then',
@@ -68,7 +70,11 @@ function situationText(plan: Plan, units: ReaderUnits): string {
   return `from ${lengthText(y, units)} on${side}, lie: ${lie.replace('-', ' ')}`
 }
 
-function clubLines({ options, overruled, method }: Plan, units: ReaderUnits): string[] {
+function clubLines(
+  { options, overruled, method }: Plan,
+  line: (option: PlanOption) => SentenceLine,
+  units: ReaderUnits,
+): string[] {
   const shown = options.filter((option, place) => place < CLUBS_PRINTED || option.club === overruled?.club)
   const share = (option: PlanOption, grounds: readonly OutcomeGround[]): number =>
     grounds.reduce((sum, ground) => sum + (option.outcomes[ground] ?? 0), 0)
@@ -86,7 +92,7 @@ function clubLines({ options, overruled, method }: Plan, units: ReaderUnits): st
   ]
   const rows = shown.map((option) => [
     clubWords(option),
-    aimText(option, units),
+    aimText(option, line(option), units),
     option.strokes.toFixed(2),
     costText(option.cost),
     ...(method.draws === 0 ? [] : [shareText(option.best_in_draws)]),

@@ -3,10 +3,9 @@ import { Failure } from '#faults/failure.ts'
 import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
-import type { Plan } from '#golf/strategy/plan.ts'
 import type { Machine } from './machine.ts'
 import type { Question } from './parse-question.ts'
-import { planOne } from './plan-one.ts'
+import { type PlannedHole, planOne } from './plan-one.ts'
 import type { PlanOptions } from './plan-options.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { roundPage } from './round-page.ts'
@@ -34,13 +33,13 @@ export function planRound(asked: RoundQuestion, machine: Machine): number {
   const { course, player, day, question, options, units } = asked
   if (course.holes.length === 0)
     throw new Failure('MAR-COURSE-001', `${course.name || 'This course'} has no holes.`, '--hole')
-  const plans: Plan[] = []
+  const planned: PlannedHole[] = []
   const unplanned: UnplannedHole[] = []
   const bar = progressBar(machine, options.quiet === true)
   bar?.start(course.holes.length, 0)
   for (const { ref } of course.holes) {
     try {
-      plans.push(planOne({ course, ref, player, day, question, units }).plan)
+      planned.push(planOne({ course, ref, player, day, question, units }))
     } catch (error) {
       if (!(error instanceof Failure)) throw error
       unplanned.push({ hole: ref, code: error.code, message: error.message })
@@ -48,6 +47,7 @@ export function planRound(asked: RoundQuestion, machine: Machine): number {
     bar?.increment()
   }
   bar?.stop()
+  const plans = planned.map(({ plan }) => plan)
   const strokes = plans.reduce((sum, plan) => sum + plan.value.strokes, 0)
   if (options.json)
     printJson(
@@ -61,7 +61,7 @@ export function planRound(asked: RoundQuestion, machine: Machine): number {
       },
       machine,
     )
-  else printLines(roundPage(plans, unplanned, strokes, units), machine)
+  else printLines(roundPage(planned, unplanned, strokes, units), machine)
   return unplanned.length === 0 ? 0 : 1
 }
 

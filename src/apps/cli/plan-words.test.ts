@@ -26,10 +26,15 @@ describe('words of a plan', () => {
 
   it('say aim and leave as a player would', () => {
     const option = {
-      aim: { heading_deg: 1, offset_m: 9.144, at_m: 182.88, start_deg: 2 },
+      aim: { heading_deg: 2.866, offset_m: 9.144, at_m: 182.88, start_deg: 2 },
       leave_m: { p10: 91.44, p50: 100.584, p90: 137.16 },
     } as PlanOption
-    expect(aimText(option, 'yards')).toBe('10 right at 200 yd')
+    // asin(10/200) = 2.866°.
+    expect(aimText(option, { words: 'hole line', headingDegrees: 0 }, 'yards')).toBe('10 right at 200 yd')
+    expect(aimText(option, { words: 'pin', headingDegrees: 5.732 }, 'yards')).toBe(
+      '10 left of the pin, 200 yd on',
+    )
+    expect(aimText(option, { words: 'pin', headingDegrees: 2.866 }, 'yards')).toBe('at the pin, 200 yd on')
     expect(leaveText(option, 'yards')).toBe('110 (100 to 150)')
   })
 

@@ -1,5 +1,8 @@
 import type { Flip, NextShot, PlanOption } from '#golf/strategy/plan.ts'
-import { clubWords } from '#golf/strategy/plan-sentence.ts'
+import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
+import { sentenceLine } from '#golf/strategy/sentence-line.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
+import type { PlannedHole } from './plan-one.ts'
 import { SMALLEST_PRINTED_COST, SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { lengthText, type ReaderUnits, sideText, windText } from './units-of-the-reader.ts'
 
@@ -14,9 +17,24 @@ export function shareText(share: number): string {
   return share < 0.01 ? '<1' : String(Math.round(share * 100))
 }
 
-/** Where the plan aims: `12 left at 196 yd`. */
-export function aimText(option: PlanOption, units: ReaderUnits): string {
-  return `${sideText(option.aim.offset_m, units)} at ${lengthText(option.aim.at_m, units)}`
+/**
+ * Where a club aims, against what can be seen from the ball: `12 left at 196 yd` of the hole line or its first leg,
+ * `12 left of the pin, 196 yd on` where the pin is what is aimed by.
+ */
+export function aimText(option: PlanOption, line: SentenceLine, units: ReaderUnits): string {
+  const { heading_deg: heading, at_m: at } = option.aim
+  const side = sideText(at * Math.sin(degreesToRadians(heading - line.headingDegrees)), units)
+  if (line.words !== 'pin') return `${side} at ${lengthText(at, units)}`
+  return `${side === 'on the line' ? 'at the pin' : `${side} of the pin`}, ${lengthText(at, units)} on`
+}
+
+/** What each club of a plan is aimed by. */
+export function aimLine({
+  hole,
+  plan,
+}: Pick<PlannedHole, 'hole' | 'plan'>): (option: PlanOption) => SentenceLine {
+  const { x_m: x, y_m: y, lie } = plan.situation
+  return sentenceLine(hole, { x, y, lie })
 }
 
 /** The middle of what is left, and between which lengths four in five of the balls leave. */

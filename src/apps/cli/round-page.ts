@@ -1,7 +1,7 @@
-import type { Plan } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
+import type { PlannedHole } from './plan-one.ts'
 import type { UnplannedHole } from './plan-round.ts'
-import { aimText } from './plan-words.ts'
+import { aimLine, aimText } from './plan-words.ts'
 import { tableLines } from './table.ts'
 import { lengthNumber, type ReaderUnits } from './units-of-the-reader.ts'
 
@@ -9,11 +9,12 @@ const VERDICT_WORDS = { clear: '', close: 'close', 'too-close': 'too close to ca
 
 /** A round as one table, a row a hole, with the sum and the holes that have no plan. */
 export function roundPage(
-  plans: readonly Plan[],
+  planned: readonly PlannedHole[],
   unplanned: readonly UnplannedHole[],
   strokes: number,
   units: ReaderUnits,
 ): string[] {
+  const plans = planned.map(({ plan }) => plan)
   const [first] = plans
   const columns = [
     { heading: 'hole', isFigure: true },
@@ -24,14 +25,15 @@ export function roundPage(
     { heading: 'score', isFigure: true },
     { heading: '' },
   ]
-  const rows = plans.map((plan) => {
+  const rows = planned.map((one) => {
+    const { plan } = one
     const [best] = plan.options
     return [
       plan.hole.ref,
       String(plan.hole.par),
       lengthNumber(plan.hole.length_m, units),
       best === undefined ? '–' : clubWords(best),
-      best === undefined ? '–' : aimText(best, units),
+      best === undefined ? '–' : aimText(best, aimLine(one)(best), units),
       plan.value.strokes.toFixed(2),
       VERDICT_WORDS[plan.verdict],
     ]
