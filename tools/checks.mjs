@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url'
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
 
 const CHECKS = [
-  { title: 'form and lint', command: ['biome', 'check', '--error-on-warnings', '.'] },
+  { title: 'form and lint', command: ['biome', 'check', '--error-on-warnings', '--max-diagnostics=10', '.'] },
   ...['pure', 'node', 'web', 'test'].map((environment) => ({
     title: `types, ${environment}`,
     command: ['tsc', '-p', `tsconfig.${environment}.json`],
@@ -15,6 +15,7 @@ const CHECKS = [
   })),
   { title: 'build of command line and screen', command: ['node', 'tools/build.mjs'] },
   { title: 'walls between rooms', command: ['node', 'tools/check-walls.mjs'] },
+  { title: 'unused files, exports and packages', command: ['knip'] },
   { title: 'room graph of ARCHITECTURE.md', command: ['node', 'tools/room-graph.mjs'] },
 ]
 

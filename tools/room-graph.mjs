@@ -25,7 +25,7 @@ function graph({ modules }) {
   const rooms = new Set()
   for (const { source, dependencies } of modules) {
     const from = roomOf(source)
-    if (from === null || /\.test\.tsx?$/.test(source)) continue
+    if (from === null || /\.(test|fixture)\.tsx?$/.test(source)) continue
     rooms.add(from)
     for (const { resolved } of dependencies) {
       const to = roomOf(resolved)
