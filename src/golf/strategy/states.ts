@@ -1,9 +1,10 @@
 import type { Hole } from '#golf/course/hole.ts'
 import { projectOnPolyline } from '#numbers/geometry/polyline.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { directionsOn } from './lines-of-play.ts'
 import { groundOf, type Places } from './places.ts'
-import { MOST_OFF_LINE_METRES } from './settings.ts'
+import { LINE_STEP_DEGREES, MOST_OFF_LINE_METRES } from './settings.ts'
 
 /** The cells from which a full stroke is played. */
 export interface States {
@@ -45,7 +46,8 @@ export function statesOf(hole: Hole, places: Places): States {
 
 /**
  * Whether a line is played on this hole: the middle of its finishes lies near the hole line, or no further from it than
- * the ball does. Other holes and other people are beyond.
+ * the ball does. Other holes and other people are beyond. A shot at the pin and past it always is: a player whose shortest
+ * club is too long still has a stroke to play.
  */
 export function isOnHole(
   ground: { readonly places: Places; readonly states: States },
@@ -55,12 +57,16 @@ export function isOnHole(
   total: number,
 ): boolean {
   const { coarse } = ground.places
+  const cell = (atX: number, atY: number): number => rowOf(atY) * coarse.columns + columnOf(atX)
   const columnOf = (at: number): number => held((at - coarse.originX) / coarse.resolution, coarse.columns)
   const rowOf = (at: number): number => held((at - coarse.originY) / coarse.resolution, coarse.rows)
-  const offAt = (atX: number, atY: number): number =>
-    ground.states.offLine[rowOf(atY) * coarse.columns + columnOf(atX)] as number
+  const offAt = (atX: number, atY: number): number => ground.states.offLine[cell(atX, atY)] as number
   const off = offAt(x + total * Math.sin(heading), y + total * Math.cos(heading))
-  return off <= MOST_OFF_LINE_METRES || off <= offAt(x, y)
+  if (off <= MOST_OFF_LINE_METRES || off <= offAt(x, y)) return true
+  if (total < (ground.places.toPin[cell(x, y)] as number)) return false
+  // To the nearest line that is tried, not the very direction.
+  const offPin = heading - (ground.states.pinDirection[cell(x, y)] as number)
+  return Math.cos(offPin) >= Math.cos(degreesToRadians(LINE_STEP_DEGREES / 2)) - 1e-12
 }
 
 function held(index: number, size: number): number {
