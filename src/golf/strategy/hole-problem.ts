@@ -107,8 +107,11 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     const isSure = new Uint8Array(places.coarseCount)
     if (!improvedFrom) return isSure
     let fall = 0
-    for (let place = 0; place < values.length; place++)
-      fall = Math.max(fall, (improvedFrom[place] as number) - (values[place] as number))
+    for (let place = 0; place < values.length; place++) {
+      const fell = (improvedFrom[place] as number) - (values[place] as number)
+      // Not `Math.max`: a place from which no stroke ever ends stays infinite, and its fall is not a number.
+      if (fell > fall) fall = fell
+    }
     for (const state of states.order) {
       const bound = keptCosts[(state + 1) * KEPT_ACTIONS - 1] as number
       if (bound === Number.POSITIVE_INFINITY || bound - fall <= costOfKept(state, values)) continue
@@ -166,7 +169,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       improvedFrom = Float64Array.from(values)
       for (const [index, state] of states.order.entries()) {
         const value = next[index] as number
-        largest = Math.max(largest, Math.abs(value - (values[state] as number)))
+        largest = Math.max(largest, changeOf(value, values[state] as number))
         values[state] = value
         if (isSure[state] === 0) bestAction[state] = kept[state * KEPT_ACTIONS] as number
       }
@@ -178,7 +181,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       for (const state of states.order) {
         const here = values[state] as number
         const best = costOfKept(state, values)
-        largest = Math.max(largest, Math.abs(best - here))
+        largest = Math.max(largest, changeOf(best, here))
         values[state] = best
       }
       return largest
@@ -188,4 +191,9 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       return action >= 0 ? tableOf(action) : null
     },
   }
+}
+
+/** How far a value moved; one that stays infinite, because no stroke from there ever ends the hole, did not move. */
+function changeOf(value: number, was: number): number {
+  return value === was ? 0 : Math.abs(value - was)
 }

@@ -97,3 +97,19 @@ it('finds a stroke wherever the ball lies, though the only club is too long', ()
   expect(converged).toBe(true)
   for (const state of model.states.order) expect(Number.isFinite(values[state])).toBe(true)
 })
+
+// Found while this was written: one pocket of ground without a way out made every value not a number.
+it('plans the rest of a hole that has places from which every stroke goes out of bounds', () => {
+  const player = machine(0.5, 0.5)
+  const hole = inventedHole(LENGTH, [
+    area('fairway', box(-30, 30, -40, 30)),
+    area('out', box(-300, 300, 30, LENGTH - 30)),
+  ])
+  const model = holeModel(holeGround(hole, CELL), player, CALM_DAY)
+  const { values, converged } = solveShortestPath(holeProblem(model, { quadrature: QUADRATURE }))
+  expect(converged).toBe(true)
+  const stuck = [...model.states.order].filter((state) => values[state] === Number.POSITIVE_INFINITY)
+  expect(stuck.length).toBeGreaterThan(0)
+  const putts = puttingValues(player).expected(2)
+  expect(values[placeAt(model.places, 0, 0)]).toBeCloseTo(2 / 0.5 - 1 + putts, 6)
+})
