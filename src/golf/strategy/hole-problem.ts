@@ -1,3 +1,4 @@
+import { flightChange } from '#golf/ball/conditions.ts'
 import type { ShortestPathProblem } from '#numbers/solver/shortest-path-problem.ts'
 import { actionCount, actionHeading, actionLie, actionOf, actionShot } from './actions.ts'
 import type { HoleModel } from './hole-model.ts'
@@ -144,20 +145,15 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
           if (!isAllowed(shot, group.lie, player)) continue
           const action = actionOf(index, group.lie, group.line)
           const table = tableOf(action)
+          // What the day leaves of it: into the wind a longer club is played on the same hole.
+          const total = shot.stock.totalMetres * flightChange(model.conditions, table.heading).carryShare
           const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
           for (const state of group.states) {
             if (isSure[state] === 1 || shot.stock.totalMetres > (reach[state] as number)) continue
             if (shot.shape !== 'stock' && (places.toPin[state] as number) > partialReach) continue
-            if (
-              !isOnHole(
-                model,
-                places.x[state] as number,
-                places.y[state] as number,
-                table.heading,
-                shot.stock.totalMetres,
-              )
-            )
-              continue
+            const x = places.x[state] as number
+            const y = places.y[state] as number
+            if (!isOnHole(model, x, y, table.heading, total)) continue
             const here = values[state] as number
             keep(state, action, costFromCell(places, costs, table, state, values, here))
           }

@@ -1,4 +1,5 @@
 import { Failure } from '#faults/failure.ts'
+import { flightChange } from '#golf/ball/conditions.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
@@ -81,7 +82,13 @@ export function planHole(question: PlanQuestion): Plan {
     tries: problem.shots.map((shot) => ({
       shot,
       headings: lines.filter((line) =>
-        isOnHole(ground, situation.x, situation.y, line, shot.stock.totalMetres),
+        isOnHole(
+          ground,
+          situation.x,
+          situation.y,
+          line,
+          shot.stock.totalMetres * flightChange(model.conditions, line).carryShare,
+        ),
       ),
     })),
   })
