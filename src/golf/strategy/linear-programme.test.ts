@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { flightChange } from '#golf/ball/conditions.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import type { Lie } from '#golf/player/player.ts'
+import { cellIndex } from '#numbers/raster/raster.ts'
 import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
 import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { holeProblem } from './hole-problem.ts'
@@ -10,7 +11,7 @@ import { CALM_DAY } from './invented-hole.fixture.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { headingOf, linesOfPlay } from './lines-of-play.ts'
 import { groundOf } from './places.ts'
-import { OVERCLUB_METRES, PARTIAL_SWING_METRES } from './settings.ts'
+import { LINE_STEP_DEGREES, MOST_OFF_LINE_METRES, OVERCLUB_METRES, PARTIAL_SWING_METRES } from './settings.ts'
 import { type ShotTable, shotTable } from './shot-table.ts'
 import { shotsOf } from './shots.ts'
 import { smallHole, threeClubs } from './small-hole.fixture.ts'
@@ -161,8 +162,9 @@ function actionsOf(
     .filter((shot) => shot.stock.totalMetres <= reach)
     .filter((shot) => shot.shape === 'stock' || away <= shot.stock.totalMetres + PARTIAL_SWING_METRES)
     .flatMap((shot) =>
-      linesOfPlay(pin, states.bendDirection[state] as number, lie === 'trees' || lie === 'scrub').map(
+      linesOfPlay(pin, states.bendDirection[state] as number, lie === 'trees' || lie === 'scrub').flatMap(
         (line) => {
+          if (!isPlayable(model, state, headingOf(line), shot.stock.totalMetres)) return []
           const key = `${shot.club} ${shot.shape} ${lie} ${line}`
           const table =
             tables.get(key) ??
@@ -182,6 +184,29 @@ function actionsOf(
         },
       ),
     )
+}
+
+/** Whether a line keeps to this straight hole, measured at the middles of cells: near its line, no further off than the ball, or at the pin and past it. */
+function isPlayable(model: HoleModel, state: number, heading: number, total: number): boolean {
+  const { pin } = model.hole
+  const { x, y, coarse, toPin } = model.places
+  const off = (cell: number): number => {
+    const along = Math.min(Math.max(y[cell] as number, 0), pin[1])
+    return Math.hypot(x[cell] as number, (y[cell] as number) - along)
+  }
+  const inside = (at: number, origin: number, count: number): number =>
+    Math.min(Math.max(at, origin), origin + (count - 1) * coarse.resolution)
+  const fromX = x[state] as number
+  const fromY = y[state] as number
+  const finish = cellIndex(
+    coarse,
+    inside(fromX + total * Math.sin(heading), coarse.originX, coarse.columns),
+    inside(fromY + total * Math.cos(heading), coarse.originY, coarse.rows),
+  )
+  if (off(finish) <= Math.max(MOST_OFF_LINE_METRES, off(state))) return true
+  const pinHeading = Math.atan2(pin[0] - fromX, pin[1] - fromY)
+  const stepRadians = (LINE_STEP_DEGREES * Math.PI) / 180
+  return total >= (toPin[state] as number) && Math.abs(heading - pinHeading) <= stepRadians / 2
 }
 
 function primalOf(columns: Readonly<Record<string, object>>, name: string): number {
