@@ -3,7 +3,17 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Flip } from '#golf/strategy/plan.ts'
 import type { Reader } from './desk/desk.ts'
 import { type FoundFlip, flipLabel, flipSentence, flipShare, isFound, silentFlips } from './flip-words.ts'
-import { compassPoint, firmnessWord, length, sideways, strokes, windOnHole, windSpeed } from './words.ts'
+import {
+  compassPoint,
+  firmnessWord,
+  length,
+  nextShot,
+  shotLeft,
+  sideways,
+  strokes,
+  windOnHole,
+  windSpeed,
+} from './words.ts'
 
 const yards: Reader = { units: 'yards', windUnit: 'mph', theme: 'day' }
 const metres: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day' }
@@ -47,6 +57,22 @@ describe('words', () => {
       'a little firm',
       'firm',
     ])
+  })
+})
+
+describe('words of the next shot', () => {
+  it('says what is left to the pin in a straight line, and the lie', () => {
+    const shot = {
+      from: { x_m: 30, y_m: 160 },
+      lie: 'first-cut',
+      club: '5-wood',
+      shape: 'stock',
+      number: 'layup',
+    } as const
+    const there = { ...hole, pin: [0, 200] } as unknown as Hole
+    expect(shotLeft(shot, there, metres)).toBe('50 m left to the pin, from the first cut')
+    expect(nextShot(shot)).toBe('5-wood, a layup')
+    expect(nextShot({ ...shot, number: 'back' })).toBe('5-wood to the back number')
   })
 })
 

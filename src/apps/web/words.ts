@@ -1,4 +1,6 @@
+import type { Hole } from '#golf/course/hole.ts'
 import type { NextShot, Plan, PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import {
   METRES_PER_SECOND_PER_KNOT,
   METRES_PER_SECOND_PER_MPH,
@@ -94,14 +96,15 @@ export function verdict(plan: Plan): string {
   if (first === undefined) return 'No club plays from here.'
   if (second === undefined) return 'There is no other club to weigh it against.'
   // Without draws of the player nothing is known of the doubt, so nothing is called clear.
-  if (plan.method.draws === 0) return `The next best, the ${second.club}, costs ${cost(second.cost)} more.`
+  if (plan.method.draws === 0)
+    return `The next best, the ${clubWords(second)}, costs ${cost(second.cost)} more.`
   switch (plan.verdict) {
     case 'too-close':
-      return `The ${second.club} costs ${cost(second.cost)} more: less than can be told apart.`
+      return `The ${clubWords(second)} costs ${cost(second.cost)} more: less than can be told apart.`
     case 'close':
-      return `Close: the ${second.club} costs ${cost(second.cost)} more.`
+      return `Close: the ${clubWords(second)} costs ${cost(second.cost)} more.`
     case 'clear':
-      return `Clear: the next best, the ${second.club}, costs ${cost(second.cost)} more.`
+      return `Clear: the next best, the ${clubWords(second)}, costs ${cost(second.cost)} more.`
   }
 }
 
@@ -141,13 +144,21 @@ export function outcomeShares(
   })
 }
 
+/** Where the next shot is played from: `309 yd left to the pin, from the fairway`. */
+export function shotLeft(shot: NextShot, hole: Hole, reader: Reader): string {
+  const left = Math.hypot(hole.pin[0] - shot.from.x_m, hole.pin[1] - shot.from.y_m)
+  return `${length(left, reader)} left to the pin, from the ${lieWord(shot.lie)}`
+}
+
 /** The next shot as a phrase: `5-hybrid to the back number`. */
 export function nextShot(shot: NextShot): string {
-  return shot.number === 'layup' ? `${shot.club}, a layup` : `${shot.club} to the ${shot.number} number`
+  return shot.number === 'layup'
+    ? `${clubWords(shot)}, a layup`
+    : `${clubWords(shot)} to the ${shot.number} number`
 }
 
 /** A lie in the trade's words. */
-export function lieWord(lie: NextShot['lie']): string {
+function lieWord(lie: NextShot['lie']): string {
   return (
     { 'first-cut': 'first cut', heavy: 'heavy grass', bunker: 'sand', fringe: 'apron' }[lie as string] ?? lie
   )

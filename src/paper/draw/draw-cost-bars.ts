@@ -1,4 +1,5 @@
 import type { PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import type { Drawing, Shape, Step } from './drawing.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 import { lineSteps, rectangleSteps } from './steps.ts'
@@ -29,7 +30,7 @@ export function drawCostBars(options: readonly PlanOption[], drawing: CostBarOpt
     return [
       {
         kind: 'text',
-        text: option.club,
+        text: clubWords(option),
         at: [0, top + row / 2 + 4],
         size: DRAW_SETTINGS.type,
         paint,
@@ -47,7 +48,9 @@ export function drawCostBars(options: readonly PlanOption[], drawing: CostBarOpt
     width,
     height: Math.max(row, options.length * row),
     title: 'What each club costs',
-    description: options.map((option) => `${option.club}: ${costFigure(option.cost)} strokes.`).join(' '),
+    description: options
+      .map((option) => `${clubWords(option)}: ${costFigure(option.cost)} strokes.`)
+      .join(' '),
     shapes,
   }
 }
@@ -57,7 +60,7 @@ export function drawCostBar(option: PlanOption, full: number, width: number, isC
   return {
     width,
     height: DRAW_SETTINGS.barRow,
-    title: `Cost of the ${option.club}`,
+    title: `Cost of the ${clubWords(option)}`,
     description: `${costFigure(option.cost)} strokes, likely ${costFigure(option.cost_low)} to ${costFigure(option.cost_high)}.`,
     shapes: costBar(option, full, 1, 0, width - 1, isChosen),
   }

@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react'
 import type { PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimCost, isBeyondTried } from '../desk/aim-cost.ts'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
@@ -32,7 +33,7 @@ export function AimStrip(props: {
       {step(-aimStep, '‹')}
       <p className="aim-words" aria-live="polite">
         <span>
-          {option.club}, {sideways(offsetMetres, reader)} at {length(option.aim.at_m, reader)}
+          {clubWords(option)}, {sideways(offsetMetres, reader)} at {length(option.aim.at_m, reader)}
         </span>
         <strong>
           {price === null

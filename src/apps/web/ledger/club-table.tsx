@@ -1,5 +1,6 @@
 import { type ReactElement, useMemo, useState } from 'react'
 import type { PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { drawCostBar, fullCost } from '#paper/draw/draw-cost-bars.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
@@ -70,7 +71,7 @@ function ClubRow(props: {
     <tr className={isChosen ? 'chosen' : ''}>
       <th scope="row">
         <button type="button" aria-pressed={isChosen} onClick={onChoose}>
-          {option.club}
+          {clubWords(option)}
         </button>
       </th>
       <td className="aim-column">{sideways(option.aim.offset_m, reader)}</td>

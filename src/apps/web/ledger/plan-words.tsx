@@ -1,14 +1,16 @@
 import type { ReactElement } from 'react'
+import type { Hole } from '#golf/course/hole.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import type { Reader } from '../desk/desk.ts'
 import type { Planning } from '../planning/use-planning.ts'
 import {
   cost,
   length,
-  lieWord,
   nextShot,
   outcomeShares,
   scoreShares,
+  shotLeft,
   sideways,
   strokes,
   unbroken,
@@ -61,7 +63,7 @@ export function OwnChoice(props: {
   if (isPlan || plan.overruled?.club === option.club) return null
   return (
     <p className="own-choice">
-      You like the {option.club}: its best line is {sideways(option.aim.offset_m, reader)}, it costs{' '}
+      You like the {clubWords(option)}: its best line is {sideways(option.aim.offset_m, reader)}, it costs{' '}
       {cost(option.cost)} and leaves about {length(option.leave_m.p50, reader)}.
     </p>
   )
@@ -103,18 +105,17 @@ export function ScoreList(props: { readonly option: PlanOption }): ReactElement 
 /** The next shot from the places the first one is likely to leave. */
 export function ThenList(props: {
   readonly plan: Plan
-  readonly lengthMetres: number
+  readonly hole: Hole
   readonly reader: Reader
 }): ReactElement | null {
-  const { plan, reader } = props
+  const { plan, hole, reader } = props
   if (plan.then.length === 0) return null
   return (
     <Section title="Then">
       <ul className="then">
         {plan.then.map((shot) => (
           <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
-            from {length(shot.from.y_m, reader)} out, {sideways(shot.from.x_m, reader)}, {lieWord(shot.lie)}:{' '}
-            <b>{nextShot(shot)}</b>
+            {shotLeft(shot, hole, reader)}: <b>{nextShot(shot)}</b>
           </li>
         ))}
       </ul>

@@ -1,5 +1,6 @@
 import { type ReactElement, useCallback, useEffect, useMemo, useState } from 'react'
 import { parseDay } from '#golf/course/parse-day.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { HoleChart } from '../chart/hole-chart.tsx'
 import { openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
@@ -48,7 +49,7 @@ export function HoleDesk(props: {
   const plan = planning.plan?.hole.ref === hole?.ref ? planning.plan : null
   const option = plan?.options.find(({ club }) => club === desk.club) ?? plan?.options[0] ?? null
   const heading = desk.aimDegrees ?? option?.aim.heading_deg ?? null
-  const finishes = useFinishes(situation, option?.club ?? null, heading)
+  const finishes = useFinishes(situation, option?.shape === 'stock' ? option.club : null, heading)
 
   // A course is opened at its first hole, known only once it is here; a hole chosen meanwhile stays.
   useEffect(() => {
@@ -131,7 +132,7 @@ export function HoleDesk(props: {
               hole={hole}
               survey={survey}
               marks={marks}
-              aimWords={option === null ? '' : `${option.club}, ${sideways(offset, reader)}`}
+              aimWords={option === null ? '' : `${clubWords(option)}, ${sideways(offset, reader)}`}
               onAim={(degrees, drag) =>
                 option !== null && edit('aim', (now) => edits.aimAt(now, option.club, degrees), drag)
               }
@@ -163,7 +164,7 @@ export function HoleDesk(props: {
                 onChoose={(club) => edit('club', (now) => edits.chooseClub(now, club))}
               />
               <OutcomeList
-                club={option.club}
+                club={clubWords(option)}
                 outcomes={
                   desk.aimDegrees === null || finishes === null ? option.outcomes : finishShares(finishes)
                 }
@@ -195,7 +196,7 @@ export function HoleDesk(props: {
                 firmness={desk.day.firmness}
                 reader={reader}
               />
-              <ThenList plan={plan} lengthMetres={hole?.lengthMetres ?? 0} reader={reader} />
+              {hole !== null && <ThenList plan={plan} hole={hole} reader={reader} />}
               <CautionList plan={plan} />
             </>
           )}

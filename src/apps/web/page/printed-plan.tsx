@@ -2,6 +2,7 @@ import { type ReactElement, useMemo } from 'react'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
@@ -12,9 +13,9 @@ import { OutcomeList, ScoreList, valueWords } from '../ledger/plan-words.tsx'
 import {
   firmnessWord,
   length,
-  lieWord,
   nextShot,
   shortDate,
+  shotLeft,
   sideways,
   unbroken,
   verdict,
@@ -69,10 +70,10 @@ export function PrintedPlan(props: {
           <h2>The clubs, cost in strokes</h2>
           <Picture drawing={bars} className="printed-bars" isDecoration />
           <p>
-            {option.club}: aim {sideways(option.aim.offset_m, reader)} at {length(option.aim.at_m, reader)},
-            it leaves about {length(option.leave_m.p50, reader)}.
+            {clubWords(option)}: aim {sideways(option.aim.offset_m, reader)} at{' '}
+            {length(option.aim.at_m, reader)}, it leaves about {length(option.leave_m.p50, reader)}.
           </p>
-          <OutcomeList club={option.club} outcomes={option.outcomes} />
+          <OutcomeList club={clubWords(option)} outcomes={option.outcomes} />
           <ScoreList option={option} />
           <h2>What flips it</h2>
           <ul>
@@ -85,7 +86,7 @@ export function PrintedPlan(props: {
           <ul>
             {plan.then.map((shot) => (
               <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
-                {length(shot.from.y_m, reader)} out, {lieWord(shot.lie)}: {nextShot(shot)}
+                {shotLeft(shot, hole, reader)}: {nextShot(shot)}
               </li>
             ))}
           </ul>

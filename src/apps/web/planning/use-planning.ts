@@ -90,7 +90,7 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
   return planning
 }
 
-/** Where the chosen club's shots finish along a heading; the last answer stays until the next one comes. */
+/** Where a club's full shots finish along a heading; the last answer stays until the next one comes. `null` club = none, as for a partial swing, whose pattern the planner does not lay out. */
 export function useFinishes(
   situation: Situation | null,
   club: string | null,
