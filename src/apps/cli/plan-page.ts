@@ -8,13 +8,6 @@ import { CLUBS_PRINTED, SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { type Column, tableLines } from './table.ts'
 import { lengthText, type ReaderUnits } from './units-of-the-reader.ts'
 
-const VERDICTS = {
-  clear: ' The choice is clear.',
-  close: ' The choice is close: the first row is a little better.',
-  // The sentence above has said so.
-  'too-close': '',
-} as const
-
 /** Columns of outcomes: heading and the grounds they add up. Printed only when some ball of some club finishes there. */
 const OUTCOMES: readonly { readonly heading: string; readonly grounds: readonly OutcomeGround[] }[] = [
   { heading: 'green', grounds: ['green'] },
@@ -40,7 +33,7 @@ export function planPage(planned: PlannedHole, units: ReaderUnits, machine: Mach
     '',
     plan.sentence,
     '',
-    `${valueText(plan)}${VERDICTS[plan.verdict]}`,
+    `${valueText(plan)}${verdictText(plan)}`,
     '',
     ...clubLines(plan, aimLine(planned), units),
     ...listed('What would change it', flipLines(plan.flips, units)),
@@ -56,6 +49,13 @@ export function planPage(planned: PlannedHole, units: ReaderUnits, machine: Mach
 function valueText({ value, method }: Plan): string {
   if (method.draws === 0) return `Expected score ${twentieth(value.strokes)}.`
   return `Expected score ${twentieth(value.strokes)}, between ${twentieth(value.low)} and ${twentieth(value.high)}.`
+}
+
+function verdictText({ verdict, overruled }: Plan): string {
+  if (verdict === 'clear') return ' The choice is clear.'
+  if (verdict === 'close') return ' The choice is close: the first row is a little better.'
+  // Without a club asked for, the sentence above has said so.
+  return overruled === null ? '' : ' The first two rows are too close to call.'
 }
 
 function twentieth(strokes: number): string {
