@@ -1,6 +1,7 @@
 import type { Hole } from '#golf/course/hole.ts'
+import type { Point } from '#numbers/geometry/point.ts'
 import { describeHole } from './describe-hole.ts'
-import type { Drawing, GroupShape, Shape } from './drawing.ts'
+import type { Drawing, GroupShape, Shape, TextShape } from './drawing.ts'
 import { COMPASS_SIZE, drawCompass } from './frame/draw-compass.ts'
 import { drawFrame } from './frame/draw-frame.ts'
 import { drawLine } from './frame/draw-line.ts'
@@ -14,6 +15,7 @@ import { drawAim, drawCarryArcs } from './marks/draw-aim.ts'
 import { drawPattern } from './marks/draw-pattern.ts'
 import { drawValues } from './marks/draw-values.ts'
 import { type Ruler, rulerOf } from './ruler.ts'
+import { DRAW_SETTINGS } from './settings.ts'
 import { layOutSheet, type Sheet } from './sheet.ts'
 import { rectangleSteps } from './steps.ts'
 
@@ -46,9 +48,19 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
   const line = hole.line.map(sheet.toSheet)
   const { measures } = options
   const figures = measures === undefined ? null : drawMeasures(hole, measures, sheet, ruler)
-  const avoid = (figures?.shapes ?? []).flatMap((shape) => (shape.kind === 'text' ? [shape.at] : []))
-  const title = emptiestPlace(map, titleSize(hole, options), line, avoid, [])
-  const compass = emptiestPlace(map, COMPASS_SIZE, line, avoid, title === null ? [] : [title])
+  const avoid = (figures?.shapes ?? []).flatMap((shape) => (shape.kind === 'text' ? [middleOf(shape)] : []))
+  const title =
+    options.hasTitle === false
+      ? null
+      : emptiestPlace(map, titleSize(hole, options), line, avoid, [], DRAW_SETTINGS.titleLimit)
+  const compass = emptiestPlace(
+    map,
+    COMPASS_SIZE,
+    line,
+    avoid,
+    title === null ? [] : [title],
+    DRAW_SETTINGS.compassLimit,
+  )
   return {
     ground: [
       drawGround(hole, map, sheet),
@@ -71,6 +83,13 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
       ...(options.credit === undefined ? [] : [creditLine(options.credit, sheet)]),
     ],
   }
+}
+
+/** The middle of a figure, near enough for keeping clear of it. */
+function middleOf({ at, anchor, text, size }: TextShape): Point {
+  const half = text.length * size * 0.27
+  const aside = anchor === 'end' ? -half : anchor === 'middle' ? 0 : half
+  return [at[0] + aside, at[1] - size * 0.35]
 }
 
 function titleBlock(hole: Hole, at: Block, ruler: Ruler, options: HoleDrawingOptions): GroupShape {

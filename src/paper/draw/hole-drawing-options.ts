@@ -11,6 +11,8 @@ export interface HoleDrawingOptions {
   /** Units of the scale and the figures; absent = yards. */
   readonly units?: 'yards' | 'metres'
   readonly courseName?: string
+  /** False leaves out the title block, for a small screen that says it elsewhere. */
+  readonly hasTitle?: boolean
   /** The player whose marks these are; named in the description. */
   readonly playerName?: string
   /** One club's finishes. */

@@ -12,6 +12,9 @@ export const DRAW_SETTINGS = {
   roomBehindTeeMetres: 14,
   roomBeyondGreenMetres: 22,
   roomBesideLineMetres: 45,
+  /** How much of the hole title and compass may hide before they are left out; the scale of `emptiestPlace`. */
+  titleLimit: 260,
+  compassLimit: 100,
   /** Widths of lines, units. */
   hairline: 0.45,
   fineLine: 0.7,

@@ -7,6 +7,7 @@ import { drawMarks, drawSurvey } from '#paper/draw/draw-hole.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import { layOutSheet, type Sheet } from '#paper/draw/sheet.ts'
+import { DESK_SETTINGS } from '../settings.ts'
 import { Picture } from './picture.tsx'
 import { useSize } from './use-size.ts'
 
@@ -59,7 +60,8 @@ function surveyLayers(
   sheet: Sheet,
   options: HoleDrawingOptions,
 ): { ground: Drawing; furniture: Drawing } {
-  const survey = drawSurvey(hole, sheet, options)
+  const hasTitle = sheet.width >= DESK_SETTINGS.titleWidth
+  const survey = drawSurvey(hole, sheet, { ...options, hasTitle })
   const title = `Hole ${hole.ref}${hole.name === null ? '' : `, ${hole.name}`}`
   return {
     ground: layer(sheet, title, describeHole(hole, options), survey.ground),

@@ -115,7 +115,7 @@ export function ThenList(props: {
       <ul className="then">
         {plan.then.map((shot) => (
           <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
-            {shotLeft(shot, hole, reader)}: <b>{nextShot(shot)}</b>
+            {shotLeft(shot, hole, reader)}: <b>{unbroken(nextShot(shot))}</b>
           </li>
         ))}
       </ul>

@@ -75,7 +75,7 @@ export function PrintedPlan(props: {
           </p>
           <OutcomeList club={clubWords(option)} outcomes={option.outcomes} />
           <ScoreList option={option} />
-          <h2>What flips it</h2>
+          {plan.flips.length > 0 && <h2>What flips it</h2>}
           <ul>
             {plan.flips.filter(isFound).map((flip) => (
               <li key={`${flip.what} ${flip.direction}`}>{flipSentence(flip, hole, reader)}</li>
@@ -86,7 +86,7 @@ export function PrintedPlan(props: {
           <ul>
             {plan.then.map((shot) => (
               <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
-                {shotLeft(shot, hole, reader)}: {nextShot(shot)}
+                {shotLeft(shot, hole, reader)}: {unbroken(nextShot(shot))}
               </li>
             ))}
           </ul>

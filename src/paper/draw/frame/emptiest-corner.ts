@@ -12,7 +12,7 @@ export interface Block {
 /**
  * The place along the sides of the frame where a block covers least of what matters: plain rough and out of bounds
  * count little, sand, water and fairway much, greens, tees, the hole line, figures to `avoid` and blocks already
- * placed most. `null` when the sheet has no such place.
+ * placed most. `null` when every place costs more than the limit: it would hide what the drawing is for.
  */
 export function emptiestPlace(
   map: GroundMap,
@@ -20,6 +20,7 @@ export function emptiestPlace(
   line: readonly Point[],
   avoid: readonly Point[],
   taken: readonly Block[],
+  limit: number,
 ): Block | null {
   const inset = 8
   const [lowest, highest] = [map.top + inset, map.bottom - inset - size.height]
@@ -37,11 +38,8 @@ export function emptiestPlace(
         best = block
       }
     }
-  return least < TOO_FULL ? best : null
+  return least < limit ? best : null
 }
-
-/** A place that costs more than this hides what the drawing is for. */
-const TOO_FULL = 260
 
 function coverCost(
   map: GroundMap,
@@ -67,11 +65,14 @@ function coverCost(
   for (let index = 1; index < line.length; index += 1) {
     const [from, to] = [line[index - 1], line[index]]
     if (from === undefined || to === undefined) continue
-    for (let piece = 0; piece <= 40; piece += 1)
-      if (isOver(from[0] + ((to[0] - from[0]) * piece) / 40, from[1] + ((to[1] - from[1]) * piece) / 40, 24))
-        cost += 40
+    for (let piece = 0; piece <= 40; piece += 1) {
+      const [x, y] = [from[0] + ((to[0] - from[0]) * piece) / 40, from[1] + ((to[1] - from[1]) * piece) / 40]
+      // The player's marks will stand along the line.
+      if (isOver(x, y, 24)) cost += 40
+      else if (isOver(x, y, 70)) cost += 2
+    }
   }
-  for (const [x, y] of avoid) if (isOver(x, y, 26)) cost += 30
+  for (const [x, y] of avoid) if (isOver(x, y, 22)) cost += 60
   for (const other of taken)
     if (
       block.x < other.x + other.width + 6 &&
