@@ -15,14 +15,23 @@ export function isFound(flip: Flip): flip is FoundFlip {
 export function flipLabel(flip: FoundFlip, hole: Hole, reader: Reader): string {
   switch (kindOf(flip)) {
     case 'wind':
-      return `${windSpeed(flip.at, reader)} more ${flip.direction}`
+      return isTouch(flip, 0.5)
+        ? `the least wind ${flip.direction}`
+        : `${windSpeed(flip.at, reader)} more ${flip.direction}`
     case 'firmness':
       return `ground ${flip.direction}, × ${flip.at.toFixed(1)}`
     case 'spread':
-      return `spread ${flip.direction}, × ${flip.at.toFixed(1)}`
+      return isTouch(flip, 0.05, 1)
+        ? `spread a touch ${flip.direction}`
+        : `spread ${flip.direction}, × ${flip.at.toFixed(1)}`
     default:
-      return `${hazardWords(flip, hole)} ${length(flip.at, reader)} ${flip.direction}`
+      return `${hazardWords(flip, hole)} ${isTouch(flip, 0.5) ? 'a touch' : length(flip.at, reader)} ${flip.direction}`
   }
+}
+
+/** True when rounding would hide the change. */
+function isTouch(flip: FoundFlip, least: number, from = 0): boolean {
+  return Math.abs(flip.at - from) < least
 }
 
 /** A flip as a sentence. */

@@ -94,6 +94,8 @@ describe('words of flips', () => {
       "Heron's pond 11 m nearer",
     )
     expect(flipSentence(found('wind', 'm/s', 'into', 4), hole, metres)).toBe('4 m/s more into: the driver.')
+    expect(flipLabel(found('wind', 'm/s', 'into', 0.3), hole, metres)).toBe('the least wind into')
+    expect(flipLabel(found('spread', '×', 'tighter', 0.98), hole, metres)).toBe('spread a touch tighter')
     expect(flipSentence(found('spread', '×', 'wider', 1.3), hole, metres)).toBe(
       'Spread wider, × 1.3: the driver.',
     )

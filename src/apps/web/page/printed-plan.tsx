@@ -37,7 +37,7 @@ export function PrintedPlan(props: {
   const { plan, isFull, hole, option, day, reader, drawing } = props
   const chart = useMemo(() => drawHole(hole, { ...drawing, width: 440, height: 750 }), [hole, drawing])
   const bars = useMemo(
-    () => drawCostBars(plan.options.slice(0, 6), { width: 250, chosen: option.club }),
+    () => drawCostBars(plan.options.slice(0, 5), { width: 250, chosen: option.club }),
     [plan, option],
   )
   const wind =
