@@ -65,6 +65,7 @@ function option(club: string, cost: number, low: number, high: number): PlanOpti
     club,
     shape: 'stock',
     aim: { heading_deg: 0, offset_m: 0, at_m: 150, start_deg: 0 },
+    total_m: 150,
     strokes: 4 + cost,
     cost,
     cost_low: low,

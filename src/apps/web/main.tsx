@@ -1,3 +1,8 @@
+import '@fontsource/eb-garamond/latin-400.css'
+import '@fontsource/eb-garamond/latin-400-italic.css'
+import '@fontsource/eb-garamond/latin-600.css'
+import '@fontsource/source-sans-3/latin-400.css'
+import '@fontsource/source-sans-3/latin-600.css'
 import './style/base.css'
 import './style/head.css'
 import './style/chart.css'

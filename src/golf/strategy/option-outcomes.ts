@@ -61,6 +61,20 @@ export function leaveOf(
   return { p10: at(0.1), p50: at(0.5), p90: at(0.9) }
 }
 
+/** How far from the ball the middle good strike finishes, metres: where it crossed the edge when it went into a penalty area. */
+export function middleTotal(model: HoleModel, table: ShotTable, situation: Situation): number {
+  const { places } = model
+  const totals = new Float64Array(table.goodCount)
+  for (let k = 0; k < totals.length; k++) {
+    const place = outcomeOfStrike(places, table, situation, k) % places.count
+    totals[k] = Math.hypot(
+      (places.x[place] as number) - situation.x,
+      (places.y[place] as number) - situation.y,
+    )
+  }
+  return weightedQuantile(totals, new Float64Array(totals.length).fill(1), 0.5)
+}
+
 /** The ground where a ball finished, both penalty colours as one; out of bounds and penalty where it went in. */
 export function finishGround(model: HoleModel, outcome: number): OutcomeGround {
   const { places } = model

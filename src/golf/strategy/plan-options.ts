@@ -3,7 +3,7 @@ import { radiansToDegrees } from '#numbers/units/units.ts'
 import type { Candidate, Situation, StrokeEvaluation } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
 import { missesOf } from './misses.ts'
-import { leaveOf, outcomeShares } from './option-outcomes.ts'
+import { leaveOf, middleTotal, outcomeShares } from './option-outcomes.ts'
 import type { PlanOption } from './plan.ts'
 import { type ScoreChances, scoresOfStroke } from './score-distribution.ts'
 import { AIM_COSTS_DEGREES } from './settings.ts'
@@ -50,6 +50,7 @@ export function planOptions(
       club: candidate.shot.club,
       shape: candidate.shot.shape,
       aim: aimOf(model, situation, candidate),
+      total_m: middleTotal(model, candidate.table, situation),
       strokes: candidate.strokes,
       cost,
       cost_low: doubt?.cost_low ?? cost,

@@ -11,7 +11,7 @@ export type PlanFacts = Pick<Plan, 'verdict' | 'options' | 'overruled'>
 
 /** What sideways distances are said against. */
 export interface SentenceLine {
-  readonly words: 'hole line' | 'first leg' | 'pin'
+  readonly words: 'hole line' | 'line off the tee' | 'pin'
   /** Its direction from the ball, degrees clockwise from the y axis. */
   readonly headingDegrees: number
 }
@@ -48,15 +48,16 @@ function strokeWords(
   const isOnOtherSide = hazard && side && hazard.side !== side && hazard.side !== 'across'
   const from = isOnOtherSide ? `, away from the ${hazardWords(hazard)}` : ''
   const miss = side ? `the safe side is ${side}${from}` : 'neither side is safer'
-  const { at_m, start_deg, heading_deg } = option.aim
-  const offset = (degrees: number): number => at_m * Math.sin(degreesToRadians(degrees - line.headingDegrees))
+  const { start_deg, heading_deg } = option.aim
+  const offset = (degrees: number): number =>
+    option.total_m * Math.sin(degreesToRadians(degrees - line.headingDegrees))
   const start = sideWords(offset(start_deg), units)
   const finish = sideWords(offset(heading_deg), units)
   const aim =
     start === finish
       ? `start it ${placeWords(finish, line)}`
       : `start it ${placeWords(start, line)} to finish ${placeWords(finish, line)}`
-  return `${capital(clubWords(option))}: ${aim}, ${lengthWords(at_m, units)} on; ${miss}.`
+  return `${capital(clubWords(option))}: ${aim}, ${lengthWords(option.total_m, units)} on; ${miss}.`
 }
 
 /** `12 yards right of the pin`, or `the pin` itself. */

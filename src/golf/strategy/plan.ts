@@ -54,6 +54,8 @@ export interface PlanOption {
     readonly at_m: number
     readonly start_deg: number
   }
+  /** How far the middle good strike finishes today, carry and run, metres from the ball. */
+  readonly total_m: number
   readonly strokes: number
   readonly cost: number
   readonly cost_low: number

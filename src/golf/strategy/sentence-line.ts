@@ -12,7 +12,10 @@ export function sentenceLine(hole: Hole, situation: Situation): (option: PlanOpt
   const dx = hole.pin[0] - situation.x
   const dy = hole.pin[1] - situation.y
   const pin: SentenceLine = { words: 'pin', headingDegrees: radiansToDegrees(Math.atan2(dx, dy)) }
-  const leg: SentenceLine = { words: hole.line.length > 2 ? 'first leg' : 'hole line', headingDegrees: 0 }
+  const leg: SentenceLine = {
+    words: hole.line.length > 2 ? 'line off the tee' : 'hole line',
+    headingDegrees: 0,
+  }
   return (option) =>
-    situation.lie !== 'tee' || Math.abs(option.aim.at_m - Math.hypot(dx, dy)) < NEAR_PIN_METRES ? pin : leg
+    situation.lie !== 'tee' || Math.abs(option.total_m - Math.hypot(dx, dy)) < NEAR_PIN_METRES ? pin : leg
 }
