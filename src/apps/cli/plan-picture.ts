@@ -9,6 +9,7 @@ import { drawHole } from '#paper/draw/draw-hole.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import type { Pattern } from '#paper/draw/pattern.ts'
 import { renderSvg } from '#paper/draw/render-svg.ts'
+import { plainText } from './plain-text.ts'
 import { type ReaderUnits, windText } from './units-of-the-reader.ts'
 
 /** What a picture of a plan shows. */
@@ -26,6 +27,11 @@ export interface PictureQuestion {
 
 /** The hole with the chosen club's pattern and aim, as the text of an SVG file. */
 export function planPicture(asked: PictureQuestion): string {
+  // XML has no place for control characters, and a name from a file may hold some.
+  return plainText(pictureText(asked), false)
+}
+
+function pictureText(asked: PictureQuestion): string {
   const { course, hole, player, day, plan, units } = asked
   const option = plan.options.find(({ club }) => club === asked.club) ?? plan.options[0]
   const { x_m: x, y_m: y } = plan.situation

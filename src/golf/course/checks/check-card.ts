@@ -22,9 +22,9 @@ function parFaults(hole: HoleLine): Fault[] {
       {
         severity: 'warning',
         code: 'MAR-COURSE-003',
-        message: `Hole ${hole.ref} has no par, so it cannot be planned.`,
+        message: `Hole ${hole.ref} has no par; a plan takes one from its length and says so.`,
         place,
-        advice: 'Write par on the hole line; it is never guessed.',
+        advice: 'Write par on the hole line, from the card.',
       },
     ]
   if (Number.isInteger(hole.par) && hole.par >= PARS.least && hole.par <= PARS.most) return []
