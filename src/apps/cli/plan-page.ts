@@ -14,7 +14,7 @@ const OUTCOMES: readonly { readonly heading: string; readonly grounds: readonly 
   { heading: 'fairway', grounds: ['fairway', 'tee', 'path', 'fringe'] },
   { heading: 'rough', grounds: ['first-cut', 'rough', 'heavy'] },
   { heading: 'sand', grounds: ['bunker'] },
-  { heading: 'trees', grounds: ['trees', 'scrub'] },
+  { heading: 'trees, scrub', grounds: ['trees', 'scrub'] },
   { heading: 'penalty', grounds: ['penalty'] },
   { heading: 'out', grounds: ['out'] },
 ]
