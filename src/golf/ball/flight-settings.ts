@@ -29,3 +29,11 @@ export const REFERENCE_DENSITY = 1.225
 export const USUAL_HUMIDITY = 0.5
 /** Roughness length of short grass, metres, of the logarithmic wind profile; from memory. */
 export const GRASS_ROUGHNESS = 0.03
+/** Headings between which flights are joined by straight lines, radians. */
+export const FLIGHT_HEADING_STEP: number = Math.PI / 36
+/** Carries flown alike, metres. */
+export const SAME_FLIGHT_METRES = 4
+/** Height at which a day's wind is given, metres: that of the weather services. */
+export const WIND_HEIGHT_METRES = 10
+/** Under this height, metres, the wind is that at it. */
+export const LEAST_WIND_HEIGHT_METRES = 0.5

@@ -1,15 +1,14 @@
-import { type Conditions, flightChange } from '#golf/ball/conditions.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import { outcomeOfStrike, tableFor } from './evaluate-stroke.ts'
-import { type HoleGround, holeGround, holeModel } from './hole-model.ts'
+import { changeOfShot, type HoleGround, type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { finishGround } from './option-outcomes.ts'
 import { AT_REST } from './outcome.ts'
 import type { OutcomeGround } from './plan.ts'
 import { STROKE_QUADRATURE } from './settings.ts'
-import { shotsOf } from './shots.ts'
+import { type Shot, shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
 
 /** Where the balls of one shot come to rest, or come down in a penalty area or out of bounds; weights add up to 1. */
@@ -45,7 +44,7 @@ export function finishesOf(question: FinishesQuestion): Finishes {
     model,
     situation,
     shot,
-    calmHeading(model.conditions, degreesToRadians(question.headingDegrees)),
+    calmHeading(model, shot, degreesToRadians(question.headingDegrees)),
     strikesOf(STROKE_QUADRATURE),
   )
   const count = table.weight.length
@@ -70,10 +69,10 @@ export function finishesOf(question: FinishesQuestion): Finishes {
 }
 
 /** The heading without wind whose pattern the wind carries to this one. */
-function calmHeading(conditions: Conditions, centre: number): number {
+function calmHeading(model: HoleModel, shot: Shot, centre: number): number {
   let heading = centre
   for (let round = 0; round < 20; round++) {
-    const change = flightChange(conditions, heading)
+    const change = changeOfShot(model, shot, heading)
     heading = centre - Math.atan2(change.driftShare, change.carryShare)
   }
   return heading

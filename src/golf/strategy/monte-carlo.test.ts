@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { flightChange } from '#golf/ball/conditions.ts'
+import { runToday } from '#golf/ball/run-today.ts'
 import { RUN_SHARES } from '#golf/ball/settings.ts'
 import type { Day } from '#golf/course/day.ts'
 import { GROUND_CLASSES, type Ground } from '#golf/course/ground.ts'
@@ -12,7 +12,7 @@ import { polygonContains } from '#numbers/geometry/polygon.ts'
 import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
-import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
+import { changeOfShot, type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { type HoleProblem, holeProblem } from './hole-problem.ts'
 import { area, box, CALM_DAY, inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
 import { lieOfGround } from './lie-of-ground.ts'
@@ -20,6 +20,7 @@ import { placeAt } from './places.ts'
 import { reliefPlaces } from './relief-places.ts'
 import { scoreChances } from './score-distribution.ts'
 import { LEAST_MISHIT_CARRY_SHARE } from './settings.ts'
+import type { Shot } from './shots.ts'
 
 // The plan of a hole played out ball by ball with numbers drawn at random: strikes, runs over the outlines of the
 // ground, relief, chips and putts. Nothing of the planner's sums is used, only which shot it plays from where. By the
@@ -207,7 +208,7 @@ function normal(random: () => number): number {
 
 /** One strike of a shot, drawn from its mixture. */
 function strike(
-  shot: { readonly club: string; readonly stock: (typeof player.clubs)[number] },
+  shot: Shot,
   lie: Lie,
   heading: number,
   model: HoleModel,
@@ -225,14 +226,14 @@ function strike(
     ? stock.mishitCarryShare + stock.mishitCarrySdShare * normal(random)
     : 1 + stock.carrySdShare * effect.distance * normal(random)
   const carry = stock.carryMetres * effect.carry * Math.max(share, LEAST_MISHIT_CARRY_SHARE)
-  const wind = flightChange(model.conditions, heading)
+  const wind = changeOfShot(model, shot, heading)
   const forward = carry * wind.carryShare
   const drift = carry * wind.driftShare
   return {
     dx: forward * Math.sin(heading + off) + drift * Math.cos(heading),
     dy: forward * Math.cos(heading + off) - drift * Math.sin(heading),
     heading: heading + off + Math.atan(stock.curveShare),
-    run: (stock.totalMetres - stock.carryMetres) * model.firmness,
+    run: runToday(stock.totalMetres - stock.carryMetres, wind) * model.firmness,
   }
 }
 

@@ -1,5 +1,4 @@
 import { Failure } from '#faults/failure.ts'
-import { flightChange } from '#golf/ball/conditions.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
@@ -8,7 +7,7 @@ import { cautionsOf } from './cautions.ts'
 import { doubtOfDraws } from './doubt-of-draws.ts'
 import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
 import { findFlips } from './find-flips.ts'
-import { holeGround, holeModel } from './hole-model.ts'
+import { holeGround, holeModel, totalToday } from './hole-model.ts'
 import { holeProblem } from './hole-problem.ts'
 import { mainHazard } from './main-hazard.ts'
 import type { SolvedHole } from './neighbour.ts'
@@ -82,19 +81,13 @@ export function planHole(question: PlanQuestion): Plan {
     tries: problem.shots.map((shot) => ({
       shot,
       headings: lines.filter((line) =>
-        isOnHole(
-          ground,
-          situation.x,
-          situation.y,
-          line,
-          shot.stock.totalMetres * flightChange(model.conditions, line).carryShare,
-        ),
+        isOnHole(ground, situation.x, situation.y, line, totalToday(model, shot, line)),
       ),
     })),
   })
   const best = bestByClub(evaluation)
   const chosen = chooseClub(best, question.club, situation)
-  const solved: SolvedHole = { ground, player, day, problem, values }
+  const solved: SolvedHole = { ground, player, day, flights: model.flights, problem, values }
   const contenders = contendersOf(best, chosen)
   const draws = question.draws ?? DRAWS
   const doubt = draws > 0 ? doubtOfDraws(solved, situation, contenders, draws, question.seed ?? 1) : null

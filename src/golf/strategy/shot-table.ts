@@ -1,4 +1,5 @@
-import { type Conditions, flightChange } from '#golf/ball/conditions.ts'
+import type { Flights } from '#golf/ball/flights.ts'
+import { runToday } from '#golf/ball/run-today.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
 import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
@@ -34,7 +35,7 @@ export interface ShotTableInput {
   readonly lie: Lie
   readonly heading: number
   readonly player: Player
-  readonly conditions: Conditions
+  readonly flights: Flights
   readonly firmness: number
   readonly strikes: Strikes
   readonly rest: RestTables
@@ -49,9 +50,9 @@ export function shotTable(input: ShotTableInput): ShotTable {
   const { shot, heading, strikes } = input
   const { stock } = shot
   const effect = lieEffect(input.lie, shot.club, input.player)
-  const change = flightChange(input.conditions, heading)
+  const change = input.flights.changeFor(shot.loftDegrees, stock.carryMetres, heading)
   const mishitShare = Math.min(stock.mishitShare * effect.mishit, 0.9)
-  const run = Math.max(0, stock.totalMetres - stock.carryMetres) * input.firmness
+  const run = runToday(Math.max(0, stock.totalMetres - stock.carryMetres), change) * input.firmness
   const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction
   const curve = Math.atan(stock.curveShare)
   const count = strikes.count
