@@ -7,6 +7,8 @@ export const GRAVITY = 9.80665
 export const SPIN_DECAY = 2e-5
 /** Step of the integration, seconds; halving it moves a carry by under 1 mm (test). */
 export const FLIGHT_STEP_SECONDS = 0.02
+/** The same for tables of changes: a share moves by under 0.0005 (test). */
+export const TABLE_STEP_SECONDS = 0.04
 /** A guard: no ball stays up so long. */
 export const LONGEST_FLIGHT_SECONDS = 20
 
@@ -30,7 +32,7 @@ export const USUAL_HUMIDITY = 0.5
 /** Roughness length of short grass, metres, of the logarithmic wind profile; from memory. */
 export const GRASS_ROUGHNESS = 0.03
 /** Headings between which flights are joined by straight lines, radians. */
-export const FLIGHT_HEADING_STEP: number = Math.PI / 36
+export const FLIGHT_HEADING_STEP: number = Math.PI / 18
 /** Carries flown alike, metres. */
 export const SAME_FLIGHT_METRES = 4
 /** Height at which a day's wind is given, metres: that of the weather services. */

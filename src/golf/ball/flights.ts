@@ -1,5 +1,10 @@
 import type { Conditions } from './conditions.ts'
-import { FLIGHT_HEADING_STEP, REFERENCE_DENSITY, SAME_FLIGHT_METRES } from './flight-settings.ts'
+import {
+  FLIGHT_HEADING_STEP,
+  REFERENCE_DENSITY,
+  SAME_FLIGHT_METRES,
+  TABLE_STEP_SECONDS,
+} from './flight-settings.ts'
 import { nominalLaunch } from './nominal-launch.ts'
 import { type Landing, type Launch, simulateFlight } from './simulate-flight.ts'
 import { simulateRun } from './simulate-run.ts'
@@ -47,7 +52,12 @@ export function flights(conditions: Conditions): Flights {
     const known = clubs.get(key)
     if (known) return known
     const launch = nominalLaunch(loftDegrees, carry)
-    const reference = simulateFlight(launch, { density: REFERENCE_DENSITY, windRight: 0, windAlong: 0 }, 0)
+    const reference = simulateFlight(
+      launch,
+      { density: REFERENCE_DENSITY, windRight: 0, windAlong: 0 },
+      0,
+      TABLE_STEP_SECONDS,
+    )
     const club: Club = { launch, reference, referenceRun: runOf(reference), byHeading: new Map() }
     clubs.set(key, club)
     return club
@@ -77,12 +87,13 @@ function fly(club: Club, conditions: Conditions, heading: number): FlightChange 
     density: conditions.density,
     windAlong: conditions.windX * sin + conditions.windY * cos,
     windRight: conditions.windX * cos - conditions.windY * sin,
-    windShare: conditions.windShare,
+    // Without wind its profile need not be asked at every step.
+    ...(conditions.windX === 0 && conditions.windY === 0 ? {} : { windShare: conditions.windShare }),
   }
   const grade = conditions.risePerMetre * Math.cos(heading - conditions.riseHeading)
-  let landing = simulateFlight(club.launch, air, 0)
+  let landing = simulateFlight(club.launch, air, 0, TABLE_STEP_SECONDS)
   for (let pass = 0; pass < RISE_PASSES && grade !== 0; pass++)
-    landing = simulateFlight(club.launch, air, grade * landing.carry)
+    landing = simulateFlight(club.launch, air, grade * landing.carry, TABLE_STEP_SECONDS)
   return {
     carryShare: landing.carry / club.reference.carry,
     driftShare: landing.right / club.reference.carry,

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import Papa from 'papaparse'
 import { describe, expect, it } from 'vitest'
+import { TABLE_STEP_SECONDS } from './flight-settings.ts'
 import { type Air, type Launch, simulateFlight } from './simulate-flight.ts'
 
 const degrees = (value: number): number => (value * Math.PI) / 180
@@ -56,6 +57,14 @@ describe('simulateFlight', () => {
     const fine = simulateFlight(launch, air, 0, 0.0025)
     expect(Math.abs(coarse.carry - fine.carry)).toBeLessThan(0.02)
     expect(Math.abs(coarse.right - fine.right)).toBeLessThan(0.02)
+  })
+
+  it('gives the same shares of carry with the step of the tables', () => {
+    const launch: Launch = { speed: 50, angle: degrees(19), spinRpm: 5700, axisTilt: 0 }
+    const air = { ...STILL, windAlong: -7, windRight: 4 }
+    const share = (step: number): number =>
+      simulateFlight(launch, air, 0, step).carry / simulateFlight(launch, STILL, 0, step).carry
+    expect(Math.abs(share(TABLE_STEP_SECONDS) - share(0.0025))).toBeLessThan(0.0005)
   })
 
   // Closed form: without air a ball carries v² sin 2α / g.
