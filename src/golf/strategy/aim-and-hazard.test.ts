@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import Papa from 'papaparse'
 import { describe, expect, it } from 'vitest'
+import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import { explicitProblem } from '#numbers/solver/explicit-problem.ts'
@@ -63,6 +64,16 @@ describe('the planned line of a drive', () => {
     expect(lines.at(-1)?.heading).toBeLessThan((lines[0]?.heading ?? 0) - 3)
   })
 
+  // Found while this was written: a club that the wind makes short enough was held to the line at the pin.
+  it('turns away from the water into a strong wind too, with a club that is too long without it', () => {
+    const short = inventedHole(150, [
+      area('fairway', box(-25, 12, 60, 135)),
+      area('penalty-red', box(12, 90, 60, 170)),
+    ])
+    const intoTheWind = { ...CALM_DAY, wind: { speedMetresPerSecond: 10, fromDegrees: 0 } }
+    expect(driveOf(short, 7, intoTheWind).heading).toBeLessThan(-1.5)
+  })
+
   it('stays in the middle, within one step of the lines, when there is no water', () => {
     for (const spread of [3, 9])
       expect(Math.abs(driveOf(open, spread).heading)).toBeLessThanOrEqual(0.5 + 1e-9)
@@ -80,12 +91,13 @@ function golfer(directionSdDegrees: number): Player {
 function driveOf(
   hole: Hole,
   directionSdDegrees: number,
+  day: Day = CALM_DAY,
 ): { readonly heading: number; readonly strokes: number } {
   const plan = planHole({
     courseName: 'test',
     hole,
     player: golfer(directionSdDegrees),
-    day: CALM_DAY,
+    day,
     club: 'driver',
     draws: 0,
     flips: false,

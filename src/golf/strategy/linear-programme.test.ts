@@ -14,26 +14,28 @@ import { LINE_STEP_DEGREES, MOST_OFF_LINE_METRES, OVERCLUB_METRES, PARTIAL_SWING
 import { type ShotTable, shotTable } from './shot-table.ts'
 import { shotsOf } from './shots.ts'
 import { smallHole, threeClubs } from './small-hole.fixture.ts'
-import { fatesOf } from './spelled-out-stroke.fixture.ts'
+import { fatesOf, kindsMet } from './spelled-out-stroke.fixture.ts'
 import { type Strikes, strikesOf } from './strikes.ts'
 
 // The values of a Markov decision process are the largest that no action undercuts: maximise the sum of V subject to
 // V(s) ≤ cost of every action (Puterman, Markov Decision Processes, 1994, sections 6.9 and 7.2.8). The programme is
 // written out here action by action and solved by the HiGHS simplex (Huangfu & Hall, Math. Prog. Comp. 10, 2018).
 
-const QUADRATURE = { good: 8, mishit: 4 }
+const QUADRATURE = { good: 12, mishit: 6 }
 
 describe('the values of a hole', () => {
   it('are those of a linear programme over every action, solved by an independent library, within 1e-6', async () => {
     const model = holeModel(holeGround(smallHole(101.3, 24.9), 8), threeClubs(), CALM_DAY)
-    const { values, converged } = solveShortestPath(holeProblem(model, { quadrature: QUADRATURE }), {
-      tolerance: 1e-10,
-    })
+    const problem = holeProblem(model, { quadrature: QUADRATURE })
+    const { values, converged } = solveShortestPath(problem, { tolerance: 1e-10 })
     expect(converged).toBe(true)
     const states = [...model.states.order]
     expect(states.length).toBeGreaterThan(20)
     expect(states.length).toBeLessThanOrEqual(120)
 
+    expect(kindsMet(model, values, (state) => problem.bestShot(state))).toEqual(
+      new Set(['lies', 'back', 'relief taken', 'relief declined']),
+    )
     const { text, actions, choices } = programmeOf(model, values)
     expect(actions).toBeGreaterThan(20 * states.length)
     expect(choices).toBeGreaterThan(10)

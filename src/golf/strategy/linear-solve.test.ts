@@ -5,7 +5,7 @@ import { holeProblem } from './hole-problem.ts'
 import { CALM_DAY } from './invented-hole.fixture.ts'
 import type { ShotTable } from './shot-table.ts'
 import { smallHole, threeClubs } from './small-hole.fixture.ts'
-import { fatesOf } from './spelled-out-stroke.fixture.ts'
+import { chosenRelief, fatesOf, kindsMet } from './spelled-out-stroke.fixture.ts'
 
 // A policy's values solve a linear system: V = 1 + P V + penalties (Puterman, Markov Decision Processes, 1994,
 // section 6.1.1; its stochastic shortest path form, 7.2). The system is written out here stroke by stroke and solved
@@ -14,17 +14,19 @@ import { fatesOf } from './spelled-out-stroke.fixture.ts'
 describe('the policy of a solved hole', () => {
   it('has the values that its own linear equations give, within 1e-9', () => {
     const model = holeModel(holeGround(smallHole(144.3, 33.1), 6), threeClubs(), CALM_DAY)
-    const problem = holeProblem(model, { quadrature: { good: 24, mishit: 8 } })
+    const problem = holeProblem(model, { quadrature: { good: 16, mishit: 8 } })
     const { values, converged } = solveShortestPath(problem, { tolerance: 1e-12 })
     expect(converged).toBe(true)
     const states = [...model.states.order]
     expect(states.length).toBeGreaterThan(100)
     expect(states.length).toBeLessThanOrEqual(350)
 
-    const { rows, kinds } = equationsOf(model, states, values, (state) => problem.bestShot(state))
+    const shotOf = (state: number): ShotTable | null => problem.bestShot(state)
     // Reason: the hole must put every kind of outcome to the test, or agreement says little.
-    expect(kinds).toEqual(new Set(['lies', 'back', 'relief dropped', 'relief declined']))
-    const solved = eliminate(rows)
+    expect(kindsMet(model, values, shotOf)).toEqual(
+      new Set(['lies', 'back', 'relief taken', 'relief declined']),
+    )
+    const solved = eliminate(equationsOf(model, states, values, shotOf))
     let largest = 0
     for (const [index, state] of states.entries())
       largest = Math.max(largest, Math.abs((solved[index] as number) - (values[state] as number)))
@@ -38,10 +40,9 @@ function equationsOf(
   states: readonly number[],
   values: Float64Array,
   shotOf: (state: number) => ShotTable | null,
-): { readonly rows: Float64Array[]; readonly kinds: ReadonlySet<string> } {
+): Float64Array[] {
   const indexOf = new Map(states.map((state, index) => [state, index]))
-  const kinds = new Set<string>()
-  const rows = states.map((state, index) => {
+  return states.map((state, index) => {
     const row = new Float64Array(states.length + 1)
     const add = (column: number | undefined, by: number): void => {
       if (column !== undefined) row[column] = (row[column] as number) + by
@@ -57,32 +58,15 @@ function equationsOf(
     if (!table) throw new Error(`no shot from ${state}`)
     for (const fate of fatesOf(model, table, state)) {
       if (fate.kind === 'lies') {
-        kinds.add('lies')
         follow(fate.place, fate.chance)
         continue
       }
-      const cheapest =
-        fate.kind === 'relief'
-          ? fate.drops.toSorted(
-              (a, b) => a.penalty + (values[a.place] as number) - b.penalty - (values[b.place] as number),
-            )[0]
-          : undefined
-      if (
-        cheapest &&
-        cheapest.penalty + (values[cheapest.place] as number) <= 1 + (values[state] as number)
-      ) {
-        kinds.add('relief dropped')
-        add(states.length, fate.chance * cheapest.penalty)
-        follow(cheapest.place, fate.chance)
-      } else {
-        kinds.add(fate.kind === 'back' ? 'back' : 'relief declined')
-        add(states.length, fate.chance)
-        follow(state, fate.chance)
-      }
+      const relief = fate.kind === 'relief' ? chosenRelief(fate, values, state) : 'back'
+      add(states.length, fate.chance * (relief === 'back' ? 1 : relief.penalty))
+      follow(relief === 'back' ? state : relief.place, fate.chance)
     }
     return row
   })
-  return { rows, kinds }
 }
 
 /** Gaussian elimination with partial pivoting; the last column is the constant. */

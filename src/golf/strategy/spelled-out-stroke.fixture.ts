@@ -45,6 +45,34 @@ export function fatesOf(model: HoleModel, table: ShotTable, cell: number): Fate[
   return fates
 }
 
+/** Where a ball that takes relief is dropped by a player who knows the values: the cheapest drop, or `back` where playing again is cheaper. */
+export function chosenRelief(
+  fate: Fate & { readonly kind: 'relief' },
+  values: Float64Array,
+  cell: number,
+): { readonly penalty: number; readonly place: number } | 'back' {
+  const costOf = (drop: { readonly penalty: number; readonly place: number }): number =>
+    drop.penalty + (values[drop.place] as number)
+  const [cheapest] = fate.drops.toSorted((a, b) => costOf(a) - costOf(b))
+  return cheapest && costOf(cheapest) <= 1 + (values[cell] as number) ? cheapest : 'back'
+}
+
+/** Every kind of thing that a plan's own strokes meet: a hole without one of them says nothing about it. */
+export function kindsMet(
+  model: HoleModel,
+  values: Float64Array,
+  shotOf: (cell: number) => ShotTable | null,
+): Set<string> {
+  const kinds = new Set<string>()
+  for (const cell of model.states.order) {
+    const table = shotOf(cell)
+    for (const fate of table ? fatesOf(model, table, cell) : [])
+      if (fate.kind !== 'relief') kinds.add(fate.kind)
+      else kinds.add(chosenRelief(fate, values, cell) === 'back' ? 'relief declined' : 'relief taken')
+  }
+  return kinds
+}
+
 function reliefOf(model: HoleModel, chance: number, outcome: number, kind: number, place: number): Fate {
   const options = reliefPlaces(model.places, model.hole.pin, kind, place, model.hole.localRules)
   const drops = options.flatMap((option) =>
