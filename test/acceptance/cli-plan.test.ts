@@ -28,6 +28,8 @@ const plan = (...words: readonly string[]): readonly string[] => [
   ...words,
 ]
 
+const round: readonly string[] = ['plan', COURSE, '--player', PLAYER, '--hole', 'all']
+
 const sum = (shares: Record<string, number>): number =>
   Object.values(shares).reduce((total, share) => total + share, 0)
 
@@ -95,6 +97,8 @@ describe('marram plan', () => {
     ['an unknown club', 'MAR-PLAN-003', plan('--club', 'banjo')],
     ['a pin off the green', 'MAR-COURSE-005', plan('--pin', '60,20')],
     ['a pin that is none', 'MAR-USAGE-002', plan('--pin', 'somewhere')],
+    ['a wind that is none for a whole round', 'MAR-DAY-006', [...round, '--wind', 'north:7']],
+    ['a club without a name', 'MAR-USAGE-002', plan('--club', ' ')],
     ['a place that is none', 'MAR-USAGE-002', plan('--from', 'here')],
     ['a place off the hole', 'MAR-PLAN-004', plan('--from', '0,2000')],
     ['a place near the pin', 'MAR-PLAN-006', plan('--from', '0,325', '--lie', 'fairway')],
@@ -104,11 +108,7 @@ describe('marram plan', () => {
     ['an objective that is none', 'MAR-USAGE-002', plan('--objective', 'glory')],
     ['an objective to come', 'MAR-USAGE-003', plan('--objective', 'at-most:4')],
     ['draws that are none', 'MAR-USAGE-002', plan('--draws', '-3')],
-    [
-      'a picture of a round',
-      'MAR-USAGE-002',
-      ['plan', COURSE, '--player', PLAYER, '--hole', 'all', '--picture', 'x.svg'],
-    ],
+    ['a picture of a round', 'MAR-USAGE-002', [...round, '--picture', 'x.svg']],
     ['a day that is no day', 'MAR-DAY-002', plan('--day', PLAYER)],
   ])('refuses %s with %s', (_what, code, words) => {
     const run = marram(...words)

@@ -43,6 +43,8 @@ describe('marram', () => {
     for (const command of ['import', 'check', 'measure', 'plan', 'serve'])
       expect(help.out).toMatch(new RegExp(`^  ${command} `, 'm'))
     expect(marram('measure', '--help').out).toContain('--hole <ref>')
+    expect(marramJson('--version').document).toEqual({ version: version.out.trim() })
+    expect(marramJson('measure', '--help').document.help).toContain('--hole <ref>')
   })
 
   it('names words it does not know and the ones that were meant', () => {
@@ -54,6 +56,7 @@ describe('marram', () => {
     expectFailure('MAR-USAGE-001', 'measure', COURSE, 'another', '--hole', '7')
     expectFailure('MAR-USAGE-001', 'measure', COURSE, '--hole')
     expectFailure('MAR-USAGE-002', 'measure', COURSE, '--hole', '7', '--units', 'furlongs')
+    expectFailure('MAR-USAGE-002', 'check', COURSE, '--units', 'furlongs')
   })
 
   it('says which file cannot be read and why', () => {

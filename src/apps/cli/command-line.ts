@@ -8,9 +8,13 @@ import { serveCommand } from './serve-command.ts'
 
 /**
  * The words of `marram`: commands, options and what they say of themselves. `done` takes the exit code of the
- * command that ran. Only help and the version are printed here; everything else comes back as an error.
+ * command that ran. Only help and the version are said here, to `say`; everything else comes back as an error.
  */
-export function commandLine(machine: Machine, done: (exitCode: number) => void): Command {
+export function commandLine(
+  machine: Machine,
+  done: (exitCode: number) => void,
+  say: (text: string) => void,
+): Command {
   const program = new Command('marram')
     .description('Plans a golf hole for one player and says when it is too close to call.')
     .version(machine.version, '--version', 'print the version')
@@ -20,7 +24,7 @@ export function commandLine(machine: Machine, done: (exitCode: number) => void):
     .option('--units <yards|metres>', 'lengths for people (yards unless given)')
     .option('--quiet', 'print only the answer')
     .exitOverride()
-    .configureOutput({ writeOut: machine.out, writeErr: () => undefined })
+    .configureOutput({ writeOut: say, writeErr: () => undefined })
 
   program
     .command('import')

@@ -17,7 +17,7 @@ export function importPage(
 ): string[] {
   const { total, used, ignored, needsPerson } = report.elements
   const closing = [
-    `${report.courseName || 'Course'}: ${report.holes.length} holes written to ${out}, ${faultCounts(faults)}`,
+    `${report.courseName || 'Course'}: ${holeCount(report.holes.length)} written to ${out}, ${faultCounts(faults)}`,
     `${total} elements: ${used} used, ${ignored} ignored with a reason, ${needsPerson} for a person to decide`,
   ]
   if (isQuiet) return closing
@@ -37,6 +37,10 @@ export function importPage(
     ...section('Noticed', faultLines(faults, machine)),
     ...closing,
   ]
+}
+
+function holeCount(count: number): string {
+  return count === 1 ? '1 hole' : `${count} holes`
 }
 
 function holeTable(holes: readonly ReportedHole[], units: ReaderUnits): string[] {

@@ -1,4 +1,5 @@
 import { Failure } from '#faults/failure.ts'
+import { parseRelativeWind } from '#golf/course/parse-relative-wind.ts'
 import type { Lie } from '#golf/player/player.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { parseCount, parseLie, parsePin, parsePoint } from './parse-values.ts'
@@ -18,9 +19,11 @@ export interface Question {
   readonly flips: boolean
 }
 
-/** The options of a plan as values. Throws MAR-USAGE-002 and 003, before any file is read. */
+/** The options of a plan as values. Throws MAR-USAGE-002 and 003 and MAR-DAY-006, before any file is read. */
 export function parseQuestion(options: PlanOptions): Question {
   refuseObjective(options.objective)
+  // What the wind means waits for the hole, but whether it is one need not: a round would fail hole by hole.
+  if (options.wind !== undefined) parseRelativeWind(options.wind, 0)
   if (options.lie !== undefined && options.from === undefined)
     throw new Failure('MAR-USAGE-002', 'A lie needs its place: give --from as well.', '--lie')
   if (options.hole === 'all' && (options.from !== undefined || options.picture !== undefined))
@@ -34,12 +37,22 @@ export function parseQuestion(options: PlanOptions): Question {
     pin: options.pin === undefined ? undefined : parsePin(options.pin),
     from: options.from === undefined ? undefined : parsePoint(options.from, '--from'),
     lie: options.lie === undefined ? undefined : parseLie(options.lie),
-    club: options.club,
+    club: options.club === undefined ? undefined : parseClub(options.club),
     draws: options.draws === undefined ? undefined : parseCount(options.draws, '--draws', 0, MOST_DRAWS),
     wind: options.wind,
     // The page of a round has no room for them.
     flips: options.flips && (options.hole !== 'all' || options.json === true),
   }
+}
+
+/** The club as player files write it, from the words that a plan prints: `Pitching wedge` → `pitching-wedge`. */
+function parseClub(text: string): string {
+  const club = text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_]+/g, '-')
+  if (club === '') throw new Failure('MAR-USAGE-002', 'The name of the club is blank.', '--club')
+  return club
 }
 
 function refuseObjective(objective: string | undefined): void {

@@ -5,6 +5,7 @@ import { loadCourse } from './load-course.ts'
 import { loadPlayer } from './load-player.ts'
 import type { Machine } from './machine.ts'
 import { parseQuestion } from './parse-question.ts'
+import { plainText } from './plain-text.ts'
 import { planOne } from './plan-one.ts'
 import type { PlanOptions } from './plan-options.ts'
 import { planPage } from './plan-page.ts'
@@ -36,13 +37,13 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
   if (options.json) printJson(plan, machine)
   else printLines(planPage(planned, units, machine), machine)
   if (!options.quiet && !options.json && exitCodeOf(concerning) === 1)
-    machine.err(
-      `${faultLines(
-        concerning.filter(({ severity }) => severity === 'error'),
-        machine,
-      ).join('\n')}\n`,
-    )
+    machine.err(`${plainText(errorLines(concerning, machine), machine.hasColour)}\n`)
   return exitCodeOf(concerning)
+}
+
+function errorLines(faults: readonly Fault[], machine: Machine): string {
+  const errors = faults.filter(({ severity }) => severity === 'error')
+  return faultLines(errors, machine).join('\n')
 }
 
 /** False for a fault whose place names another hole. */

@@ -1,4 +1,5 @@
 import type { Machine } from './machine.ts'
+import { plainText } from './plain-text.ts'
 
 /** Prints the one JSON document of a command. */
 export function printJson(document: unknown, machine: Machine): void {
@@ -7,5 +8,5 @@ export function printJson(document: unknown, machine: Machine): void {
 
 /** Prints lines for a person. */
 export function printLines(lines: readonly string[], machine: Machine): void {
-  machine.out(`${lines.join('\n')}\n`)
+  machine.out(`${plainText(lines.join('\n'), machine.hasColour)}\n`)
 }

@@ -2,6 +2,7 @@ import { CommanderError } from 'commander'
 import { Failure } from '#faults/failure.ts'
 import { commandLine } from './command-line.ts'
 import type { Machine } from './machine.ts'
+import { printJson } from './print-answer.ts'
 import { printFailure } from './print-failure.ts'
 
 /**
@@ -10,10 +11,17 @@ import { printFailure } from './print-failure.ts'
  */
 export async function runMarram(words: readonly string[], machine: Machine): Promise<number> {
   let exitCode = 0
+  const isJson = words.includes('--json')
+  const say = (text: string): void => {
+    if (!isJson) machine.out(text)
+    else if (text.trim() === machine.version) printJson({ version: machine.version }, machine)
+    else printJson({ help: text }, machine)
+  }
+  const done = (code: number): void => {
+    exitCode = code
+  }
   try {
-    const program = commandLine(machine, (code) => {
-      exitCode = code
-    })
+    const program = commandLine(machine, done, say)
     if (words.every((word) => ['--json', '--quiet'].includes(word)))
       throw new Failure('MAR-USAGE-001', `No command was given. ${COMMANDS}`)
     await program.parseAsync([...words], { from: 'user' })
@@ -21,7 +29,7 @@ export async function runMarram(words: readonly string[], machine: Machine): Pro
   } catch (error) {
     const failure = error instanceof CommanderError ? usageFailure(error) : error
     if (failure === null) return 0
-    printFailure(failure, words.includes('--json'), machine)
+    printFailure(failure, isJson, machine)
     return 2
   }
 }

@@ -42,6 +42,18 @@ describe('assembleCourse', () => {
     expect(reasonFor(hole('2', line([50, 0], [50, 300])))).toBeUndefined()
   })
 
+  it('lays a course on both sides of 180° on the ground it lies on', () => {
+    const pacific = tangentPlane([180, -17])
+    const across: SurveyGeometry = {
+      kind: 'line',
+      positions: [pacific.toLonLat([-175, 0]), pacific.toLonLat([175, 0])],
+    }
+    const { course } = assembleCourse([make('hole 1', { golf: 'hole', ref: '1', par: '4' }, across)])
+    expect(Math.abs(course.origin[0])).toBeCloseTo(180, 5)
+    const [start, end] = course.holes[0]!.line
+    expect(Math.hypot(end![0] - start![0], end![1] - start![1])).toBeCloseTo(350, 3)
+  })
+
   it('takes a course file at its word: a hole of 55 m is a hole there', () => {
     const short = hole('2', line([50, 0], [50, 55]), { par: '3' })
     const { course } = assembleCourse([FIRST, short], { collection: { marram: { schema: 'course/1' } } })

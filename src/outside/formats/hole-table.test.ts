@@ -155,6 +155,24 @@ describe('parseHoleTable', () => {
     )
   })
 
+  it('trusts no row of an open quotation mark, and says so as a fault of the table', () => {
+    const { faults, report } = assemble(EIGHT_ROWS.replace('60,the mere', '60,"the mere'))
+    const torn = faults.filter((fault) => fault.code === 'MAR-IMPORT-019')
+    expect(torn).toHaveLength(1)
+    expect(torn[0]).toMatchObject({ severity: 'error', place: 'line 5' })
+    expect(torn[0]?.message).toContain('quotation mark')
+    expect(torn[0]?.advice).toContain('row of the hole table')
+    // The green was inside: nothing is made of half a hole.
+    expect(report.holes).toEqual([])
+  })
+
+  it('warns of two greens under one number, which are most often two holes', () => {
+    const text = `${EIGHT_ROWS}7,green,,150,170,,20,par 3\n`
+    const warnings = parseHoleTable(text, 'typed.csv').faults.filter((fault) => fault.severity === 'warning')
+    expect(warnings.map(({ code, place }) => [code, place])).toEqual([['MAR-IMPORT-027', 'line 10']])
+    expect(assemble(text).course.holes.map((hole) => hole.par)).toEqual([4])
+  })
+
   it('refuses a header it cannot trust', () => {
     expect(codeOf(() => parseHoleTable('hole,what,side,from,to,near,far\n', 'x.csv'))).toBe('MAR-IMPORT-016')
     expect(codeOf(() => parseHoleTable('hole,what,side,from_ft,to_ft,near_ft,far_ft\n', 'x.csv'))).toBe(

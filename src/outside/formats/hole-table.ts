@@ -25,16 +25,15 @@ export function parseHoleTable(text: string, where: string): SourceReading {
   const body = text.replace(/^\uFEFF/, '')
   const headerLine = body.split(/\r?\n/).find((line) => line.trim() !== '' && !line.startsWith('#')) ?? ''
   const delimiter = findDelimiter(headerLine, where)
-  const lines = Papa.parse<string[]>(body, { delimiter }).data.map((cells, index) => ({
-    cells,
-    line: index + 1,
-  }))
+  const parsed = Papa.parse<string[]>(body, { delimiter })
+  const badQuotes = new Set(parsed.errors.filter(({ type }) => type === 'Quotes').map(({ row }) => row))
+  const lines = parsed.data.map((cells, index) => ({ cells, line: index + 1, isTorn: badQuotes.has(index) }))
   const filled = lines.filter(
     ({ cells }) => !cells[0]?.startsWith('#') && cells.some((cell) => cell.trim() !== ''),
   )
   const [header, ...rest] = filled
   const columns = readColumns(header?.cells ?? [], where)
-  const read = rest.map(({ cells, line }) => readRow(cells, line, columns))
+  const read = rest.map(({ cells, line, isTorn }) => (isTorn ? tornRow(line) : readRow(cells, line, columns)))
   const rows = read.filter((row): row is TableRow => !('reason' in row))
   const unread = read.filter((row): row is UnreadRow => 'reason' in row)
   if (read.length === 0)
@@ -67,6 +66,12 @@ function layHoles(rows: readonly TableRow[]): LaidHole {
     faults.push(...hole.faults)
   }
   return { features, faults }
+}
+
+/** A quotation mark without its fellow takes rows into one cell, so none of it is to be trusted. */
+function tornRow(line: number): UnreadRow {
+  const reason = 'a quotation mark is not closed, so this row and those below it were read as one'
+  return { line, hole: '', what: '', code: 'MAR-IMPORT-019', reason }
 }
 
 // Without tags, so that it is asked about and not taken for something that has no bearing on play.

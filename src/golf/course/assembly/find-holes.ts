@@ -124,7 +124,10 @@ function polygonsOn(feature: SurveyFeature, plane: TangentPlane): Polygon[] {
   return ringsOf(feature).map((rings) => rings.map((ring) => ring.map(plane.toPlane)))
 }
 
-/** The middle of the box around features, degrees to six places; `[0, 0]` where there are none. */
+/**
+ * The middle of the box around features, degrees to six places; `[0, 0]` where there are none. Longitudes are taken
+ * from the first one, so that a course on both sides of 180° has its middle on the ground.
+ */
 function middleOf(features: readonly SurveyFeature[]): LonLat {
   const positions = features.flatMap(positionsOf)
   if (positions.length === 0) return [0, 0]
@@ -132,11 +135,13 @@ function middleOf(features: readonly SurveyFeature[]): LonLat {
   let [west, south] = first
   let [east, north] = first
   for (const [longitude, latitude] of positions) {
-    west = Math.min(west, longitude)
-    east = Math.max(east, longitude)
+    const near = longitude - 360 * Math.round((longitude - first[0]) / 360)
+    west = Math.min(west, near)
+    east = Math.max(east, near)
     south = Math.min(south, latitude)
     north = Math.max(north, latitude)
   }
+  const middle = (west + east) / 2
   const round = (degrees: number): number => Math.round(degrees * 1e6) / 1e6
-  return [round((west + east) / 2), round((south + north) / 2)]
+  return [round(middle - 360 * Math.round(middle / 360)), round((south + north) / 2)]
 }

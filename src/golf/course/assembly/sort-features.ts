@@ -54,6 +54,9 @@ export function sortFeatures(features: readonly SurveyFeature[], tally: Tally): 
   }
 }
 
+/** Faults of one row of a hole table: nothing was drawn, so there is nothing to draw again. */
+const TABLE_CODES: readonly string[] = ['MAR-IMPORT-018', 'MAR-IMPORT-019']
+
 function askForPlace(feature: SurveyFeature, tally: Tally): void {
   if (feature.geometry.kind !== 'none') return
   const { reason, code = 'MAR-IMPORT-012' } = feature.geometry
@@ -63,6 +66,8 @@ function askForPlace(feature: SurveyFeature, tally: Tally): void {
     code,
     placeOf(feature),
     `${placeOf(feature)} was left out: ${reason}.`,
-    'Draw it again where it came from, or fetch the area again so that it is whole.',
+    TABLE_CODES.includes(code)
+      ? 'Correct that row of the hole table; docs/course-file.md describes the columns.'
+      : 'Draw it again where it came from, or fetch the area again so that it is whole.',
   )
 }

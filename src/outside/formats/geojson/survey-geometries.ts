@@ -96,7 +96,8 @@ function readLine(value: unknown): LonLat[] {
 function readRings(value: unknown): LonLat[][] {
   if (!Array.isArray(value) || value.length === 0) throw new Unusable('an area needs at least one ring')
   return value.map((ring) => {
-    const positions = readLine(ring)
+    if (!Array.isArray(ring)) throw new Unusable('a ring is not a list of positions')
+    const positions = ring.map(readPosition)
     const first = positions[0]
     const last = positions.at(-1)
     const isClosed = first && last && first[0] === last[0] && first[1] === last[1]

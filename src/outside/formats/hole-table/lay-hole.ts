@@ -40,6 +40,8 @@ export function layHole(ref: string, rows: readonly TableRow[], toLonLat: ToLonL
     .filter((row) => row.what === 'green')
     .map((row) => rowExtent(row, 0))
     .find(isExtent)
+  const greens = rows.filter((row) => row.what === 'green')
+  if (green && greens.length > 1) faults.push(severalGreens(ref, greens))
   const length = green ? (green.from + green.to) / 2 : 0
   const placed = { ref, line, toLonLat }
   if (green) features.push(holeFeature(placed, green, length, rows))
@@ -191,6 +193,17 @@ function noGreen(ref: string): Fault {
     message: `Hole ${ref} has no green row with its front and back, so its length is not known; it was left out.`,
     place: `hole ${ref}`,
     advice: `Add a row such as: ${ref},green,,350,378,,26,par 4`,
+  }
+}
+
+/** Two greens are most often two holes typed under one number. */
+function severalGreens(ref: string, greens: readonly TableRow[]): Fault {
+  return {
+    severity: 'warning',
+    code: 'MAR-IMPORT-027',
+    message: `Hole ${ref} has ${greens.length} green rows; its line was taken to end on the first.`,
+    place: `line ${greens[1]?.line ?? ''}`,
+    advice: 'Give each hole a number of its own, or leave it if the other green lies beside this hole.',
   }
 }
 
