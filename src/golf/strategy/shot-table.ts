@@ -6,7 +6,7 @@ import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
 import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { RestTable, RestTables } from './rest-tables.ts'
-import { LEAST_MISHIT_CARRY_SHARE } from './settings.ts'
+import { LEAST_MISHIT_CARRY_SHARE, RUN_STEP_METRES } from './settings.ts'
 import type { Shot } from './shots.ts'
 import type { Strikes } from './strikes.ts'
 
@@ -55,6 +55,8 @@ export function shotTable(input: ShotTableInput): ShotTable {
   const run = runToday(Math.max(0, stock.totalMetres - stock.carryMetres), change) * input.firmness
   const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction
   const curve = Math.atan(stock.curveShare)
+  // Runs are followed in whole steps; what is left of one, less than half a step either way, is laid on the carry.
+  const runLeft = run - RUN_STEP_METRES * Math.round(run / RUN_STEP_METRES)
   const count = strikes.count
   const table = {
     shot,
@@ -79,7 +81,7 @@ export function shotTable(input: ShotTableInput): ShotTable {
       ? 1 + stock.carrySdShare * effect.distance * deviate
       : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
     const carry = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
-    const forward = carry * change.carryShare
+    const forward = carry * change.carryShare + runLeft
     const drift = carry * change.driftShare
     const dx = forward * Math.sin(direction) + drift * Math.cos(heading)
     const dy = forward * Math.cos(direction) - drift * Math.sin(heading)
