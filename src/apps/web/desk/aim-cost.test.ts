@@ -3,6 +3,8 @@ import type { PlanOption } from '#golf/strategy/plan.ts'
 import { aimCost, isBeyondTried } from './aim-cost.ts'
 
 const option = {
+  aim: { at_m: 200 },
+  total_m: 200,
   aimCosts: [
     { offset_m: 10, cost: 0.2 },
     { offset_m: -10, cost: 0.1 },
@@ -24,7 +26,13 @@ describe('aimCost', () => {
     expect(isBeyondTried(option, 9)).toBe(false)
   })
 
+  it('reads a line where it finishes today, not where it would on a calm day', () => {
+    const intoWind = { ...option, total_m: 150 }
+    expect(aimCost(intoWind, 7.5)).toBeCloseTo(0.2, 12)
+    expect(isBeyondTried(intoWind, 9)).toBe(true)
+  })
+
   it('knows no price without tried lines', () => {
-    expect(aimCost({ aimCosts: [] } as unknown as PlanOption, 0)).toBeNull()
+    expect(aimCost({ ...option, aimCosts: [] } as unknown as PlanOption, 0)).toBeNull()
   })
 })

@@ -2,10 +2,10 @@ import type { PlanOption } from '#golf/strategy/plan.ts'
 
 /**
  * What a line of this club costs against the plan, strokes: the plan's aim costs joined by straight lines, level
- * beyond the last. `null` when the plan has none.
+ * beyond the last. `offsetMetres` is where the line finishes today. `null` when the plan has none.
  */
 export function aimCost(option: PlanOption, offsetMetres: number): number | null {
-  const costs = option.aimCosts.toSorted((a, b) => a.offset_m - b.offset_m)
+  const costs = triedLines(option).toSorted((a, b) => a.offset_m - b.offset_m)
   const [first, last] = [costs[0], costs.at(-1)]
   if (first === undefined || last === undefined) return null
   if (offsetMetres <= first.offset_m) return first.cost
@@ -20,6 +20,11 @@ export function aimCost(option: PlanOption, offsetMetres: number): number | null
 
 /** True when a line lies beyond those the plan has tried, so that its cost is only a lower bound. */
 export function isBeyondTried(option: PlanOption, offsetMetres: number): boolean {
-  const offsets = option.aimCosts.map((each) => each.offset_m)
+  const offsets = triedLines(option).map((each) => each.offset_m)
   return offsetMetres < Math.min(...offsets) - 0.5 || offsetMetres > Math.max(...offsets) + 0.5
+}
+
+/** The plan's aim costs, their offsets taken from the stock total to where the shot finishes today. */
+function triedLines({ aim, aimCosts, total_m: total }: PlanOption): PlanOption['aimCosts'] {
+  return aimCosts.map(({ offset_m, cost }) => ({ offset_m: (offset_m * total) / aim.at_m, cost }))
 }

@@ -4,17 +4,19 @@ import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimCost, isBeyondTried } from '../desk/aim-cost.ts'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import { cost, length, sideways, unitSign } from '../words.ts'
+import { cost, unitSign } from '../words.ts'
 
 /** The aim in words with its price, and its steps: everything the drag on the chart does, by button. */
 export function AimStrip(props: {
   readonly option: PlanOption
+  /** Where it is aimed, in words. */
+  readonly words: string
   readonly offsetMetres: number
   readonly isBest: boolean
   readonly reader: Reader
   readonly onStep: (steps: number | null) => void
 }): ReactElement {
-  const { option, offsetMetres, isBest, reader, onStep } = props
+  const { option, words, offsetMetres, isBest, reader, onStep } = props
   const sign = unitSign(reader)
   const price = aimCost(option, offsetMetres)
   const { aimStep, aimLargeStep } = DESK_SETTINGS
@@ -33,7 +35,7 @@ export function AimStrip(props: {
       {step(-aimStep, '‹')}
       <p className="aim-words" aria-live="polite">
         <span>
-          {clubWords(option)}, {sideways(offsetMetres, reader)} at {length(option.aim.at_m, reader)}
+          {clubWords(option)}, {words}
         </span>
         <strong>
           {price === null

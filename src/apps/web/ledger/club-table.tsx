@@ -2,20 +2,22 @@ import { type ReactElement, useMemo, useState } from 'react'
 import type { PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { drawCostBar, fullCost } from '#paper/draw/draw-cost-bars.ts'
+import { type LineOf, sideWords } from '../aim-words.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import { cost, figure, sideways, unitSign } from '../words.ts'
+import { cost, figure, unitSign } from '../words.ts'
 import { Section } from './section.tsx'
 
 /** The clubs in order of cost: choose one to see its pattern and its price. */
 export function ClubTable(props: {
   readonly options: readonly PlanOption[]
   readonly chosen: string
+  readonly lineOf: LineOf
   readonly reader: Reader
   readonly onChoose: (club: string) => void
 }): ReactElement {
-  const { options, chosen, reader, onChoose } = props
+  const { options, chosen, lineOf, reader, onChoose } = props
   const [isWhole, setWhole] = useState(false)
   const shown = options.filter(
     (option, index) => isWhole || index < DESK_SETTINGS.clubRows || option.club === chosen,
@@ -42,6 +44,7 @@ export function ClubTable(props: {
               key={option.club}
               option={option}
               full={full}
+              aim={sideWords(option, option.aim.heading_deg, lineOf(option), reader)}
               reader={reader}
               isChosen={option.club === chosen}
               onChoose={() => onChoose(option.club)}
@@ -61,11 +64,14 @@ export function ClubTable(props: {
 function ClubRow(props: {
   readonly option: PlanOption
   readonly full: number
+  readonly aim: string
   readonly reader: Reader
   readonly isChosen: boolean
   readonly onChoose: () => void
 }): ReactElement {
-  const { option, full, reader, isChosen, onChoose } = props
+  const { option, full, aim, reader, isChosen, onChoose } = props
+  // Equal after rounding: no draws yet, or the club that the others are measured against.
+  const isRangeKnown = cost(option.cost_low) !== cost(option.cost_high)
   const bar = useMemo(() => drawCostBar(option, full, 220, isChosen), [option, full, isChosen])
   return (
     <tr className={isChosen ? 'chosen' : ''}>
@@ -74,11 +80,12 @@ function ClubRow(props: {
           {clubWords(option)}
         </button>
       </th>
-      <td className="aim-column">{sideways(option.aim.offset_m, reader)}</td>
+      <td className="aim-column">{aim}</td>
       <td>
         <Picture drawing={bar} className="bar" isDecoration />
         <span className="unseen">
-          {cost(option.cost)}, likely {cost(option.cost_low)} to {cost(option.cost_high)}
+          {cost(option.cost)}
+          {isRangeKnown ? `, likely ${cost(option.cost_low)} to ${cost(option.cost_high)}` : ''}
         </span>
       </td>
       <td className="number">

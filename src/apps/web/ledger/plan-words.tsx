@@ -2,6 +2,7 @@ import type { ReactElement } from 'react'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
+import { type LineOf, sideWords } from '../aim-words.ts'
 import type { Reader } from '../desk/desk.ts'
 import type { Planning } from '../planning/use-planning.ts'
 import {
@@ -11,7 +12,6 @@ import {
   outcomeShares,
   scoreShares,
   shotLeft,
-  sideways,
   strokes,
   unbroken,
   verdict,
@@ -56,15 +56,17 @@ export function valueWords(plan: Plan): string {
 export function OwnChoice(props: {
   readonly option: PlanOption
   readonly plan: Plan
+  readonly lineOf: LineOf
   readonly reader: Reader
 }): ReactElement | null {
-  const { option, plan, reader } = props
+  const { option, plan, lineOf, reader } = props
   const isPlan = option.club === plan.options[0]?.club
   if (isPlan || plan.overruled?.club === option.club) return null
   return (
     <p className="own-choice">
-      You like the {clubWords(option)}: its best line is {sideways(option.aim.offset_m, reader)}, it costs{' '}
-      {cost(option.cost)} and leaves about {length(option.leave_m.p50, reader)}.
+      You like the {clubWords(option)}: its best line is{' '}
+      {sideWords(option, option.aim.heading_deg, lineOf(option), reader)}, it costs {cost(option.cost)} and
+      leaves about {length(option.leave_m.p50, reader)}.
     </p>
   )
 }

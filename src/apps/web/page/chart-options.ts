@@ -45,7 +45,7 @@ export function chartMarks(
   const startDegrees = option.aim.start_deg + headingDegrees - option.aim.heading_deg
   const from = plan === null ? ([0, 0] as const) : ([plan.situation.x_m, plan.situation.y_m] as const)
   return {
-    aim: { from, headingDegrees, atMetres: option.aim.at_m, startDegrees },
+    aim: { from, headingDegrees, atMetres: option.total_m, startDegrees },
     arcs,
     ...(player === null ? {} : { playerName: player.name }),
     ...(finishes === null ? {} : { pattern: finishes }),

@@ -1,9 +1,11 @@
 import { type ReactElement, useCallback, useEffect, useMemo, useState } from 'react'
 import { parseDay } from '#golf/course/parse-day.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
+import { aimWords, linesOf } from '../aim-words.ts'
 import { HoleChart } from '../chart/hole-chart.tsx'
 import { openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
+import { finishOffset } from '../desk/finish-offset.ts'
 import { fetchDocument } from '../documents/fetch-document.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { type Library, troubleOf, useCourse, usePlayer } from '../documents/use-library.ts'
@@ -22,7 +24,7 @@ import {
 import type { Trouble } from '../planning/questions.ts'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import { readerMetres, sideways } from '../words.ts'
+import { readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
@@ -73,15 +75,15 @@ export function HoleDesk(props: {
     () => ({ ...survey, ...marks, ...(credit === null ? {} : { credit }) }),
     [survey, marks, credit],
   )
-  const offset =
-    option === null || heading === null ? 0 : option.aim.at_m * Math.sin((heading * Math.PI) / 180)
+  const lineOf = useMemo(() => (plan === null || hole === null ? null : linesOf(plan, hole)), [plan, hole])
+  const offset = option === null || heading === null ? 0 : finishOffset(option, heading)
 
   const stepAim = useCallback(
     (steps: number | null) => {
       if (option === null) return
       if (steps === null) return edit('aim', edits.aimBest)
       const step = steps * DESK_SETTINGS.aimStep * readerMetres(reader)
-      const sine = Math.max(-0.9, Math.min(0.9, (offset + step) / Math.max(1, option.aim.at_m)))
+      const sine = Math.max(-0.9, Math.min(0.9, (offset + step) / Math.max(1, option.total_m)))
       edit('aim', (now) => edits.aimAt(now, option.club, (Math.asin(sine) * 180) / Math.PI))
     },
     [option, offset, reader, edit],
@@ -132,7 +134,11 @@ export function HoleDesk(props: {
               hole={hole}
               survey={survey}
               marks={marks}
-              aimWords={option === null ? '' : `${clubWords(option)}, ${sideways(offset, reader)}`}
+              aimWords={
+                option === null || heading === null || lineOf === null
+                  ? ''
+                  : `${clubWords(option)}, ${aimWords(option, heading, lineOf(option), reader)}`
+              }
               onAim={(degrees, drag) =>
                 option !== null && edit('aim', (now) => edits.aimAt(now, option.club, degrees), drag)
               }
@@ -141,9 +147,10 @@ export function HoleDesk(props: {
               onPinStep={stepPin}
             />
           )}
-          {option !== null && (
+          {option !== null && heading !== null && lineOf !== null && (
             <AimStrip
               option={option}
+              words={aimWords(option, heading, lineOf(option), reader)}
               offsetMetres={offset}
               isBest={desk.aimDegrees === null}
               reader={reader}
@@ -154,12 +161,13 @@ export function HoleDesk(props: {
         </div>
         <div className="ledger">
           <PlanSentence planning={{ ...planning, plan }} />
-          {plan !== null && option !== null && (
+          {plan !== null && option !== null && lineOf !== null && (
             <>
-              <OwnChoice option={option} plan={plan} reader={reader} />
+              <OwnChoice option={option} plan={plan} lineOf={lineOf} reader={reader} />
               <ClubTable
                 options={plan.options}
                 chosen={option.club}
+                lineOf={lineOf}
                 reader={reader}
                 onChoose={(club) => edit('club', (now) => edits.chooseClub(now, club))}
               />
@@ -202,12 +210,13 @@ export function HoleDesk(props: {
           )}
         </div>
       </main>
-      {plan !== null && hole !== null && survey !== null && option !== null && (
+      {plan !== null && hole !== null && survey !== null && option !== null && lineOf !== null && (
         <PrintedPlan
           plan={plan}
           isFull={planning.isFull}
           hole={hole}
           option={option}
+          lineOf={lineOf}
           day={desk.day}
           reader={reader}
           drawing={printed}

@@ -6,6 +6,7 @@ import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
+import { aimWords, type LineOf } from '../aim-words.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { flipSentence, isFound, silentFlips } from '../flip-words.ts'
@@ -16,7 +17,6 @@ import {
   nextShot,
   shortDate,
   shotLeft,
-  sideways,
   unbroken,
   verdict,
   windOnHole,
@@ -30,11 +30,12 @@ export function PrintedPlan(props: {
   readonly isFull: boolean
   readonly hole: Hole
   readonly option: PlanOption
+  readonly lineOf: LineOf
   readonly day: Day
   readonly reader: Reader
   readonly drawing: HoleDrawingOptions
 }): ReactElement {
-  const { plan, isFull, hole, option, day, reader, drawing } = props
+  const { plan, isFull, hole, option, lineOf, day, reader, drawing } = props
   const chart = useMemo(() => drawHole(hole, { ...drawing, width: 440, height: 750 }), [hole, drawing])
   const bars = useMemo(
     () => drawCostBars(plan.options.slice(0, 5), { width: 250, chosen: option.club }),
@@ -70,8 +71,8 @@ export function PrintedPlan(props: {
           <h2>The clubs, cost in strokes</h2>
           <Picture drawing={bars} className="printed-bars" isDecoration />
           <p>
-            {clubWords(option)}: aim {sideways(option.aim.offset_m, reader)} at{' '}
-            {length(option.aim.at_m, reader)}, it leaves about {length(option.leave_m.p50, reader)}.
+            {clubWords(option)}: aim {aimWords(option, option.aim.heading_deg, lineOf(option), reader)}, it
+            leaves about {length(option.leave_m.p50, reader)}.
           </p>
           <OutcomeList club={clubWords(option)} outcomes={option.outcomes} />
           <ScoreList option={option} />
