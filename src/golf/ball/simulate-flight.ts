@@ -46,7 +46,6 @@ export interface Landing {
 }
 
 const AREA_OVER_TWICE_MASS: number = (Math.PI * BALL_RADIUS ** 2) / (2 * BALL_MASS)
-const RPM_TO_RADIANS: number = (2 * Math.PI) / 60
 
 /**
  * Flies a ball from the ground until it comes down at `rise` metres above where it started: gravity, drag against and
@@ -170,9 +169,4 @@ function landingOf(
     spinRpm: at(6),
     heading: Math.atan2(at(3), at(4)),
   }
-}
-
-/** Surface speed of a spinning ball, m/s: what the ground feels. */
-export function surfaceSpeed(spinRpm: number): number {
-  return spinRpm * RPM_TO_RADIANS * BALL_RADIUS
 }

@@ -5,7 +5,7 @@ import { degreesToRadians } from '#numbers/units/units.ts'
 import { outcomeOfStrike, tableFor } from './evaluate-stroke.ts'
 import { changeOfShot, type HoleGround, type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { finishGround } from './option-outcomes.ts'
-import { AT_REST } from './outcome.ts'
+import { AT_REST, outcomeKind } from './outcome.ts'
 import type { OutcomeGround } from './plan.ts'
 import { STROKE_QUADRATURE } from './settings.ts'
 import { type Shot, shotsOf } from './shots.ts'
@@ -58,7 +58,7 @@ export function finishesOf(question: FinishesQuestion): Finishes {
     const outcome = outcomeOfStrike(model.places, table, situation, k)
     const landingX = x + (table.dx[k] as number)
     const landingY = y + (table.dy[k] as number)
-    const isAtRest = Math.floor(outcome / model.places.count) === AT_REST
+    const isAtRest = outcomeKind(model.places, outcome) === AT_REST
     // The cell's middle would draw balls in rows: the run found is laid on the exact landing instead.
     const run = isAtRest ? runFrom(model, landingX, landingY, outcome) : [0, 0]
     finishes.x[k] = landingX + (run[0] as number)
