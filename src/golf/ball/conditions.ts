@@ -1,33 +1,19 @@
 import { degreesToRadians } from '#numbers/units/units.ts'
-import {
-  CARRY_GAINED_PER_TAIL_WIND,
-  CARRY_LOST_PER_HEAD_WIND,
-  CARRY_PER_ALTITUDE_METRE,
-  CARRY_PER_DEGREE,
-  CARRY_PER_METRE_OF_RISE,
-  DRIFT_PER_CROSS_WIND,
-  LEAST_CARRY_SHARE,
-} from './settings.ts'
+import { GRASS_ROUGHNESS, LEAST_WIND_HEIGHT_METRES, WIND_HEIGHT_METRES } from './flight-settings.ts'
 
 /** What the air and the ground's rise are at one hole, in the hole frame. */
 export interface Conditions {
-  /** Wind in m/s *towards* +x and +y of the hole frame. */
+  /** Wind at 10 m in m/s *towards* +x and +y of the hole frame. */
   readonly windX: number
   readonly windY: number
-  readonly temperatureCelsius: number
-  readonly altitudeMetres: number
+  /** Wind at a height as a share of the wind at 10 m. */
+  readonly windShare: (heightMetres: number) => number
+  /** kg/m³. */
+  readonly density: number
   /** Steady rise of the ground, metres per metre, towards {@link riseHeading}. */
   readonly risePerMetre: number
   /** Radians clockwise from the y axis. */
   readonly riseHeading: number
-}
-
-/** What conditions do to shots along one heading. */
-export interface FlightChange {
-  /** Multiplies carry. */
-  readonly carryShare: number
-  /** Sideways metres per metre of stock carry, to the right of the heading positive. */
-  readonly driftShare: number
 }
 
 /** Wind of a day, given from a true bearing, in the frame of a hole whose y axis bears `bearingDegrees`. */
@@ -43,19 +29,10 @@ export function windInFrame(
 }
 
 /**
- * Change of carry and drift along a heading (radians clockwise from the y axis) by the rules of thumb of
- * `settings.ts`: into the wind costs twice what behind gives, a metre of rise costs a metre of carry.
+ * Wind over short grass at a height, as a share of the wind at 10 m: logarithmic, the usual profile of neutral air over
+ * open ground (from memory: roughness length 0.03 m).
  */
-export function flightChange(conditions: Conditions, heading: number): FlightChange {
-  const sin = Math.sin(heading)
-  const cos = Math.cos(heading)
-  const behind = conditions.windX * sin + conditions.windY * cos
-  const toRight = conditions.windX * cos - conditions.windY * sin
-  const windShare = behind >= 0 ? behind * CARRY_GAINED_PER_TAIL_WIND : behind * CARRY_LOST_PER_HEAD_WIND
-  const airShare =
-    (conditions.temperatureCelsius - 15) * CARRY_PER_DEGREE +
-    conditions.altitudeMetres * CARRY_PER_ALTITUDE_METRE
-  const rise = conditions.risePerMetre * Math.cos(heading - conditions.riseHeading)
-  const carryShare = (1 + windShare + airShare) / Math.max(1 + rise * CARRY_PER_METRE_OF_RISE, 0.5)
-  return { carryShare: Math.max(carryShare, LEAST_CARRY_SHARE), driftShare: toRight * DRIFT_PER_CROSS_WIND }
+export function windShareOverGrass(heightMetres: number): number {
+  const height = Math.max(heightMetres, LEAST_WIND_HEIGHT_METRES)
+  return Math.log(height / GRASS_ROUGHNESS) / Math.log(WIND_HEIGHT_METRES / GRASS_ROUGHNESS)
 }

@@ -98,7 +98,7 @@ export function tableFor(
     lie: situation.lie,
     heading,
     player: model.player,
-    conditions: model.conditions,
+    flights: model.flights,
     firmness: model.firmness,
     strikes,
     rest: model.rest,

@@ -1,15 +1,14 @@
-import { type Conditions, flightChange } from '#golf/ball/conditions.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import { outcomeOfStrike, tableFor } from './evaluate-stroke.ts'
-import { type HoleGround, holeGround, holeModel } from './hole-model.ts'
+import { changeOfShot, type HoleGround, type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { finishGround } from './option-outcomes.ts'
-import { AT_REST } from './outcome.ts'
+import { AT_REST, outcomeKind } from './outcome.ts'
 import type { OutcomeGround } from './plan.ts'
 import { STROKE_QUADRATURE } from './settings.ts'
-import { shotsOf } from './shots.ts'
+import { type Shot, shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
 
 /** Where the balls of one shot come to rest, or come down in a penalty area or out of bounds; weights add up to 1. */
@@ -45,7 +44,7 @@ export function finishesOf(question: FinishesQuestion): Finishes {
     model,
     situation,
     shot,
-    calmHeading(model.conditions, degreesToRadians(question.headingDegrees)),
+    calmHeading(model, shot, degreesToRadians(question.headingDegrees)),
     strikesOf(STROKE_QUADRATURE),
   )
   const count = table.weight.length
@@ -59,7 +58,7 @@ export function finishesOf(question: FinishesQuestion): Finishes {
     const outcome = outcomeOfStrike(model.places, table, situation, k)
     const landingX = x + (table.dx[k] as number)
     const landingY = y + (table.dy[k] as number)
-    const isAtRest = Math.floor(outcome / model.places.count) === AT_REST
+    const isAtRest = outcomeKind(model.places, outcome) === AT_REST
     // The cell's middle would draw balls in rows: the run found is laid on the exact landing instead.
     const run = isAtRest ? runFrom(model, landingX, landingY, outcome) : [0, 0]
     finishes.x[k] = landingX + (run[0] as number)
@@ -70,10 +69,10 @@ export function finishesOf(question: FinishesQuestion): Finishes {
 }
 
 /** The heading without wind whose pattern the wind carries to this one. */
-function calmHeading(conditions: Conditions, centre: number): number {
+function calmHeading(model: HoleModel, shot: Shot, centre: number): number {
   let heading = centre
   for (let round = 0; round < 20; round++) {
-    const change = flightChange(conditions, heading)
+    const change = changeOfShot(model, shot, heading)
     heading = centre - Math.atan2(change.driftShare, change.carryShare)
   }
   return heading

@@ -1,4 +1,4 @@
-import type { Conditions } from '#golf/ball/conditions.ts'
+import { type FlightChange, type Flights, flights } from '#golf/ball/flights.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
@@ -6,6 +6,7 @@ import { holeConditions } from './hole-conditions.ts'
 import { type OutcomeCosts, outcomeCosts } from './outcome-costs.ts'
 import { type Places, placesOf } from './places.ts'
 import { type RestTables, restTables } from './rest-tables.ts'
+import type { Shot } from './shots.ts'
 import { type States, statesOf } from './states.ts'
 
 /** The ground of a hole laid out for play: what depends neither on the player nor on the day. */
@@ -20,7 +21,7 @@ export interface HoleGround {
 /** One hole, one player, one day: everything a shot's outcome depends on. */
 export interface HoleModel extends HoleGround {
   readonly player: Player
-  readonly conditions: Conditions
+  readonly flights: Flights
   readonly firmness: number
 }
 
@@ -36,7 +37,22 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   }
 }
 
-/** Puts a player and a day on a hole. */
-export function holeModel(ground: HoleGround, player: Player, day: Day): HoleModel {
-  return { ...ground, player, conditions: holeConditions(ground.hole, day), firmness: day.firmness }
+/** Puts a player and a day on a hole. `flown`: flights of the same day on the same hole, to save flying them again. */
+export function holeModel(ground: HoleGround, player: Player, day: Day, flown?: Flights): HoleModel {
+  return {
+    ...ground,
+    player,
+    flights: flown ?? flights(holeConditions(ground.hole, day)),
+    firmness: day.firmness,
+  }
+}
+
+/** What the day does to a shot along a heading. */
+export function changeOfShot(model: Pick<HoleModel, 'flights'>, shot: Shot, heading: number): FlightChange {
+  return model.flights.changeFor(shot.loftDegrees, shot.stock.carryMetres, heading)
+}
+
+/** Stock total of a shot along a heading as the day leaves its carry, metres. */
+export function totalToday(model: Pick<HoleModel, 'flights'>, shot: Shot, heading: number): number {
+  return shot.stock.totalMetres * changeOfShot(model, shot, heading).carryShare
 }

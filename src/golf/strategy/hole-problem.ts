@@ -1,7 +1,6 @@
-import { flightChange } from '#golf/ball/conditions.ts'
 import type { ShortestPathProblem } from '#numbers/solver/shortest-path-problem.ts'
 import { actionCount, actionHeading, actionLie, actionOf, actionShot } from './actions.ts'
-import type { HoleModel } from './hole-model.ts'
+import { type HoleModel, totalToday } from './hole-model.ts'
 import { keptHere } from './kept-actions.ts'
 import { lineGroups, reachOf } from './line-groups.ts'
 import { headingOf } from './lines-of-play.ts'
@@ -57,7 +56,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       lie: actionLie(action),
       heading: headingOf(actionHeading(action)),
       player,
-      conditions: model.conditions,
+      flights: model.flights,
       firmness: model.firmness,
       strikes,
       rest: model.rest,
@@ -146,10 +145,10 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
           const action = actionOf(index, group.lie, group.line)
           const table = tableOf(action)
           // What the day leaves of it: into the wind a longer club is played on the same hole.
-          const total = shot.stock.totalMetres * flightChange(model.conditions, table.heading).carryShare
+          const total = totalToday(model, shot, table.heading)
           const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
           for (const state of group.states) {
-            if (isSure[state] === 1 || shot.stock.totalMetres > (reach[state] as number)) continue
+            if (isSure[state] === 1 || total > (reach[state] as number)) continue
             if (shot.shape !== 'stock' && (places.toPin[state] as number) > partialReach) continue
             const x = places.x[state] as number
             const y = places.y[state] as number

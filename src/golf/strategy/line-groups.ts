@@ -1,4 +1,3 @@
-import { flightChange } from '#golf/ball/conditions.ts'
 import { LIES, type Lie } from '#golf/player/player.ts'
 import type { HoleModel } from './hole-model.ts'
 import { lieOfGround } from './lie-of-ground.ts'
@@ -48,10 +47,12 @@ export function reachOf(model: HoleModel, shots: readonly Shot[]): Float64Array 
       ),
     )
   for (const state of states.order) {
-    const { carryShare } = flightChange(model.conditions, states.pinDirection[state] as number)
     const lie = lieOfGround(groundOf(places, state)) as Lie
-    const wanted = ((places.toPin[state] as number) + OVERCLUB_METRES) / carryShare
-    reach[state] = Math.max(wanted, shortest.get(lie) as number)
+    // A tail wind makes even the shortest shot longer than its stock.
+    reach[state] = Math.max(
+      (places.toPin[state] as number) + OVERCLUB_METRES,
+      1.5 * (shortest.get(lie) as number),
+    )
   }
   return reach
 }

@@ -1,6 +1,5 @@
 import loadHighs from 'highs'
 import { describe, expect, it } from 'vitest'
-import { flightChange } from '#golf/ball/conditions.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import type { Lie } from '#golf/player/player.ts'
 import { cellIndex } from '#numbers/raster/raster.ts'
@@ -159,7 +158,7 @@ function actionsOf(
   const away = places.toPin[state] as number
   const allowed = shotsOf(player).filter((shot) => lieEffect(lie, shot.club, player).allowed)
   const shortest = Math.min(...allowed.map((shot) => shot.stock.totalMetres))
-  const reach = Math.max((away + OVERCLUB_METRES) / flightChange(model.conditions, pin).carryShare, shortest)
+  const reach = Math.max(away + OVERCLUB_METRES, 1.5 * shortest)
   return allowed
     .filter((shot) => shot.stock.totalMetres <= reach)
     .filter((shot) => shot.shape === 'stock' || away <= shot.stock.totalMetres + PARTIAL_SWING_METRES)
@@ -175,7 +174,7 @@ function actionsOf(
               lie,
               heading: headingOf(line),
               player,
-              conditions: model.conditions,
+              flights: model.flights,
               firmness: model.firmness,
               strikes,
               rest: model.rest,

@@ -1,3 +1,4 @@
+import type { Flights } from '#golf/ball/flights.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
 import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
@@ -19,6 +20,7 @@ export interface SolvedHole {
   readonly ground: HoleGround
   readonly player: Player
   readonly day: Day
+  readonly flights: Flights
   readonly problem: HoleProblem
   readonly values: Float64Array
 }
@@ -44,7 +46,7 @@ export function evaluateNeighbour(
 ): StrokeEvaluation {
   const ground = change.ground ?? solved.ground
   const player = change.player ?? solved.player
-  const model = holeModel(ground, player, change.day ?? solved.day)
+  const model = holeModel(ground, player, change.day ?? solved.day, change.day ? undefined : solved.flights)
   const shots = shotsRedrawn(solved.problem.shots, solved.player, player)
   const problem = holeProblem(model, { kept: solved.problem.kept, tried: NEIGHBOUR_ACTIONS, shots })
   const start = problem.startValues()

@@ -4,7 +4,7 @@ import { type Candidate, outcomeOfStrike, type Situation } from './evaluate-stro
 import type { HoleModel } from './hole-model.ts'
 import type { HoleProblem } from './hole-problem.ts'
 import { lieOfGround } from './lie-of-ground.ts'
-import { AT_REST } from './outcome.ts'
+import { AT_REST, outcomeKind } from './outcome.ts'
 import { groundOf } from './places.ts'
 import type { NextShot } from './plan.ts'
 import type { ShotTable } from './shot-table.ts'
@@ -27,7 +27,7 @@ export function nextShots(
   const byLie = new Map<string, { place: number; weight: number }[]>()
   for (let k = 0; k < candidate.table.weight.length; k++) {
     const outcome = outcomeOfStrike(places, candidate.table, situation, k)
-    if (Math.floor(outcome / places.count) !== AT_REST || places.isShortGame[outcome] === 1) continue
+    if (outcomeKind(places, outcome) !== AT_REST || places.isShortGame[outcome] === 1) continue
     const ground = groundOf(places, outcome)
     const balls = byLie.get(ground) ?? []
     byLie.set(ground, balls)

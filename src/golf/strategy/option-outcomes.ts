@@ -2,7 +2,7 @@ import type { Ground } from '#golf/course/ground.ts'
 import { weightedQuantile } from '#numbers/statistics/quantile.ts'
 import { outcomeOfStrike, type Situation } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
-import { AT_REST, IN_RED, IN_YELLOW } from './outcome.ts'
+import { AT_REST, IN_RED, IN_YELLOW, outcomeKind, outcomePlace } from './outcome.ts'
 import { groundOf } from './places.ts'
 import type { OutcomeGround, PlanOption } from './plan.ts'
 import type { ShotTable } from './shot-table.ts'
@@ -52,7 +52,7 @@ export function leaveOf(
   const leaves = new Float64Array(table.weight.length)
   for (let k = 0; k < leaves.length; k++) {
     const outcome = outcomeOfStrike(places, table, situation, k)
-    const kind = Math.floor(outcome / places.count)
+    const kind = outcomeKind(places, outcome)
     if (kind !== AT_REST) model.costs.workOut(outcome, values)
     const place = kind === AT_REST ? outcome : (model.costs.drop[outcome] as number)
     leaves[k] = place < 0 ? fromHere : (places.toPin[place] as number)
@@ -66,7 +66,7 @@ export function middleTotal(model: HoleModel, table: ShotTable, situation: Situa
   const { places } = model
   const totals = new Float64Array(table.goodCount)
   for (let k = 0; k < totals.length; k++) {
-    const place = outcomeOfStrike(places, table, situation, k) % places.count
+    const place = outcomePlace(places, outcomeOfStrike(places, table, situation, k))
     totals[k] = Math.hypot(
       (places.x[place] as number) - situation.x,
       (places.y[place] as number) - situation.y,
@@ -78,7 +78,7 @@ export function middleTotal(model: HoleModel, table: ShotTable, situation: Situa
 /** The ground where a ball finished, both penalty colours as one; out of bounds and penalty where it went in. */
 export function finishGround(model: HoleModel, outcome: number): OutcomeGround {
   const { places } = model
-  const kind = Math.floor(outcome / places.count)
+  const kind = outcomeKind(places, outcome)
   if (kind === IN_RED || kind === IN_YELLOW) return 'penalty'
   return kind === AT_REST
     ? (groundOf(places, outcome) as Exclude<Ground, 'penalty-red' | 'penalty-yellow'>)

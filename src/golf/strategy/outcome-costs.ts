@@ -1,5 +1,5 @@
 import type { Point } from '#numbers/geometry/point.ts'
-import { OUT_OF_BOUNDS, OUTCOME_KINDS, type Outcome } from './outcome.ts'
+import { OUT_OF_BOUNDS, OUTCOME_KINDS, type Outcome, outcomeKind, outcomePlace } from './outcome.ts'
 import type { Places } from './places.ts'
 import { type Relief, reliefPlaces } from './relief-places.ts'
 
@@ -44,8 +44,8 @@ export function outcomeCosts(places: Places, pin: Point, localRules: readonly st
   const reliefsOf = (outcome: Outcome): Relief[] => {
     const known = reliefs.get(outcome)
     if (known) return known
-    const kind = Math.floor(outcome / places.count)
-    const made = reliefPlaces(places, pin, kind, outcome % places.count, localRules)
+    const kind = outcomeKind(places, outcome)
+    const made = reliefPlaces(places, pin, kind, outcomePlace(places, outcome), localRules)
     reliefs.set(outcome, made)
     return made
   }
@@ -72,7 +72,7 @@ export function outcomeCosts(places: Places, pin: Point, localRules: readonly st
       reliefInKept[outcome] = bestDrop < 0 ? 0 : share * best
       drop[outcome] = bestDrop
       const lies = played[outcome] as number
-      const asItLies = lies > 0 ? lies * (values[outcome % places.count] as number) : 0
+      const asItLies = lies > 0 ? lies * (values[outcomePlace(places, outcome)] as number) : 0
       kept[outcome] = asItLies + (reliefInKept[outcome] as number)
       isKnown[outcome] = 1
     },

@@ -1,7 +1,6 @@
-import { flightChange } from '#golf/ball/conditions.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
 import type { Candidate, Situation, StrokeEvaluation } from './evaluate-stroke.ts'
-import type { HoleModel } from './hole-model.ts'
+import { changeOfShot, type HoleModel } from './hole-model.ts'
 import { missesOf } from './misses.ts'
 import { leaveOf, middleTotal, outcomeShares } from './option-outcomes.ts'
 import type { PlanOption } from './plan.ts'
@@ -70,7 +69,7 @@ export function planOptions(
 /** Where a candidate aims: the centre of its pattern, wind and curve included, and its start line. */
 export function aimOf(model: HoleModel, situation: Situation, candidate: Candidate): PlanOption['aim'] {
   const { stock } = candidate.shot
-  const change = flightChange(model.conditions, candidate.heading)
+  const change = changeOfShot(model, candidate.shot, candidate.heading)
   const centre = candidate.heading + Math.atan2(change.driftShare, change.carryShare)
   return {
     heading_deg: radiansToDegrees(centre),

@@ -33,7 +33,9 @@ export interface Plan {
   readonly method: {
     readonly cell_m: number
     readonly states: number
+    /** Strikes that stand for a pattern while all actions are weighed, and while the best of them are weighed again (`null`: they were not). */
     readonly quadrature: number
+    readonly refined_quadrature: number | null
     readonly sweeps: number
     readonly residual: number
     readonly tolerance: number

@@ -4,6 +4,7 @@ import type { Situation } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
 import type { HoleProblem } from './hole-problem.ts'
 import { lieOfGround } from './lie-of-ground.ts'
+import { outcomePlace } from './outcome.ts'
 import { groundOf, type Places, placeAt } from './places.ts'
 import { MOST_STROKES } from './settings.ts'
 import type { ShotTable } from './shot-table.ts'
@@ -91,7 +92,7 @@ function chanceOf(
     const back = returnedShare(costs, outcome, values, here)
     const played = costs.played[outcome] as number
     const dropped = 1 - played - back
-    chance += weight * (back * again + played * after(1, outcome % places.count))
+    chance += weight * (back * again + played * after(1, outcomePlace(places, outcome)))
     if (dropped < 1e-12) continue
     const drop = costs.drop[outcome] as number
     const penalty = Math.round((costs.relief[outcome] as number) - (values[drop] as number))

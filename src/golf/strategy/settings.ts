@@ -13,6 +13,11 @@ export const BEYOND_PIN_METRES = 70
 export const SOLVE_QUADRATURE = { good: 48, mishit: 16 } as const
 export const STROKE_QUADRATURE = { good: 384, mishit: 128 } as const
 
+/** After the solve its kept actions are weighed again with more strikes: measured in `docs/method.md`, "Grid and quadrature". */
+export const REFINED_QUADRATURE = { good: 192, mishit: 64 } as const
+export const REFINED_ACTIONS = 3
+export const REFINED_TOLERANCE = 1e-5
+
 /** Lines tried from every cell: degrees to each side of the pin and of the next bend, and the step between them. */
 export const LINE_STEP_DEGREES = 2
 export const LINES_ABOUT_PIN_DEGREES = 20

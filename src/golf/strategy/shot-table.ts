@@ -1,11 +1,12 @@
-import { type Conditions, flightChange } from '#golf/ball/conditions.ts'
+import type { Flights } from '#golf/ball/flights.ts'
+import { runToday } from '#golf/ball/run-today.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
 import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
 import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { RestTable, RestTables } from './rest-tables.ts'
-import { LEAST_MISHIT_CARRY_SHARE } from './settings.ts'
+import { LEAST_MISHIT_CARRY_SHARE, RUN_STEP_METRES } from './settings.ts'
 import type { Shot } from './shots.ts'
 import type { Strikes } from './strikes.ts'
 
@@ -34,7 +35,7 @@ export interface ShotTableInput {
   readonly lie: Lie
   readonly heading: number
   readonly player: Player
-  readonly conditions: Conditions
+  readonly flights: Flights
   readonly firmness: number
   readonly strikes: Strikes
   readonly rest: RestTables
@@ -49,11 +50,13 @@ export function shotTable(input: ShotTableInput): ShotTable {
   const { shot, heading, strikes } = input
   const { stock } = shot
   const effect = lieEffect(input.lie, shot.club, input.player)
-  const change = flightChange(input.conditions, heading)
+  const change = input.flights.changeFor(shot.loftDegrees, stock.carryMetres, heading)
   const mishitShare = Math.min(stock.mishitShare * effect.mishit, 0.9)
-  const run = Math.max(0, stock.totalMetres - stock.carryMetres) * input.firmness
+  const run = runToday(Math.max(0, stock.totalMetres - stock.carryMetres), change) * input.firmness
   const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction
   const curve = Math.atan(stock.curveShare)
+  // Runs are followed in whole steps; what is left of one, less than half a step either way, is laid on the carry.
+  const runLeft = run - RUN_STEP_METRES * Math.round(run / RUN_STEP_METRES)
   const count = strikes.count
   const table = {
     shot,
@@ -78,7 +81,7 @@ export function shotTable(input: ShotTableInput): ShotTable {
       ? 1 + stock.carrySdShare * effect.distance * deviate
       : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
     const carry = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
-    const forward = carry * change.carryShare
+    const forward = carry * change.carryShare + runLeft
     const drift = carry * change.driftShare
     const dx = forward * Math.sin(direction) + drift * Math.cos(heading)
     const dy = forward * Math.cos(direction) - drift * Math.sin(heading)

@@ -1,3 +1,4 @@
+import { clubKind } from '#golf/player/club-names.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import { partialSwings } from '#golf/player/partial-wedges.ts'
 import type { Club, Lie, Player } from '#golf/player/player.ts'
@@ -6,6 +7,7 @@ import type { Club, Lie, Player } from '#golf/player/player.ts'
 export interface Shot {
   readonly club: string
   readonly shape: ShotShape
+  readonly loftDegrees: number
   readonly stock: Club
 }
 
@@ -15,9 +17,18 @@ export type ShotShape = 'stock' | 'three-quarter' | 'half'
 /** Every shot of a player's full game: whole swings longest first, then partial ones. */
 export function shotsOf(player: Player): Shot[] {
   return [
-    ...player.clubs.map((club): Shot => ({ club: club.name, shape: 'stock', stock: club })),
-    ...partialSwings(player).map(({ club, shape, stock }): Shot => ({ club, shape, stock })),
+    ...player.clubs.map(
+      (club): Shot => ({ club: club.name, shape: 'stock', loftDegrees: loftOf(club.name), stock: club }),
+    ),
+    ...partialSwings(player).map(
+      ({ club, shape, stock }): Shot => ({ club, shape, loftDegrees: loftOf(club), stock }),
+    ),
   ]
+}
+
+/** Loft of a club by its name, degrees; a middle iron's where the name says nothing. */
+function loftOf(club: string): number {
+  return clubKind(club)?.loftDegrees ?? 34
 }
 
 /**

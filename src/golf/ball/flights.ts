@@ -1,0 +1,125 @@
+import type { Conditions } from './conditions.ts'
+import {
+  FLIGHT_HEADING_STEP,
+  REFERENCE_DENSITY,
+  SAME_FLIGHT_METRES,
+  TABLE_STEP_SECONDS,
+} from './flight-settings.ts'
+import { nominalLaunch } from './nominal-launch.ts'
+import { type Landing, type Launch, simulateFlight } from './simulate-flight.ts'
+import { simulateRun } from './simulate-run.ts'
+
+/** What the air and the slope do to a shot along one heading. */
+export interface FlightChange {
+  /** Multiplies carry. */
+  readonly carryShare: number
+  /** Sideways metres per metre of stock carry, to the right of the heading positive. */
+  readonly driftShare: number
+  /** Run by the model, metres, as it is today and at reference conditions: only their difference is used. */
+  readonly run: number
+  readonly referenceRun: number
+  readonly apexMetres: number
+  /** Below level, radians. */
+  readonly landingAngle: number
+}
+
+/** Flights of one day on one hole, worked out once for each loft, carry and heading, and kept. */
+export interface Flights {
+  /** `heading`: radians clockwise from the y axis of the hole frame. */
+  changeFor(loftDegrees: number, carryMetres: number, heading: number): FlightChange
+}
+
+/** A club's flight at reference conditions, and what headings have been flown. */
+interface Club {
+  readonly launch: Launch
+  readonly reference: Landing
+  readonly referenceRun: number
+  readonly byHeading: Map<number, FlightChange>
+}
+
+/**
+ * Flies each club by the model and gives the *changes*: carry, drift, run. Headings are flown every few degrees and
+ * joined by straight lines; carries are flown to the nearest few metres, since a share hardly depends on them.
+ */
+export function flights(conditions: Conditions): Flights {
+  const clubs = new Map<string, Club>()
+  function clubFor(loftDegrees: number, carryMetres: number): Club {
+    const carry = Math.max(
+      SAME_FLIGHT_METRES,
+      SAME_FLIGHT_METRES * Math.round(carryMetres / SAME_FLIGHT_METRES),
+    )
+    const key = `${loftDegrees} ${carry}`
+    const known = clubs.get(key)
+    if (known) return known
+    const launch = nominalLaunch(loftDegrees, carry)
+    const reference = simulateFlight(
+      launch,
+      { density: REFERENCE_DENSITY, windRight: 0, windAlong: 0 },
+      0,
+      TABLE_STEP_SECONDS,
+    )
+    const club: Club = { launch, reference, referenceRun: runOf(reference), byHeading: new Map() }
+    clubs.set(key, club)
+    return club
+  }
+  function changeAt(club: Club, node: number): FlightChange {
+    const known = club.byHeading.get(node)
+    if (known) return known
+    const made = fly(club, conditions, node * FLIGHT_HEADING_STEP)
+    club.byHeading.set(node, made)
+    return made
+  }
+  return {
+    changeFor(loftDegrees, carryMetres, heading) {
+      const club = clubFor(loftDegrees, carryMetres)
+      const at = heading / FLIGHT_HEADING_STEP
+      const below = Math.floor(at)
+      return between(changeAt(club, below), changeAt(club, below + 1), at - below)
+    },
+  }
+}
+
+/** One flight. The ground rises steadily, so the height of the landing follows from the carry, and the carry from it. */
+function fly(club: Club, conditions: Conditions, heading: number): FlightChange {
+  const sin = Math.sin(heading)
+  const cos = Math.cos(heading)
+  const air = {
+    density: conditions.density,
+    windAlong: conditions.windX * sin + conditions.windY * cos,
+    windRight: conditions.windX * cos - conditions.windY * sin,
+    // Without wind its profile need not be asked at every step.
+    ...(conditions.windX === 0 && conditions.windY === 0 ? {} : { windShare: conditions.windShare }),
+  }
+  const grade = conditions.risePerMetre * Math.cos(heading - conditions.riseHeading)
+  let landing = simulateFlight(club.launch, air, 0, TABLE_STEP_SECONDS)
+  for (let pass = 0; pass < RISE_PASSES && grade !== 0; pass++)
+    landing = simulateFlight(club.launch, air, grade * landing.carry, TABLE_STEP_SECONDS)
+  return {
+    carryShare: landing.carry / club.reference.carry,
+    driftShare: landing.right / club.reference.carry,
+    run: runOf(landing),
+    referenceRun: club.referenceRun,
+    apexMetres: landing.apex,
+    landingAngle: landing.angle,
+  }
+}
+
+/** Passes until the landing's height and the carry agree; each gains about a digit. */
+const RISE_PASSES = 3
+
+function runOf(landing: Landing): number {
+  const { bounce, roll } = simulateRun(landing)
+  return bounce + roll
+}
+
+function between(from: FlightChange, to: FlightChange, share: number): FlightChange {
+  const mix = (number: keyof FlightChange): number => from[number] + share * (to[number] - from[number])
+  return {
+    carryShare: mix('carryShare'),
+    driftShare: mix('driftShare'),
+    run: mix('run'),
+    referenceRun: from.referenceRun,
+    apexMetres: mix('apexMetres'),
+    landingAngle: mix('landingAngle'),
+  }
+}

@@ -1,0 +1,84 @@
+import {
+  BALL_RADIUS,
+  BOUNCE_FRICTION,
+  CRATER_REFERENCE_ANGLE,
+  CRATER_REFERENCE_SPEED,
+  CRATER_TILT,
+  GRAVITY,
+  LEAST_BOUNCE_METRES,
+  MOST_BOUNCES,
+  TURF_ROLLING_FRICTION,
+} from './flight-settings.ts'
+
+/** How a ball comes to the ground: m/s, radians below level, backspin in revolutions a minute. */
+export interface Touchdown {
+  readonly speed: number
+  readonly angle: number
+  readonly spinRpm: number
+}
+
+/** What it does there, metres; negative is back towards the player. */
+export interface Run {
+  readonly bounce: number
+  readonly roll: number
+  readonly bounces: number
+}
+
+/**
+ * Bounces and rolls a ball on level turf. Each impact digs a crater whose front slopes up by an angle that grows with
+ * speed and slant; the ball leaves it slipping or rolling by Coulomb friction; under 5 mm of bounce it rolls, slowed
+ * by 5/7 of the rolling friction.
+ *
+ * Source: Penner, *The run of a golf ball*, Canadian Journal of Physics 80 (2002) 931–940, with the slant measured
+ * from the vertical; the condition for rolling is Daish's.
+ */
+export function simulateRun(touchdown: Touchdown, rollingFriction: number = TURF_ROLLING_FRICTION): Run {
+  let along = touchdown.speed * Math.cos(touchdown.angle)
+  let down = touchdown.speed * Math.sin(touchdown.angle)
+  let spin = (touchdown.spinRpm * 2 * Math.PI) / 60
+  let bounce = 0
+  let bounces = 0
+  while (bounces < MOST_BOUNCES) {
+    const speed = Math.hypot(along, down)
+    const slant = Math.atan2(along, down)
+    const tilt = craterTilt(speed, slant)
+    const tangential = speed * Math.sin(slant - tilt)
+    const normal = speed * Math.cos(slant - tilt)
+    const after = leaveCrater(tangential, normal, spin)
+    spin = after.spin
+    along = after.tangential * Math.cos(tilt) - after.normal * Math.sin(tilt)
+    const up = after.tangential * Math.sin(tilt) + after.normal * Math.cos(tilt)
+    if (up <= 0 || up ** 2 / (2 * GRAVITY) < LEAST_BOUNCE_METRES) break
+    bounce += (2 * along * up) / GRAVITY
+    down = up
+    bounces += 1
+  }
+  const roll = (Math.sign(along) * along ** 2) / (2 * (5 / 7) * rollingFriction * GRAVITY)
+  return { bounce, roll, bounces }
+}
+
+/** Tilt of the crater's front, radians, for an impact of this speed and slant from the vertical; it leans the other way for a ball that comes back. */
+export function craterTilt(speed: number, slant: number): number {
+  return CRATER_TILT * (speed / CRATER_REFERENCE_SPEED) * (slant / CRATER_REFERENCE_ANGLE)
+}
+
+/** Share of normal speed kept by an impact of this normal speed, m/s. */
+export function restitution(normal: number): number {
+  return normal > 20 ? 0.12 : 0.51 - 0.0375 * normal + 0.000903 * normal ** 2
+}
+
+function leaveCrater(
+  tangential: number,
+  normal: number,
+  spin: number,
+): { tangential: number; normal: number; spin: number } {
+  const e = restitution(normal)
+  const slip = tangential + BALL_RADIUS * spin
+  const gripping = (2 * Math.abs(slip)) / (7 * (1 + e) * normal)
+  if (BOUNCE_FRICTION >= gripping) {
+    const rolling = (5 * tangential) / 7 - (2 * BALL_RADIUS * spin) / 7
+    return { tangential: rolling, normal: e * normal, spin: -rolling / BALL_RADIUS }
+  }
+  const push = Math.sign(slip) * BOUNCE_FRICTION * normal * (1 + e)
+  return { tangential: tangential - push, normal: e * normal, spin: spin - (5 * push) / (2 * BALL_RADIUS) }
+}
