@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Failure } from '#faults/failure.ts'
 import type { Course } from '#golf/course/course.ts'
 import type { Player } from '#golf/player/player.ts'
@@ -51,7 +51,10 @@ export function usePlayer(id: string | null): { value: Player | null; trouble: T
   return useLoaded(id, loadPlayer)
 }
 
-/** Loads by id; what was loaded for another id is never shown. `load` must be the same function every time. */
+/**
+ * Loads by id, each once; what was loaded for another id is never shown. `load` must be the same function every time.
+ * What is here stays usable when the server has gone.
+ */
 function useLoaded<Value>(
   id: string | null,
   load: (id: string) => Promise<Value>,
@@ -61,11 +64,20 @@ function useLoaded<Value>(
     value: null,
     trouble: null,
   })
+  const loaded = useRef(new Map<string, Value>())
   useEffect(() => {
     if (id === null) return
+    const known = loaded.current.get(id)
+    if (known !== undefined) {
+      setState({ id, value: known, trouble: null })
+      return
+    }
     let isWanted = true
     load(id)
-      .then((value) => isWanted && setState({ id, value, trouble: null }))
+      .then((value) => {
+        loaded.current.set(id, value)
+        if (isWanted) setState({ id, value, trouble: null })
+      })
       .catch((error: unknown) => isWanted && setState({ id, value: null, trouble: troubleOf(error) }))
     return () => {
       isWanted = false

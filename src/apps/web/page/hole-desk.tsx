@@ -1,4 +1,4 @@
-import { type ReactElement, useCallback, useEffect, useMemo, useState } from 'react'
+import { type ReactElement, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { parseDay } from '#golf/course/parse-day.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimWords, linesOf } from '../aim-words.ts'
@@ -6,6 +6,7 @@ import { HoleChart } from '../chart/hole-chart.tsx'
 import { openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
 import { finishOffset } from '../desk/finish-offset.ts'
+import { keepDesk, keptDesk } from '../desk/kept-desk.ts'
 import { fetchDocument } from '../documents/fetch-document.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { type Library, troubleOf, useCourse, usePlayer } from '../documents/use-library.ts'
@@ -41,9 +42,18 @@ export function HoleDesk(props: {
 }): ReactElement {
   const { library, reader, onReader } = props
   const [dayTrouble, setDayTrouble] = useState<Trouble | null>(null)
-  const { desk, edit, undo, canUndo } = useDesk(() =>
-    openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? ''),
+  // The day asked for last: a slower answer for one before it comes too late.
+  const dayAsked = useRef('')
+  const { desk, edit, undo, canUndo } = useDesk(
+    () =>
+      keptDesk(library, sessionStorage) ??
+      openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? ''),
   )
+  useEffect(() => {
+    keepDesk(desk, sessionStorage)
+    // A day that could not be had is told until the desk moves on.
+    setDayTrouble(null)
+  }, [desk])
   const course = useCourse(desk.courseId)
   const player = usePlayer(desk.playerId)
   const { hole, situation, trouble } = useSituation(desk, course.value, player.value, reader.units)
@@ -94,17 +104,19 @@ export function HoleDesk(props: {
     edit('pin', (now) => edits.stepPin(now, hole.pin, right * pace, further * pace))
   }
   const chooseDay = (id: string): void => {
+    setDayTrouble(null)
+    dayAsked.current = id
     if (id === '') {
       edit('day', (now) => edits.chooseDay(now, null, now.day))
       return
     }
     fetchDocument('days', id)
       .then((text) => {
+        if (dayAsked.current !== id) return
         const day = parseDay(text, `days/${id}`)
         edit('day', (now) => edits.chooseDay(now, id, day))
-        setDayTrouble(null)
       })
-      .catch((error: unknown) => setDayTrouble(troubleOf(error)))
+      .catch((error: unknown) => dayAsked.current === id && setDayTrouble(troubleOf(error)))
   }
 
   const shown = course.trouble ?? player.trouble ?? trouble ?? dayTrouble ?? planning.trouble
@@ -160,7 +172,7 @@ export function HoleDesk(props: {
           {credit !== null && <p className="credit">{credit}</p>}
         </div>
         <div className="ledger">
-          <PlanSentence planning={{ ...planning, plan }} />
+          <PlanSentence planning={{ ...planning, plan, trouble: shown }} />
           {plan !== null && option !== null && lineOf !== null && (
             <>
               <OwnChoice option={option} plan={plan} lineOf={lineOf} reader={reader} />

@@ -1,0 +1,60 @@
+import type { Desk } from './desk.ts'
+
+const KEPT = 'marram.desk'
+
+/** What is kept must still be in the store. */
+interface Stored {
+  readonly courses: readonly { readonly id: string }[]
+  readonly players: readonly { readonly id: string }[]
+}
+
+/** The part of the browser's storage that is used. */
+type Place = Pick<Storage, 'getItem' | 'setItem'>
+
+/** Keeps the desk for when the page is loaded again in this tab; a full or forbidden storage keeps nothing. */
+export function keepDesk(desk: Desk, place: Place): void {
+  try {
+    place.setItem(KEPT, JSON.stringify(desk))
+  } catch {
+    // Nothing is lost but the comfort.
+  }
+}
+
+/** The desk as it was before the page was loaded again; `null` when none was kept or it no longer fits the store. */
+export function keptDesk(stored: Stored, place: Place): Desk | null {
+  try {
+    const kept: unknown = JSON.parse(place.getItem(KEPT) ?? 'null')
+    return isDesk(kept) && isIn(stored.courses, kept.courseId) && isIn(stored.players, kept.playerId)
+      ? kept
+      : null
+  } catch {
+    return null
+  }
+}
+
+function isIn(listed: readonly { readonly id: string }[], id: string): boolean {
+  return listed.some((each) => each.id === id)
+}
+
+/** What an older page kept may have another shape: every part that is read is looked at. */
+function isDesk(kept: unknown): kept is Desk {
+  if (!isRecord(kept) || !isRecord(kept.day) || !isRecord(kept.day.wind)) return false
+  const { day, pin } = kept
+  const texts = [kept.courseId, kept.holeRef, kept.playerId, day.rough]
+  const names = [kept.teeName, kept.dayId, kept.club, day.date]
+  const wind = [kept.day.wind.speedMetresPerSecond, kept.day.wind.fromDegrees]
+  const air = [day.temperatureCelsius, day.altitudeMetres, day.firmness, day.greenSpeedFeet]
+  return (
+    texts.every((each) => typeof each === 'string') &&
+    names.every((each) => each === null || typeof each === 'string') &&
+    [...wind, ...air].every(Number.isFinite) &&
+    [kept.aimDegrees, day.pressureHectopascal].every((each) => each === null || Number.isFinite(each)) &&
+    isRecord(day.pins) &&
+    isRecord(day.tees) &&
+    (typeof pin === 'string' || (Array.isArray(pin) && pin.length === 2 && pin.every(Number.isFinite)))
+  )
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}
