@@ -98,6 +98,7 @@ describe('marram plan', () => {
     ['a pin off the green', 'MAR-COURSE-005', plan('--pin', '60,20')],
     ['a pin that is none', 'MAR-USAGE-002', plan('--pin', 'somewhere')],
     ['a wind that is none for a whole round', 'MAR-DAY-006', [...round, '--wind', 'north:7']],
+    ['a tee that no hole of the round has', 'MAR-COURSE-002', [...round, '--tee', 'nobody']],
     ['a club without a name', 'MAR-USAGE-002', plan('--club', ' ')],
     ['a place that is none', 'MAR-USAGE-002', plan('--from', 'here')],
     ['a place off the hole', 'MAR-PLAN-004', plan('--from', '0,2000')],

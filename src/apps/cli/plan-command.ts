@@ -16,6 +16,7 @@ import { exitCodeOf, faultLines } from './print-faults.ts'
 import { readText } from './read-file.ts'
 import { requireClub } from './require-club.ts'
 import { parseUnits } from './units-of-the-reader.ts'
+import { whileWorking } from './while-working.ts'
 import { writeText } from './write-file.ts'
 
 /** `marram plan`: the plan of one hole or of the round. Returns the exit code. */
@@ -29,7 +30,9 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
   if (options.hole === 'all') return planRound({ course, player, day, question, options, units }, machine)
 
   const concerning = faults.filter((fault) => concerns(fault, options.hole))
-  const planned = planOne({ course, ref: options.hole, player, day, question, units })
+  const planned = whileWorking(`Planning hole ${options.hole}`, options.quiet === true, machine, () =>
+    planOne({ course, ref: options.hole, player, day, question, units }),
+  )
   const { plan } = planned
   const club = question.club ?? null
   if (options.picture !== undefined)

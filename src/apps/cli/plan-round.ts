@@ -47,6 +47,7 @@ export function planRound(asked: RoundQuestion, machine: Machine): number {
     bar?.increment()
   }
   bar?.stop()
+  refuseUnknownTee(unplanned, planned.length, question.tee)
   const plans = planned.map(({ plan }) => plan)
   const strokes = plans.reduce((sum, plan) => sum + plan.value.strokes, 0)
   if (options.json)
@@ -63,6 +64,17 @@ export function planRound(asked: RoundQuestion, machine: Machine): number {
     )
   else printLines(roundPage(planned, unplanned, strokes, units), machine)
   return unplanned.length === 0 ? 0 : 1
+}
+
+/** A tee that no hole has is a slip on the command line, not a fault of the course. Throws MAR-COURSE-002. */
+function refuseUnknownTee(
+  unplanned: readonly UnplannedHole[],
+  plannedCount: number,
+  tee: string | undefined,
+): void {
+  if (tee === undefined || plannedCount > 0) return
+  const [first] = unplanned.filter(({ code }) => code === 'MAR-COURSE-002')
+  if (first !== undefined) throw new Failure('MAR-COURSE-002', first.message, '--tee')
 }
 
 /** A bar on standard error, only where a person watches. */
