@@ -104,18 +104,26 @@ export function ScoreList(props: { readonly option: PlanOption }): ReactElement 
   )
 }
 
+/** The next shots of a plan when they follow this club; none while they are still those of another. */
+export function nextShotsOf(plan: Plan, option: PlanOption): Plan['then'] {
+  const club = plan.overruled?.club ?? plan.options[0]?.club
+  return club === option.club ? plan.then : []
+}
+
 /** The next shot from the places the first one is likely to leave. */
 export function ThenList(props: {
   readonly plan: Plan
+  readonly option: PlanOption
   readonly hole: Hole
   readonly reader: Reader
 }): ReactElement | null {
-  const { plan, hole, reader } = props
-  if (plan.then.length === 0) return null
+  const { plan, option, hole, reader } = props
+  const shots = nextShotsOf(plan, option)
+  if (shots.length === 0) return null
   return (
     <Section title="Then">
       <ul className="then">
-        {plan.then.map((shot) => (
+        {shots.map((shot) => (
           <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
             {shotLeft(shot, hole, reader)}: <b>{unbroken(nextShot(shot))}</b>
           </li>

@@ -216,7 +216,9 @@ export function HoleDesk(props: {
                 firmness={desk.day.firmness}
                 reader={reader}
               />
-              {hole !== null && <ThenList plan={plan} hole={hole} reader={reader} />}
+              {hole !== null && option !== null && (
+                <ThenList plan={plan} option={option} hole={hole} reader={reader} />
+              )}
               <CautionList plan={plan} />
             </>
           )}

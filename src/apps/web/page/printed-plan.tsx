@@ -10,7 +10,7 @@ import { aimWords, type LineOf } from '../aim-words.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { flipSentence, isFound, silentFlips } from '../flip-words.ts'
-import { OutcomeList, ScoreList, valueWords } from '../ledger/plan-words.tsx'
+import { nextShotsOf, OutcomeList, ScoreList, valueWords } from '../ledger/plan-words.tsx'
 import {
   firmnessWord,
   length,
@@ -41,6 +41,7 @@ export function PrintedPlan(props: {
     () => drawCostBars(plan.options.slice(0, 5), { width: 250, chosen: option.club }),
     [plan, option],
   )
+  const next = nextShotsOf(plan, option)
   const wind =
     day.wind.speedMetresPerSecond < 0.05
       ? 'calm'
@@ -83,9 +84,9 @@ export function PrintedPlan(props: {
             ))}
           </ul>
           <p>{silentFlips(plan.flips, hole)}</p>
-          {plan.then.length > 0 && <h2>Then</h2>}
+          {next.length > 0 && <h2>Then</h2>}
           <ul>
-            {plan.then.map((shot) => (
+            {next.map((shot) => (
               <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
                 {shotLeft(shot, hole, reader)}: {unbroken(nextShot(shot))}
               </li>

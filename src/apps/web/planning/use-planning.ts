@@ -78,7 +78,8 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
     setPlanning((before) => ({
       ...before,
       isCurrent: !isNew && before.isCurrent,
-      isFull: false,
+      // Of another club only its own words are still to come: what the plan at hand knows it still knows.
+      isFull: !isNew && before.isFull,
       trouble: null,
     }))
     next.current = { kind: 'plan', ...situation, club, isFirst: false }
