@@ -10,9 +10,11 @@ const named = process.env.MARRAM_BUNDLE
 const bundle = named ?? join(home, 'dist/marram.js')
 const sources = join(home, 'src')
 
-// A reader that has seen enough, such as `head`, is no failure.
+// A reader that has seen enough, such as `head`, is no failure; a full disk is one that a person can mend.
 process.stdout.on('error', (error) => {
-  if (error.code !== 'EPIPE') throw error
+  if (error.code === 'EPIPE') return
+  process.stderr.write(`MAR-FILE-006 The answer cannot be written (${error.code}).\n`)
+  process.exit(2)
 })
 
 const { runMarram } = await load()

@@ -1,5 +1,14 @@
-import { spawn } from 'node:child_process'
-import { chmodSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
+import { spawn, spawnSync } from 'node:child_process'
+import {
+  chmodSync,
+  closeSync,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  rmSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -77,6 +86,17 @@ describe('marram', () => {
     const large = file('large.osm', '<osm/>')
     truncateSync(large, 200_000_000)
     expectFailure('MAR-FILE-004', 'measure', large, '--hole', '7')
+  })
+
+  it.runIf(existsSync('/dev/full'))('says so when its answer finds the disk full', () => {
+    const full = openSync('/dev/full', 'w')
+    const run = spawnSync(process.execPath, ['bin/marram.js', 'check', COURSE], {
+      encoding: 'utf8',
+      env: environment,
+      stdio: ['ignore', full, 'pipe'],
+    })
+    closeSync(full)
+    expect([run.status, run.stderr]).toEqual([2, 'MAR-FILE-006 The answer cannot be written (ENOSPC).\n'])
   })
 
   it('says so when a file cannot be read', () => {
