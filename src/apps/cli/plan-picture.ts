@@ -53,7 +53,7 @@ function pictureText(asked: PictureQuestion): string {
       aim: {
         from: [x, y],
         headingDegrees,
-        atMetres: option.aim.at_m,
+        atMetres: option.total_m,
         startDegrees: option.aim.start_deg,
       },
       arcs: player.clubs.slice(0, ARCS).map(({ name, carryMetres }) => ({ club: name, carryMetres })),

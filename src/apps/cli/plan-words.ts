@@ -22,7 +22,8 @@ export function shareText(share: number): string {
  * `12 left of the pin, 196 yd on` where the pin is what is aimed by.
  */
 export function aimText(option: PlanOption, line: SentenceLine, units: ReaderUnits): string {
-  const { heading_deg: heading, at_m: at } = option.aim
+  const { heading_deg: heading } = option.aim
+  const at = option.total_m
   const side = sideText(at * Math.sin(degreesToRadians(heading - line.headingDegrees)), units)
   if (line.words !== 'pin') return `${side} at ${lengthText(at, units)}`
   return `${side === 'on the line' ? 'at the pin' : `${side} of the pin`}, ${lengthText(at, units)} on`

@@ -31,11 +31,24 @@ describe('putSamples', () => {
     expect(await store.days.list()).toMatchObject([{ id: 'breezy', name: '2026-05-02' }])
   })
 
-  it('leaves a store alone that holds anything, even after samples were removed', async () => {
-    await putSamples(store, examples)
-    await store.players.remove('pim-left')
+  it('leaves a store alone that holds anything of its owner’s', async () => {
+    await store.players.put('my-own', 'Mine', player)
     expect(await putSamples(store, examples)).toBe(0)
-    expect(await store.players.list()).toEqual([])
+    expect(await store.days.list()).toEqual([])
+  })
+
+  it('leaves a sample alone that its owner changed', async () => {
+    await putSamples(store, examples)
+    await store.players.put('pim-left', 'Pim', player)
+    await store.days.remove('breezy')
+    expect(await putSamples(store, examples)).toBe(0)
+  })
+
+  it('goes on where an interrupted start left off', async () => {
+    await putSamples(store, examples)
+    await store.days.remove('breezy')
+    expect(await putSamples(store, examples)).toBe(1)
+    expect(await store.days.list()).toMatchObject([{ id: 'breezy' }])
   })
 
   it('does nothing without the folder', async () => {

@@ -22,6 +22,8 @@ export const CRATER_REFERENCE_ANGLE: number = (44.4 * Math.PI) / 180
 export const LEAST_BOUNCE_METRES = 0.005
 /** Rolling friction of turf. Source: Penner 2002, a green; fairways are higher, and the player's own run scales it anyway. */
 export const TURF_ROLLING_FRICTION = 0.131
+/** On ground so steep that a ball would not stop, it is slowed at least so much, m/s²: the slope does not go on for ever. Our assumption. */
+export const LEAST_ROLL_SLOWING = 0.2
 /** A guard: no ball bounces so often. */
 export const MOST_BOUNCES = 400
 
@@ -34,8 +36,15 @@ export const GRASS_ROUGHNESS = 0.03
 /** Headings between which flights are joined by straight lines, radians. */
 export const FLIGHT_HEADING_STEP: number = Math.PI / 18
 /** Carries flown alike, metres. */
-export const SAME_FLIGHT_METRES = 4
+export const SAME_FLIGHT_METRES = 8
 /** Height at which a day's wind is given, metres: that of the weather services. */
 export const WIND_HEIGHT_METRES = 10
 /** Under this height, metres, the wind is that at it. */
 export const LEAST_WIND_HEIGHT_METRES = 0.5
+/** Landing angle at reference conditions by loft, degrees below level: from a driver to short irons. Common practice as a shape. */
+export const FLAT_LOFT_DEGREES = 10.5
+export const FLAT_LANDING_DEGREES = 38
+export const STEEP_LOFT_DEGREES = 46
+export const STEEP_LANDING_DEGREES = 50
+/** Landings faster than this, m/s, run as at it: beyond it the published crater tilts so far that speed would shorten the run. Our assumption. */
+export const FASTEST_RUN_LANDING = 25

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Conditions } from './conditions.ts'
+import { type Conditions, windShareOverGrass } from './conditions.ts'
 import { REFERENCE_DENSITY } from './flight-settings.ts'
 import { type FlightChange, flights } from './flights.ts'
 import { runToday } from './run-today.ts'
@@ -76,5 +76,33 @@ describe('flights', () => {
     expect(left.driftShare).toBeCloseTo(-right.driftShare, 9)
     expect(left.carryShare).toBeCloseTo(right.carryShare, 9)
     expect(change({ windX: 5 }, IRON, Math.PI).driftShare).toBeLessThan(-0.04)
+  })
+
+  it('never costs carry or total to have the wind behind, however slow the swing', () => {
+    for (const loft of [10.5, 18.5, 34, 46])
+      for (const carry of [80, 127, 160, 205, 250]) {
+        const stockRun = 0.09 * carry
+        let before = carry + stockRun
+        for (const windY of [2, 4, 6]) {
+          const behind = change({ windY, windShare: windShareOverGrass }, { loft, carry })
+          const total = carry * behind.carryShare + runToday(stockRun, behind)
+          expect(behind.carryShare, `${loft}°, ${carry} m, ${windY} m/s`).toBeGreaterThan(1)
+          expect(total, `${loft}°, ${carry} m, ${windY} m/s`).toBeGreaterThan(before)
+          before = total
+        }
+        const strong = change({ windY: 10, windShare: windShareOverGrass }, { loft, carry })
+        expect(strong.carryShare).toBeGreaterThan(1)
+        expect(change({ windY: -5, windShare: windShareOverGrass }, { loft, carry }).carryShare).toBeLessThan(
+          1,
+        )
+      }
+  })
+
+  // Common practice as a shape: from about 38° for a driver to about 50° for a wedge.
+  it('comes down as steeply as the loft says, whoever swings', () => {
+    for (const carry of [120, 205, 245])
+      expect((change({}, { loft: 10.5, carry }).landingAngle * 180) / Math.PI).toBeCloseTo(38, 0)
+    for (const carry of [45, 75, 100])
+      expect((change({}, { loft: 52, carry }).landingAngle * 180) / Math.PI).toBeCloseTo(50, 0)
   })
 })

@@ -1,19 +1,31 @@
 import { degreesToRadians } from '#numbers/units/units.ts'
-import { REFERENCE_DENSITY, TABLE_STEP_SECONDS } from './flight-settings.ts'
+import {
+  FLAT_LANDING_DEGREES,
+  FLAT_LOFT_DEGREES,
+  REFERENCE_DENSITY,
+  STEEP_LANDING_DEGREES,
+  STEEP_LOFT_DEGREES,
+  TABLE_STEP_SECONDS,
+} from './flight-settings.ts'
 import { type Air, type Launch, simulateFlight } from './simulate-flight.ts'
 
 const STILL: Air = { density: REFERENCE_DENSITY, windRight: 0, windAlong: 0 }
-const SLOWEST = 8
-const FASTEST = 95
+const SLOWEST = 5
+const FASTEST = 110
 const NEAR_METRES = 0.01
 const MOST_STEPS = 60
+/** Launch angles tried, degrees, and halvings between them. */
+const LOWEST_LAUNCH = 5
+const HIGHEST_LAUNCH = 60
+const ANGLE_HALVINGS = 11
 
 const known = new Map<string, Launch>()
 
 /**
- * The launch of a club of this loft (degrees) that carries so many metres at reference conditions: launch angle and
- * spin by the shape that is common practice for the loft, speed whatever carries the player's own distance. Absolute
- * carries of any public model are off by a tenth; so only changes are taken from it. Launches found once are kept.
+ * The launch of a club of this loft (degrees) that carries so many metres at reference conditions and comes down as
+ * steeply as is common practice for the loft, whoever swings it: angle and speed are what does that, spin goes by the
+ * loft. A slow swing launches higher for it. Absolute carries of any public model are off by a tenth; so only changes
+ * are taken from it. Launches found once are kept.
  */
 export function nominalLaunch(loftDegrees: number, carryMetres: number): Launch {
   const key = `${loftDegrees} ${carryMetres}`
@@ -22,13 +34,26 @@ export function nominalLaunch(loftDegrees: number, carryMetres: number): Launch 
   return found
 }
 
-/** By halving, with the false position's guess where it falls inside: carry grows with speed. */
+/** Landing grows steeper with the launch, so the angle is found by halving. */
 function findLaunch(loftDegrees: number, carryMetres: number): Launch {
-  const shape = {
-    angle: degreesToRadians(8 + 0.38 * loftDegrees),
-    spinRpm: 1200 + 150 * loftDegrees,
-    axisTilt: 0,
+  const share = (loftDegrees - FLAT_LOFT_DEGREES) / (STEEP_LOFT_DEGREES - FLAT_LOFT_DEGREES)
+  const wanted = degreesToRadians(
+    FLAT_LANDING_DEGREES + Math.min(1, Math.max(0, share)) * (STEEP_LANDING_DEGREES - FLAT_LANDING_DEGREES),
+  )
+  let low = LOWEST_LAUNCH
+  let high = HIGHEST_LAUNCH
+  for (let halving = 0; halving < ANGLE_HALVINGS; halving++) {
+    const middle = (low + high) / 2
+    const launch = withCarry(middle, loftDegrees, carryMetres)
+    if (simulateFlight(launch, STILL, 0, TABLE_STEP_SECONDS).angle < wanted) low = middle
+    else high = middle
   }
+  return withCarry((low + high) / 2, loftDegrees, carryMetres)
+}
+
+/** The speed for a carry, by the false position with every third step a halving: carry grows with speed. */
+function withCarry(launchDegrees: number, loftDegrees: number, carryMetres: number): Launch {
+  const shape = { angle: degreesToRadians(launchDegrees), spinRpm: 1200 + 150 * loftDegrees, axisTilt: 0 }
   const missOf = (speed: number): number =>
     simulateFlight({ ...shape, speed }, STILL, 0, TABLE_STEP_SECONDS).carry - carryMetres
   let slow = SLOWEST

@@ -62,4 +62,23 @@ describe('simulateRun', () => {
     expect(run(45, 2500)).toBeGreaterThan(run(45, 5000))
     expect(run(45, 5000)).toBeGreaterThan(run(45, 9000))
   })
+
+  // Order: downslope > level > upslope for the same flight, the ground tilted under it.
+  it('runs less on ground that rises and more on ground that falls', () => {
+    for (const [speed, angle, spinRpm] of [
+      [26, 38, 2400],
+      [23, 47, 5200],
+      [21, 50, 8000],
+    ] as const) {
+      const runs = [-6, -3, 0, 3, 6].map((slope) => {
+        const { bounce, roll } = simulateRun(
+          { speed, angle: degrees(angle + slope), spinRpm },
+          degrees(slope),
+        )
+        return bounce + roll
+      })
+      for (const [index, run] of runs.entries())
+        if (index > 0) expect(run).toBeLessThan(runs[index - 1] as number)
+    }
+  })
 })

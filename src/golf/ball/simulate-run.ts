@@ -6,6 +6,7 @@ import {
   CRATER_TILT,
   GRAVITY,
   LEAST_BOUNCE_METRES,
+  LEAST_ROLL_SLOWING,
   MOST_BOUNCES,
   TURF_ROLLING_FRICTION,
 } from './flight-settings.ts'
@@ -25,14 +26,16 @@ export interface Run {
 }
 
 /**
- * Bounces and rolls a ball on level turf. Each impact digs a crater whose front slopes up by an angle that grows with
+ * Bounces and rolls a ball on turf that rises by `slope` radians along its way; the touchdown is seen from the ground. Each impact digs a crater whose front slopes up by an angle that grows with
  * speed and slant; the ball leaves it slipping or rolling by Coulomb friction; under 5 mm of bounce it rolls, slowed
  * by 5/7 of the rolling friction.
  *
  * Source: Penner, *The run of a golf ball*, Canadian Journal of Physics 80 (2002) 931–940, with the slant measured
  * from the vertical; the condition for rolling is Daish's.
  */
-export function simulateRun(touchdown: Touchdown, rollingFriction: number = TURF_ROLLING_FRICTION): Run {
+export function simulateRun(touchdown: Touchdown, slope: number = 0): Run {
+  const square = GRAVITY * Math.cos(slope)
+  const back = GRAVITY * Math.sin(slope)
   let along = touchdown.speed * Math.cos(touchdown.angle)
   let down = touchdown.speed * Math.sin(touchdown.angle)
   let spin = (touchdown.spinRpm * 2 * Math.PI) / 60
@@ -48,12 +51,15 @@ export function simulateRun(touchdown: Touchdown, rollingFriction: number = TURF
     spin = after.spin
     along = after.tangential * Math.cos(tilt) - after.normal * Math.sin(tilt)
     const up = after.tangential * Math.sin(tilt) + after.normal * Math.cos(tilt)
-    if (up <= 0 || up ** 2 / (2 * GRAVITY) < LEAST_BOUNCE_METRES) break
-    bounce += (2 * along * up) / GRAVITY
+    if (up <= 0 || up ** 2 / (2 * square) < LEAST_BOUNCE_METRES) break
+    const seconds = (2 * up) / square
+    bounce += along * seconds - (back * seconds ** 2) / 2
+    along -= back * seconds
     down = up
     bounces += 1
   }
-  const roll = (Math.sign(along) * along ** 2) / (2 * (5 / 7) * rollingFriction * GRAVITY)
+  const slowing = (5 / 7) * (TURF_ROLLING_FRICTION * square + Math.sign(along) * back)
+  const roll = (Math.sign(along) * along ** 2) / (2 * Math.max(slowing, LEAST_ROLL_SLOWING))
   return { bounce, roll, bounces }
 }
 

@@ -52,7 +52,15 @@ export function changeOfShot(model: Pick<HoleModel, 'flights'>, shot: Shot, head
   return model.flights.changeFor(shot.loftDegrees, shot.stock.carryMetres, heading)
 }
 
-/** Stock total of a shot along a heading as the day leaves its carry, metres. */
-export function totalToday(model: Pick<HoleModel, 'flights'>, shot: Shot, heading: number): number {
-  return shot.stock.totalMetres * changeOfShot(model, shot, heading).carryShare
+/** Where the middle of a shot's finishes lies as seen from the ball today, drift included: radians, and metres by the stock total. */
+export function centreToday(
+  model: Pick<HoleModel, 'flights'>,
+  shot: Shot,
+  heading: number,
+): { readonly heading: number; readonly total: number } {
+  const { carryShare, driftShare } = changeOfShot(model, shot, heading)
+  return {
+    heading: heading + Math.atan2(driftShare, carryShare),
+    total: shot.stock.totalMetres * Math.hypot(carryShare, driftShare),
+  }
 }

@@ -1,6 +1,6 @@
 import type { ShortestPathProblem } from '#numbers/solver/shortest-path-problem.ts'
 import { actionCount, actionHeading, actionLie, actionOf, actionShot } from './actions.ts'
-import { type HoleModel, totalToday } from './hole-model.ts'
+import { centreToday, type HoleModel } from './hole-model.ts'
 import { keptHere } from './kept-actions.ts'
 import { lineGroups, reachOf } from './line-groups.ts'
 import { headingOf } from './lines-of-play.ts'
@@ -145,14 +145,14 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
           const action = actionOf(index, group.lie, group.line)
           const table = tableOf(action)
           // What the day leaves of it: into the wind a longer club is played on the same hole.
-          const total = totalToday(model, shot, table.heading)
+          const { heading, total } = centreToday(model, shot, table.heading)
           const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
           for (const state of group.states) {
             if (isSure[state] === 1 || total > (reach[state] as number)) continue
             if (shot.shape !== 'stock' && (places.toPin[state] as number) > partialReach) continue
             const x = places.x[state] as number
             const y = places.y[state] as number
-            if (!isOnHole(model, x, y, table.heading, total)) continue
+            if (!isOnHole(model, x, y, heading, total)) continue
             const here = values[state] as number
             keep(state, action, costFromCell(places, costs, table, state, values, here))
           }

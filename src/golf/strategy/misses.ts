@@ -3,12 +3,14 @@ import type { HoleModel } from './hole-model.ts'
 import type { PlanOption } from './plan.ts'
 import { outcomeCost } from './stroke-cost.ts'
 
-/** The outer quarter of the good strikes on each side counts as missing well to that side. */
+/** The outer quarter of the balls on each side counts as missing to that side, the half between as the middle. */
 const OUTER_SHARE = 0.25
 /** Under this difference in strokes neither side is safer. Our assumption: a few balls in a hundred of a hazard. */
 const LEAST_DIFFERENCE = 0.05
+/** A side that costs more than this above the middle is not safe, whatever the other one costs. Our assumption. */
+const MOST_SAFE_COST = 0.25
 
-/** What the outer quarter of good strikes to each side costs against the average ball of the shot, strokes. */
+/** What the outer quarter of balls to each side, mishits among them, costs against the half between, strokes. */
 export function missesOf(
   model: HoleModel,
   candidate: Candidate,
@@ -17,26 +19,27 @@ export function missesOf(
   here: number,
 ): PlanOption['misses'] {
   const { table } = candidate
-  const sums = { left: 0, right: 0, all: 0 }
-  const counts = { left: 0, right: 0 }
+  const sums = { left: 0, middle: 0, right: 0 }
+  const weights = { left: 0, middle: 0, right: 0 }
   for (let k = 0; k < table.weight.length; k++) {
-    const outcome = outcomeOfStrike(model.places, table, situation, k)
-    const cost = outcomeCost(model.costs, outcome, values, here)
-    sums.all += (table.weight[k] as number) * cost
+    const cost = outcomeCost(model.costs, outcomeOfStrike(model.places, table, situation, k), values, here)
     const share = table.directionShare[k] as number
-    const side = share < OUTER_SHARE ? 'left' : share > 1 - OUTER_SHARE ? 'right' : null
-    if (k >= table.goodCount || side === null) continue
-    sums[side] += cost
-    counts[side] += 1
+    const part = share < OUTER_SHARE ? 'left' : share > 1 - OUTER_SHARE ? 'right' : 'middle'
+    sums[part] += (table.weight[k] as number) * cost
+    weights[part] += table.weight[k] as number
   }
-  return {
-    left: sums.left / Math.max(1, counts.left) - sums.all,
-    right: sums.right / Math.max(1, counts.right) - sums.all,
-  }
+  const mean = (part: keyof typeof sums): number => sums[part] / weights[part]
+  return { left: mean('left') - mean('middle'), right: mean('right') - mean('middle') }
 }
 
-/** The side on which missing costs less, or `null` when both cost about alike. */
+/** The side on which missing costs less, or `null` when both cost about alike or neither is safe. */
 export function safeSide({ misses }: Pick<PlanOption, 'misses'>): 'left' | 'right' | null {
   if (Math.abs(misses.left - misses.right) < LEAST_DIFFERENCE) return null
-  return misses.left < misses.right ? 'left' : 'right'
+  const side = misses.left < misses.right ? 'left' : 'right'
+  return misses[side] <= MOST_SAFE_COST ? side : null
+}
+
+/** Whether missing to either side is dear. */
+export function isDearToBothSides({ misses }: Pick<PlanOption, 'misses'>): boolean {
+  return Math.min(misses.left, misses.right) > MOST_SAFE_COST
 }

@@ -7,7 +7,7 @@ import { cautionsOf } from './cautions.ts'
 import { doubtOfDraws } from './doubt-of-draws.ts'
 import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
 import { findFlips } from './find-flips.ts'
-import { type HoleModel, holeGround, holeModel, totalToday } from './hole-model.ts'
+import { centreToday, type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { type HoleProblem, holeProblem } from './hole-problem.ts'
 import { mainHazard } from './main-hazard.ts'
 import type { SolvedHole } from './neighbour.ts'
@@ -55,7 +55,7 @@ export interface PlanQuestion {
   readonly units?: LengthUnits
 }
 
-/** How many options are compared over draws and flips: what is further behind never becomes the best. */
+/** How many options are compared over flips: what is further behind never becomes the best. */
 const CONTENDERS = 8
 
 /**
@@ -85,9 +85,10 @@ export function planHole(question: PlanQuestion): Plan {
     quadrature: STROKE_QUADRATURE,
     tries: problem.shots.map((shot) => ({
       shot,
-      headings: lines.filter((line) =>
-        isOnHole(ground, situation.x, situation.y, line, totalToday(model, shot, line)),
-      ),
+      headings: lines.filter((line) => {
+        const { heading, total } = centreToday(model, shot, line)
+        return isOnHole(ground, situation.x, situation.y, heading, total)
+      }),
     })),
   })
   const best = bestByClub(evaluation)
@@ -95,7 +96,7 @@ export function planHole(question: PlanQuestion): Plan {
   const solved: SolvedHole = { ground, player, day, flights: model.flights, problem, values }
   const contenders = contendersOf(best, chosen)
   const draws = question.draws ?? DRAWS
-  const doubt = draws > 0 ? doubtOfDraws(solved, situation, contenders, draws, question.seed ?? 1) : null
+  const doubt = draws > 0 ? doubtOfDraws(solved, situation, best, draws, question.seed ?? 1) : null
   const options = planOptions(
     model,
     situation,

@@ -1,6 +1,6 @@
 import { degreesToRadians, metresToYards } from '#numbers/units/units.ts'
 import { hazardWords, type MainHazard } from './main-hazard.ts'
-import { safeSide } from './misses.ts'
+import { isDearToBothSides, safeSide } from './misses.ts'
 import type { Plan, PlanOption } from './plan.ts'
 
 /** The units in which a person reads lengths. */
@@ -44,10 +44,7 @@ function strokeWords(
   hazard: MainHazard | null,
   units: LengthUnits,
 ): string {
-  const side = safeSide(option)
-  const isOnOtherSide = hazard && side && hazard.side !== side && hazard.side !== 'across'
-  const from = isOnOtherSide ? `, away from the ${hazardWords(hazard)}` : ''
-  const miss = side ? `the safe side is ${side}${from}` : 'neither side is safer'
+  const miss = missWords(option, hazard)
   const { start_deg, heading_deg } = option.aim
   const offset = (degrees: number): number =>
     option.total_m * Math.sin(degreesToRadians(degrees - line.headingDegrees))
@@ -58,6 +55,18 @@ function strokeWords(
       ? `start it ${placeWords(finish, line)}`
       : `start it ${placeWords(start, line)} to finish ${placeWords(finish, line)}`
   return `${capital(clubWords(option))}: ${aim}, ${lengthWords(option.total_m, units)} on; ${miss}.`
+}
+
+/** Where to miss, or what to keep away from. The side of the hazard that matters most is never called safe. */
+function missWords(option: PlanOption, hazard: MainHazard | null): string {
+  const side = safeSide(option)
+  const hazardSide = hazard && hazard.side !== 'across' ? hazard.side : null
+  if (hazard && side && hazardSide && side !== hazardSide)
+    return `the safe side is ${side}, away from the ${hazardWords(hazard)}`
+  if (side && side !== hazardSide) return `the safe side is ${side}`
+  if (isDearToBothSides(option)) return 'a miss is dear on either side'
+  if (hazard && hazardSide) return `keep away from the ${hazardWords(hazard)} on the ${hazardSide}`
+  return 'neither side is safer'
 }
 
 /** `12 yards right of the pin`, or `the pin` itself. */

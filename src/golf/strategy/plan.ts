@@ -67,7 +67,7 @@ export interface PlanOption {
   /** Where the ball finishes, shares that add up to 1; penalty and out where it entered. */
   readonly outcomes: Readonly<Record<OutcomeGround, number>>
   readonly leave_m: { readonly p10: number; readonly p50: number; readonly p90: number }
-  /** What a good strike that misses well to one side costs against the average ball of this shot, strokes. */
+  /** What the outer quarter of balls to each side costs against the half between, strokes. */
   readonly misses: { readonly left: number; readonly right: number }
   /** Chance of each score on the hole, by strokes from here. */
   readonly scores: Readonly<Record<string, number>>
