@@ -1,6 +1,5 @@
-import type { Area } from '#golf/course/course.ts'
-import type { Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { area } from '#golf/course/invented-course.fixture.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { lowDiscrepancyPoints } from '#numbers/statistics/low-discrepancy.ts'
 import { normalQuantile } from '#numbers/statistics/normal.ts'
@@ -8,23 +7,6 @@ import type { Field } from '#paper/draw/contour-lines.ts'
 import type { Pattern } from '#paper/draw/pattern.ts'
 
 /** Small holes of our own for the pictures: every ground at least once, nothing that stands anywhere. */
-
-function area(id: string, ground: Ground, polygon: Polygon): Area {
-  return {
-    id,
-    ground,
-    polygon,
-    holes: null,
-    name: null,
-    unplayableShare: null,
-    lostShare: null,
-    heightMetres: null,
-    densityPerMetre: null,
-    fallPercent: null,
-    fallTowardDegrees: null,
-    elevationMetres: null,
-  }
-}
 
 /** An oval of 20 corners, slightly uneven. */
 function oval([x, y]: Point, halfWidth: number, halfLength: number): Polygon {

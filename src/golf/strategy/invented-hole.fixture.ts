@@ -2,6 +2,7 @@ import type { Area } from '#golf/course/course.ts'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import type { Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { area as plainArea } from '#golf/course/invented-course.fixture.ts'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import type { Player } from '#golf/player/player.ts'
@@ -34,20 +35,7 @@ export function inventedHole(lengthMetres: number, areas: readonly Area[] = []):
 
 /** A piece of ground. */
 export function area(ground: Ground, polygon: Polygon, id: string = ground): Area {
-  return {
-    id,
-    ground,
-    polygon,
-    holes: null,
-    name: null,
-    unplayableShare: null,
-    lostShare: null,
-    heightMetres: null,
-    densityPerMetre: null,
-    fallPercent: null,
-    fallTowardDegrees: null,
-    elevationMetres: null,
-  }
+  return plainArea(id, ground, polygon)
 }
 
 /** A rectangle by its sides, metres. */
