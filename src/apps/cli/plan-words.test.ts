@@ -26,6 +26,7 @@ describe('words of a plan', () => {
 
   it('say aim and leave as a player would', () => {
     const option = {
+      total_m: 182.88,
       aim: { heading_deg: 2.866, offset_m: 9.144, at_m: 182.88, start_deg: 2 },
       leave_m: { p10: 91.44, p50: 100.584, p90: 137.16 },
     } as PlanOption
