@@ -1,5 +1,6 @@
 import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
+import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import type { Candidate, Situation } from './evaluate-stroke.ts'
 import { holeGround } from './hole-model.ts'
 import { hazardName, type MainHazard } from './main-hazard.ts'
@@ -39,7 +40,9 @@ export function findFlips(
   best: readonly Candidate[],
   hazard: MainHazard | null,
 ): Flip[] {
-  return quantitiesOf(solved, hazard).map((quantity) => findFlip(solved, situation, best, quantity))
+  return quantitiesOf(solved, hazard, best[0]?.shot.stock.totalMetres ?? 0).map((quantity) =>
+    findFlip(solved, situation, best, quantity),
+  )
 }
 
 function findFlip(
@@ -75,7 +78,7 @@ function findFlip(
   return { what, unit, direction, at: quantity.report(high), club: other }
 }
 
-function quantitiesOf(solved: SolvedHole, hazard: MainHazard | null): Quantity[] {
+function quantitiesOf(solved: SolvedHole, hazard: MainHazard | null, stockTotal: number): Quantity[] {
   const { day, player, ground } = solved
   const windFrom = (relativeDegrees: number): ((amount: number) => Change) => {
     return (amount) => ({ day: withMoreWind(day, ground.hole.bearingDegrees + relativeDegrees, amount) })
@@ -105,21 +108,38 @@ function quantitiesOf(solved: SolvedHole, hazard: MainHazard | null): Quantity[]
     { ...spread(LEAST_SPREAD), direction: 'tighter' },
     { ...spread(MOST_SPREAD), direction: 'wider' },
   ]
-  if (hazard)
-    for (const [direction, sign] of [
-      ['further', 1],
-      ['nearer', -1],
-    ] as const)
-      quantities.push({
-        what: `hazard:${hazardName(hazard)}`,
-        unit: 'm',
-        direction,
-        most: MOST_HAZARD_METRES,
-        change: (amount) => ({ ground: withHazardMoved(solved, hazard, sign * amount) }),
-        report: (amount) => amount,
-      })
-  return quantities
+  return hazard ? [...quantities, ...hazardQuantities(solved, hazard, stockTotal)] : quantities
 }
+
+/**
+ * Moves of the main hazard: along the first leg, nearer and further; or, when it begins well short of where the ball
+ * comes down and runs beside the hole, across it, since further on it would lie there as before.
+ */
+function hazardQuantities(solved: SolvedHole, hazard: MainHazard, stockTotal: number): Quantity[] {
+  const begins = polygonBounds(hazard.area.polygon).minY
+  const isAlongside = hazard.side !== 'across' && begins < ALONGSIDE_SHARE * stockTotal
+  const outwards = hazard.side === 'left' ? -1 : 1
+  const moves = isAlongside
+    ? ([
+        ['wider of the line', [outwards, 0]],
+        ['nearer the line', [-outwards, 0]],
+      ] as const)
+    : ([
+        ['further', [0, 1]],
+        ['nearer', [0, -1]],
+      ] as const)
+  return moves.map(([direction, [x, y]]) => ({
+    what: `hazard:${hazardName(hazard)}`,
+    unit: 'm',
+    direction,
+    most: MOST_HAZARD_METRES,
+    change: (amount) => ({ ground: withHazardMoved(solved, hazard, [x * amount, y * amount]) }),
+    report: (amount) => amount,
+  }))
+}
+
+/** A hazard beside the hole that begins before this share of the shot's total runs alongside. Our assumption. */
+const ALONGSIDE_SHARE = 0.6
 
 /** Adds a wind from a true bearing to the wind of a day. */
 function withMoreWind(day: Day, fromDegrees: number, speed: number): Day {
@@ -150,12 +170,16 @@ function withSpread(player: Player, factor: number): Player {
   }
 }
 
-/** The hole with one hazard moved along the first leg. */
-function withHazardMoved(solved: SolvedHole, hazard: MainHazard, metres: number): SolvedHole['ground'] {
+/** The hole with one hazard moved, metres in the hole frame. */
+function withHazardMoved(
+  solved: SolvedHole,
+  hazard: MainHazard,
+  [byX, byY]: readonly [number, number],
+): SolvedHole['ground'] {
   const { hole, places } = solved.ground
   const areas = hole.areas.map((area) =>
     area.id === hazard.area.id
-      ? { ...area, polygon: area.polygon.map((ring) => ring.map(([x, y]) => [x, y + metres] as const)) }
+      ? { ...area, polygon: area.polygon.map((ring) => ring.map(([x, y]) => [x + byX, y + byY] as const)) }
       : area,
   )
   return holeGround({ ...hole, areas }, places.coarse.resolution)
