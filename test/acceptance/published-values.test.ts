@@ -1,0 +1,33 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { publishedPage, publishedSubjects } from '../../tools/published-values/published-page.ts'
+import { isBeyondBound } from '../../tools/published-values/published-row.ts'
+
+const subjects = publishedSubjects()
+const rows = subjects.flatMap((subject) => subject.rows)
+
+describe('published values beside ours', () => {
+  it('are what docs/published-values.md says', () => {
+    const page = readFileSync('docs/published-values.md', 'utf8')
+    expect(page, 'npm run published-values writes it again').toBe(publishedPage(subjects))
+  })
+
+  it('are at least 60, each of them numbers with a source and a status', () => {
+    expect(rows.length).toBeGreaterThanOrEqual(60)
+    for (const row of rows) {
+      expect(Number.isFinite(row.published) && Number.isFinite(row.ours), row.what).toBe(true)
+      expect(row.source.length, row.what).toBeGreaterThan(5)
+      expect(row.status, row.what).toMatch(/^(VERIFIED|DERIVED|MEMORY)/)
+    }
+  })
+
+  it('ask every question once', () => {
+    const asked = rows.map((row) => `${row.what} ${row.source}`)
+    expect(asked.filter((question, at) => asked.indexOf(question) !== at)).toEqual([])
+  })
+
+  it('carry a reason wherever they differ by more than their bound', () => {
+    const bare = rows.filter((row) => isBeyondBound(row) && (row.reason ?? '').length < 20)
+    expect(bare.map((row) => row.what)).toEqual([])
+  })
+})
