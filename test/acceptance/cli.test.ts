@@ -5,6 +5,7 @@ import {
   existsSync,
   mkdtempSync,
   openSync,
+  readFileSync,
   rmSync,
   truncateSync,
   writeFileSync,
@@ -165,18 +166,54 @@ describe('marram import', () => {
     )
   })
 
+  it('lays heights under a course, and says that the tile is too coarse for greens', () => {
+    const out = join(folder, 'heights.geojson')
+    const at = (lon: number, tags: object): object => ({
+      type: 'Feature',
+      properties: tags,
+      geometry: { type: 'Point', coordinates: [lon, 55.9629] },
+    })
+    const line = {
+      type: 'LineString',
+      coordinates: [
+        [-2.673, 55.9629],
+        [-2.668, 55.9629],
+      ],
+    }
+    const source = file(
+      'one-tee.geojson',
+      JSON.stringify({
+        type: 'FeatureCollection',
+        features: [
+          { type: 'Feature', properties: { golf: 'hole', ref: '1', par: '4' }, geometry: line },
+          at(-2.673, { golf: 'tee', tee: 'white', ref: '1' }),
+        ],
+      }),
+    )
+    const { document } = marramJson(
+      'import',
+      source,
+      '--out',
+      out,
+      '--elevation',
+      'test/fixtures/courses/N55W003.hgt.zip',
+    )
+    expect(document.elevation).toMatchObject({ source: 'N55W003.hgt', filled: { tees: 1, greens: 0 } })
+    expect(document.faults.map(({ code }: Json) => code)).toContain('MAR-ELEV-008')
+    const tee = JSON.parse(readFileSync(out, 'utf8')).features.find(
+      ({ properties }: Json) => properties.golf === 'tee',
+    )
+    // The ground where the line starts: the height of the tile there as its supplier states it.
+    expect(tee.properties['marram:elevation_m']).toBeCloseTo(209.1, 1)
+  })
+
   it('fails cleanly when it has nowhere to write, and leaves nothing behind', () => {
     expectFailure('MAR-FILE-006', 'import', COURSE, '--out', join(folder, 'no', 'such', 'folder.geojson'))
     expectFailure('MAR-USAGE-001', 'import', COURSE)
-    expectFailure(
-      'MAR-USAGE-003',
-      'import',
-      COURSE,
-      '--out',
-      join(folder, 'x.geojson'),
-      '--elevation',
-      'heights.tif',
-    )
+    const out = join(folder, 'x.geojson')
+    const elevation = file('heights.txt', 'no heights')
+    expectFailure('MAR-ELEV-001', 'import', COURSE, '--out', out, '--elevation', elevation)
+    expect(existsSync(out)).toBe(false)
   })
 })
 

@@ -31,7 +31,7 @@ export function commandLine(
     .description('open map data, GeoJSON or a typed hole table → course file and report')
     .argument('<source...>', 'OSM XML, Overpass JSON, GeoJSON, or a hole table (.csv)')
     .requiredOption('--out <file>', 'the course file to write (.geojson)')
-    .option('--elevation <file>', 'heights; not read yet')
+    .option('--elevation <file>', 'heights of tees and greens: GeoTIFF, or an SRTM tile (.hgt or .zip)')
     .action(async (sources, _own, command) =>
       done(await importCommand(sources, command.optsWithGlobals(), machine)),
     )

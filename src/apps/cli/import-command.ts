@@ -1,12 +1,15 @@
-import { Failure } from '#faults/failure.ts'
+import { basename } from 'node:path'
 import type { Fault } from '#faults/fault.ts'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
 import { encodeCourse } from '#golf/course/encode-course.ts'
+import { withElevation } from '#golf/course/with-elevation.ts'
+import { readElevation } from '#outside/formats/read-elevation.ts'
 import { importPage } from './import-page.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { outsideNames } from './outside-names.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
+import { readBytes } from './read-file.ts'
 import { readSources } from './read-sources.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { writeText } from './write-file.ts'
@@ -17,21 +20,39 @@ export interface ImportOptions extends GlobalOptions {
   readonly elevation?: string
 }
 
-/** `marram import`: sources → a course file and a report of what became of every element. Returns the exit code. */
+/**
+ * `marram import`: sources → a course file, with heights from a grid when one is given, and a report of what became of
+ * every element. Returns the exit code.
+ */
 export async function importCommand(
   paths: readonly string[],
   options: ImportOptions,
   machine: Machine,
 ): Promise<number> {
   const units = parseUnits(options.units)
-  if (options.elevation !== undefined)
-    throw new Failure('MAR-USAGE-003', 'Heights cannot be read from a grid yet.', '--elevation')
+  const { elevation: path } = options
+  const grid = path === undefined ? null : await readElevation(readBytes(path), basename(path))
   const reading = await readSources(paths)
-  const { course, report, faults: found } = assembleCourse(reading.features, reading)
-  const faults: readonly Fault[] = [...reading.faults, ...found]
-  writeText(options.out, encodeCourse(course))
-  if (options.json)
-    printJson({ schema: 'import/1', out: options.out, report: outsideNames(report), faults }, machine)
-  else printLines(importPage(report, faults, options.out, units, options.quiet === true, machine), machine)
+  const { course: surveyed, report, faults: found } = assembleCourse(reading.features, reading)
+  const raised = grid === null ? null : withElevation(surveyed, grid)
+  const faults: readonly Fault[] = [...reading.faults, ...found, ...(raised?.faults ?? [])]
+  writeText(options.out, encodeCourse(raised?.course ?? surveyed))
+  if (options.json) {
+    const elevation =
+      grid === null || raised === null
+        ? {}
+        : { elevation: { source: grid.source, cell_m: grid.cellMetres, filled: raised.filled } }
+    printJson(
+      { schema: 'import/1', out: options.out, report: outsideNames(report), ...elevation, faults },
+      machine,
+    )
+    return exitCodeOf(faults)
+  }
+  const heights =
+    grid === null || raised === null
+      ? []
+      : [`heights from ${grid.source}: ${raised.filled.tees} tees, ${raised.filled.greens} greens`]
+  const page = importPage(report, faults, options.out, units, options.quiet === true, machine)
+  printLines([...page, ...heights], machine)
   return exitCodeOf(faults)
 }

@@ -101,3 +101,6 @@ export const PARS = { least: 3, most: 6 } as const
 
 /** Slope Ratings run from 55 to 155: Course Rating System. */
 export const SLOPE_RATINGS = { least: 55, most: 155 } as const
+
+/** A grid with longer cells says nothing of the slope of a green, metres. Our assumption: a green is about 30 m across, so such a cell holds it whole. */
+export const COARSEST_SLOPE_CELL_METRES = 30

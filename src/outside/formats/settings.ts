@@ -27,3 +27,12 @@ export const TABLE_DEFAULTS = {
 
 /** How the holes of a table are laid out beside each other, metres: far enough apart that none lies in the corridor of another. */
 export const TABLE_GRID = { columns: 6, across: 500, along: 1000 } as const
+
+/** The largest grid of heights that is read at once, cells. Our assumption: three times an SRTM tile of 1 arc-second, and 160 MB of memory. */
+export const MOST_CELLS = 40_000_000
+
+/** A cell this near to the mark for "no data" has none, share of the mark. Our assumption: the last digit of a 32-bit number is 6e-8. */
+export const NO_DATA_TOLERANCE_SHARE = 1e-6
+
+/** No ground lies outside these, metres. Our assumption, around the shore of the Dead Sea and the top of Everest. */
+export const HEIGHT_METRES = { least: -500, most: 9000 } as const
