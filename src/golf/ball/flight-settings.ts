@@ -48,3 +48,5 @@ export const STEEP_LOFT_DEGREES = 46
 export const STEEP_LANDING_DEGREES = 50
 /** Landings faster than this, m/s, run as at it: beyond it the published crater tilts so far that speed would shorten the run. Our assumption. */
 export const FASTEST_RUN_LANDING = 25
+/** A ball cannot meet the ground from below: a guard for ground that falls away as fast as the ball, radians. Our assumption. */
+export const LEAST_MEETING_ANGLE = 0.15

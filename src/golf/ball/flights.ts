@@ -1,14 +1,13 @@
 import type { Conditions } from './conditions.ts'
 import {
-  FASTEST_RUN_LANDING,
   FLIGHT_HEADING_STEP,
   REFERENCE_DENSITY,
   SAME_FLIGHT_METRES,
   TABLE_STEP_SECONDS,
 } from './flight-settings.ts'
 import { nominalLaunch } from './nominal-launch.ts'
+import { runOfLanding } from './run-of-landing.ts'
 import { type Landing, type Launch, simulateFlight } from './simulate-flight.ts'
-import { simulateRun } from './simulate-run.ts'
 
 /** What the air and the slope do to a shot along one heading. */
 export interface FlightChange {
@@ -59,7 +58,7 @@ export function flights(conditions: Conditions): Flights {
       0,
       TABLE_STEP_SECONDS,
     )
-    const club: Club = { launch, reference, referenceRun: runOf(reference, 0), byHeading: new Map() }
+    const club: Club = { launch, reference, referenceRun: runOfLanding(reference, 0), byHeading: new Map() }
     clubs.set(key, club)
     return club
   }
@@ -98,7 +97,7 @@ function fly(club: Club, conditions: Conditions, heading: number): FlightChange 
   return {
     carryShare: landing.carry / club.reference.carry,
     driftShare: landing.right / club.reference.carry,
-    run: runOf(landing, grade),
+    run: runOfLanding(landing, grade),
     referenceRun: club.referenceRun,
     apexMetres: landing.apex,
     landingAngle: landing.angle,
@@ -107,21 +106,6 @@ function fly(club: Club, conditions: Conditions, heading: number): FlightChange 
 
 /** Passes until the landing's height and the carry agree; each gains about a digit. */
 const RISE_PASSES = 3
-
-/** Run on ground that rises by `grade` metres a metre: what counts is how steeply the ball meets the ground. */
-function runOf(landing: Landing, grade: number): number {
-  const slope = Math.atan(grade)
-  const touchdown = {
-    speed: Math.min(landing.speed, FASTEST_RUN_LANDING),
-    angle: Math.max(LEAST_MEETING_ANGLE, landing.angle + slope),
-    spinRpm: landing.spinRpm,
-  }
-  const { bounce, roll } = simulateRun(touchdown, slope)
-  return bounce + roll
-}
-
-/** A ball cannot meet the ground from below: a guard for ground that falls away as fast as the ball, radians. */
-const LEAST_MEETING_ANGLE = 0.15
 
 function between(from: FlightChange, to: FlightChange, share: number): FlightChange {
   const mix = (number: keyof FlightChange): number => from[number] + share * (to[number] - from[number])

@@ -115,7 +115,9 @@ export function simulateFlight(
     apex = Math.max(apex, nextHeight)
     const isFalling = (next[5] as number) < 0
     if (isFalling && nextHeight <= rise) {
-      const share = height > rise ? (height - rise) / (height - nextHeight) : 0
+      const up = state[5] as number
+      const share =
+        height > rise ? (height - rise) / (height - nextHeight) : up > 0 ? up / (up - (next[5] as number)) : 0
       return landingOf(state, next, share, apex, seconds + share * stepSeconds)
     }
     state = next

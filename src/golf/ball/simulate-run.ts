@@ -26,9 +26,10 @@ export interface Run {
 }
 
 /**
- * Bounces and rolls a ball on turf that rises by `slope` radians along its way; the touchdown is seen from the ground. Each impact digs a crater whose front slopes up by an angle that grows with
- * speed and slant; the ball leaves it slipping or rolling by Coulomb friction; under 5 mm of bounce it rolls, slowed
- * by 5/7 of the rolling friction.
+ * Bounces and rolls a ball on turf that rises by `slope` radians along its way; the touchdown is seen from the ground.
+ * Each impact digs a crater whose front slopes up by an angle that grows with speed and slant; the ball leaves it
+ * slipping or rolling by Coulomb friction; under 5 mm of bounce it rolls, slowed by 5/7 of the rolling friction. A slope
+ * slows what climbs it and never speeds up what falls down it: our assumption, since no slope goes on for ever.
  *
  * Source: Penner, *The run of a golf ball*, Canadian Journal of Physics 80 (2002) 931–940, with the slant measured
  * from the vertical; the condition for rolling is Daish's.
@@ -54,7 +55,9 @@ export function simulateRun(touchdown: Touchdown, slope: number = 0): Run {
     if (up <= 0 || up ** 2 / (2 * square) < LEAST_BOUNCE_METRES) break
     const seconds = (2 * up) / square
     bounce += along * seconds - (back * seconds ** 2) / 2
-    along -= back * seconds
+    // An impact takes nothing from a ball that rolls through it: on a mere 4 degrees of fall, hops would feed each other
+    // for hundreds of metres. So the turf takes from hops down a slope what the slope gives them.
+    if (along * back > 0) along -= back * seconds
     down = up
     bounces += 1
   }
