@@ -97,7 +97,7 @@ export default {
       name: 'tests-stay-tests',
       comment: 'Code that ships imports no test and no fixture: move what both need into a file of its own.',
       severity: 'error',
-      from: { path: '^(src|tools|bin)/', pathNot: TESTS },
+      from: { path: '^(src|tools|bench|bin)/', pathNot: TESTS },
       to: { path: [TESTS, '^test/'] },
     },
     {

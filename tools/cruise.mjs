@@ -8,7 +8,7 @@ const HOME = fileURLToPath(new URL('..', import.meta.url))
 const TYPES = fileURLToPath(new URL('../tsconfig.base.json', import.meta.url))
 
 /** The modules of the folders under `root` with their imports, and the walls that are broken. */
-export async function cruiseHouse(folders = ['src', 'test', 'tools'], root = HOME) {
+export async function cruiseHouse(folders = ['src', 'test', 'tools', 'bench'], root = HOME) {
   process.chdir(root)
   const options = { ...rules.options, ruleSet: { forbidden: rules.forbidden }, validate: true }
   const result = await cruise(folders, options, undefined, {
