@@ -67,8 +67,7 @@ export const LIE_RULES: Readonly<
       [30, 1.3],
       [60, 1.15],
     ],
-    // A lower face does not get the ball up and out of grass for most golfers (common practice).
-    leastLoftDegrees: 18,
+    leastLoftDegrees: 15,
     woods: true,
   },
   heavy: {
