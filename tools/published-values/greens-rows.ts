@@ -1,11 +1,13 @@
-import { angleOnlyChance, fitPuttingAngle } from '../../src/golf/player/fit-putting-angle.ts'
 import {
   CAPTURE_SPEED_METRES_PER_SECOND,
   RAMP_SPEED_METRES_PER_SECOND,
-} from '../../src/golf/player/near-green-settings.ts'
+} from '../../src/golf/ball/green-settings.ts'
+import { greenSlowing } from '../../src/golf/ball/green-slowing.ts'
+import { simulateRoll } from '../../src/golf/ball/simulate-roll.ts'
+import { angleOnlyChance, fitPuttingAngle } from '../../src/golf/player/fit-putting-angle.ts'
 import { priorPutting } from '../../src/golf/player/prior-near-green.ts'
 import { puttingValues } from '../../src/golf/player/putting-values.ts'
-import { feetToMetres } from '../../src/numbers/units/units.ts'
+import { feetToMetres, metresToFeet } from '../../src/numbers/units/units.ts'
 import { LEVELS } from './levels.ts'
 import type { PublishedRow } from './published-row.ts'
 import { referenceRows } from './reference-rows.ts'
@@ -120,10 +122,25 @@ function rampRows(): PublishedRow[] {
       published: Number(row.deceleration_m_per_s2),
       source: 'ramp test: release at 6.00 ft/s, v²/2S',
       status: row.status ?? '',
-      ours: RAMP_SPEED_METRES_PER_SECOND ** 2 / (2 * feetToMetres(Number(row.level_stimp_ft))),
+      ours: greenSlowing(Number(row.level_stimp_ft)),
       decimals: 4,
       bound: 0.002,
     }))
+  const slopes = referenceRows('stimp_derived.csv')
+    .filter((row) => ['6', '8', '10', '12', '14'].includes(row.level_stimp_ft ?? '') && row.slope_pct !== '0')
+    .flatMap((row) =>
+      (['up', 'down'] as const).map((way) => ({
+        what: `ramp test on a green of ${row.level_stimp_ft} ft, ${row.slope_pct} % ${way}`,
+        unit: 'ft',
+        published: Number(row[`roll_${way}_ft`]),
+        source: 'ramp test: release at 6.00 ft/s; a rolling ball feels 5/7 of the slope',
+        status: row.status ?? '',
+        ours: rampFeet(Number(row.level_stimp_ft), (way === 'up' ? 1 : -1) * Number(row.slope_pct)),
+        decimals: 2,
+        // The derived file releases at 1.829 m/s and puts the slope for its sine.
+        bound: 0.006 * Number(row[`roll_${way}_ft`]),
+      })),
+    )
   const capture = {
     what: 'fastest ball that the middle of the hole takes (a setting, taken over)',
     unit: 'm/s',
@@ -134,7 +151,14 @@ function rampRows(): PublishedRow[] {
     decimals: 2,
     bound: 0,
   }
-  return [...slowing, capture]
+  return [...slowing, ...slopes, capture]
+}
+
+/** How far the standard ramp's ball rolls straight up or down a slope, feet. */
+function rampFeet(speedFeet: number, risePercent: number): number {
+  const start = { x: 0, y: 0, headingRadians: 0, speed: RAMP_SPEED_METRES_PER_SECOND }
+  const slopes = { gradientAt: () => [0, risePercent / 100] as const }
+  return metresToFeet(simulateRoll(start, slopes, greenSlowing(speedFeet)).y)
 }
 
 /** Distance in feet at which a function that rises reaches the target. */

@@ -1,5 +1,6 @@
+import { BALL_RADIUS } from '#golf/ball/flight-settings.ts'
+import { HOLE_RADIUS_METRES } from '#golf/ball/green-settings.ts'
 import { normalCdf } from '#numbers/statistics/normal.ts'
-import { BALL_RADIUS_METRES, HOLE_RADIUS_METRES } from './near-green-settings.ts'
 
 /** Putts from one distance: how many were tried and how many went in. */
 export interface PuttCount {
@@ -10,7 +11,7 @@ export interface PuttCount {
 
 /** Chance that a putt of this length is holed when only its direction errs, by `sigma` radians: p = 2Φ(asin((R − r)/x)/σ) − 1 (Gelman & Nolan 2002). */
 export function angleOnlyChance(metres: number, sigma: number): number {
-  const reach = HOLE_RADIUS_METRES - BALL_RADIUS_METRES
+  const reach = HOLE_RADIUS_METRES - BALL_RADIUS
   if (metres <= reach) return 1
   return 2 * normalCdf(Math.asin(reach / metres) / sigma) - 1
 }

@@ -1,14 +1,5 @@
-import { METRES_PER_INCH } from '#numbers/units/units.ts'
 import type { HandicapKnot } from './settings.ts'
 
-/** Radius of the hole, metres. Published: Rules of Golf, diameter 4¼ in. */
-export const HOLE_RADIUS_METRES: number = (4.25 / 2) * METRES_PER_INCH
-/** Radius of the ball, metres. Published: Equipment Rules, diameter at least 1.680 in. */
-export const BALL_RADIUS_METRES: number = (1.68 / 2) * METRES_PER_INCH
-/** Fastest ball the hole takes dead centre, m/s. Published: Holmes 1991. Off centre it falls with 1 − (offset/radius)² (Penner 2002, from memory). */
-export const CAPTURE_SPEED_METRES_PER_SECOND = 1.63
-/** Speed at which the standard ramp lets a ball go, m/s (published: 6.00 ft/s). */
-export const RAMP_SPEED_METRES_PER_SECOND = 1.83
 /** Green speed of the putting tables, feet on the ramp. Our assumption: between club and tour greens. */
 export const PUTTING_GREEN_SPEED_FEET = 10
 /** Paces a player may choose from: how far past the hole the putt would stop, metres. The cheapest is taken at every distance. */

@@ -1,11 +1,9 @@
+import { CAPTURE_SPEED_METRES_PER_SECOND } from '#golf/ball/green-settings.ts'
+import { greenSlowing } from '#golf/ball/green-slowing.ts'
+import { captureWidth } from '#golf/ball/hole-pass.ts'
 import { normalCdf, normalPdf, normalQuantile } from '#numbers/statistics/normal.ts'
-import { degreesToRadians, feetToMetres } from '#numbers/units/units.ts'
-import {
-  CAPTURE_SPEED_METRES_PER_SECOND,
-  HOLE_RADIUS_METRES,
-  PUTTING_GREEN_SPEED_FEET,
-  RAMP_SPEED_METRES_PER_SECOND,
-} from './near-green-settings.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
+import { PUTTING_GREEN_SPEED_FEET } from './near-green-settings.ts'
 import type { Putting } from './player.ts'
 
 /** What one putt on a flat green leads to. */
@@ -17,8 +15,7 @@ export interface PuttOutcomes {
   readonly weight: Float64Array
 }
 
-/** Deceleration of a rolling ball, m/s²: v₀²/2S. */
-const DECELERATION = RAMP_SPEED_METRES_PER_SECOND ** 2 / (2 * feetToMetres(PUTTING_GREEN_SPEED_FEET))
+const DECELERATION = greenSlowing(PUTTING_GREEN_SPEED_FEET)
 /** How far past the hole the fastest ball that falls dead centre would stop, metres. */
 const FURTHEST_PAST = CAPTURE_SPEED_METRES_PER_SECOND ** 2 / (2 * DECELERATION)
 
@@ -81,7 +78,7 @@ export function puttOutcomes(putting: Putting, distance: number, past: number): 
 /** Share of directions holed by a ball that would stop `past` metres beyond the hole. */
 function captureShare(past: number, distance: number, sigma: number): number {
   const speed = Math.sqrt(2 * DECELERATION * Math.max(0, past))
-  const width = HOLE_RADIUS_METRES * Math.sqrt(Math.max(0, 1 - speed / CAPTURE_SPEED_METRES_PER_SECOND))
+  const width = captureWidth(speed)
   if (width >= distance) return 1
   return 2 * normalCdf(Math.asin(width / distance) / sigma) - 1
 }
