@@ -51,6 +51,8 @@ export function everyGround(): Hole {
     green,
     greenFallPercent: 2.4,
     greenFallTowardDegrees: 200,
+    greenHeights: null,
+    greenGridCellMetres: null,
     riseMetres: 3,
     areas: [
       area('out', 'out', box(-160, -60, -72, 420)),
@@ -97,6 +99,8 @@ export function overWater(): Hole {
     green,
     greenFallPercent: 0,
     greenFallTowardDegrees: 0,
+    greenHeights: null,
+    greenGridCellMetres: null,
     riseMetres: 0,
     areas: [
       area('pond', 'penalty-red', oval([14, 88], 70, 34)),

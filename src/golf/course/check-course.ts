@@ -1,5 +1,6 @@
 import type { Fault, Severity } from '#faults/fault.ts'
 import { checkCard } from './checks/check-card.ts'
+import { checkGreenHeights } from './checks/check-green-heights.ts'
 import { checkGreens } from './checks/check-greens.ts'
 import { checkHoleLines } from './checks/check-hole-lines.ts'
 import { checkNumbers } from './checks/check-numbers.ts'
@@ -16,6 +17,7 @@ const CHECKS: readonly ((course: Course) => Fault[])[] = [
   checkCard,
   checkTees,
   checkGreens,
+  checkGreenHeights,
   checkOutlines,
   checkNumbers,
   checkPlaces,

@@ -11,6 +11,7 @@ export interface Course {
   readonly tees: readonly Tee[]
   readonly pins: readonly Pin[]
   readonly trees: readonly Tree[]
+  readonly spotHeights: readonly SpotHeight[]
   readonly teeSets: readonly TeeSet[]
   /** Local Rules in force, by their model code, such as `E-5`. */
   readonly localRules: readonly string[]
@@ -52,6 +53,10 @@ export interface Area {
   /** Mean fall of a green in per cent, and the true bearing of downhill in degrees. */
   readonly fallPercent: number | null
   readonly fallTowardDegrees: number | null
+  /** Heights over a green in a fine square grid. */
+  readonly heightGrid: HeightGrid | null
+  /** Side of the cells of the grid from which a green has its height and perhaps its fall, metres; `null` when they are from no grid. */
+  readonly gridCellMetres: number | null
   readonly elevationMetres: number | null
 }
 
@@ -78,6 +83,25 @@ export interface Tree {
   readonly id: string
   readonly position: Point
   readonly heightMetres: number | null
+}
+
+/** A height measured at one place, metres: on a green or its apron it tells the green's shape. */
+export interface SpotHeight {
+  readonly id: string
+  readonly position: Point
+  readonly elevationMetres: number
+}
+
+/** Heights at the nodes of a square grid, metres: node (column, row) lies at origin + column · stepX + row · stepY. */
+export interface HeightGrid {
+  readonly origin: Point
+  /** From one column to the next and from one row to the next: of one length, square to each other. */
+  readonly stepX: Point
+  readonly stepY: Point
+  readonly columns: number
+  readonly rows: number
+  /** Row after row. */
+  readonly heights: readonly number[]
 }
 
 /** What the card says of a set of tees. */

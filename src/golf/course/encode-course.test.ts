@@ -22,6 +22,8 @@ const plain: Omit<Area, 'id' | 'ground' | 'polygon'> = {
   densityPerMetre: null,
   fallPercent: null,
   fallTowardDegrees: null,
+  heightGrid: null,
+  gridCellMetres: null,
   elevationMetres: null,
 }
 
@@ -60,6 +62,20 @@ const course: Course = {
       (ground, index): Area => ({ id: `a${index}`, ground, polygon: [square(index * 30, 40, 20)], ...plain }),
     ),
     {
+      ...plain,
+      id: 'with a grid of heights',
+      ground: 'green',
+      polygon: [square(600, 40, 4)],
+      heightGrid: {
+        origin: [600, 44],
+        stepX: [2.5, 0],
+        stepY: [0, -2.5],
+        columns: 3,
+        rows: 2,
+        heights: [3.125, 3.25, 3.25, 3, 2.875, 2.801],
+      },
+    },
+    {
       id: 'with a hole in it',
       ground: 'fairway',
       polygon: [square(-60, 100, 90), square(-40, 120, 30).reverse()] as Polygon,
@@ -71,8 +87,14 @@ const course: Course = {
       densityPerMetre: 0.03,
       fallPercent: 2.5,
       fallTowardDegrees: 190,
+      heightGrid: null,
+      gridCellMetres: 10.25,
       elevationMetres: 41.5,
     },
+  ],
+  spotHeights: [
+    { id: 's1', position: [391, 42], elevationMetres: 12.345 },
+    { id: 's2', position: [405, 55], elevationMetres: -0.5 },
   ],
   tees: [
     { id: 't1', name: 'white', holes: ['1'], position: [0, 1], elevationMetres: 40 },
@@ -113,7 +135,7 @@ describe('encodeCourse', () => {
     const { report } = read(encodeCourse(course))
     expect(report.ignored).toEqual([])
     expect(report.needsPerson).toEqual([])
-    expect(report.elements.used).toBe(course.holes.length + course.areas.length + 2 + 1 + 1)
+    expect(report.elements.used).toBe(course.holes.length + course.areas.length + 2 + 1 + 1 + 2)
   })
 
   it('is GeoJSON as RFC 7946 has it: closed rings, outline anticlockwise, its holes clockwise', () => {

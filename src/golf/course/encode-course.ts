@@ -1,10 +1,10 @@
 import type { Point } from '#numbers/geometry/point.ts'
 import { type TangentPlane, tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { orient } from './assembly/read-areas.ts'
-import type { Area, Course, HoleLine } from './course.ts'
+import type { Area, Course, HeightGrid, HoleLine } from './course.ts'
 import type { Ground } from './ground.ts'
 
-type Properties = Record<string, string | number>
+type Properties = Record<string, string | number | object>
 
 /**
  * A course as the text of a course file (GeoJSON, schema course/1), one feature a line, positions to 0.1 mm
@@ -27,6 +27,12 @@ export function encodeCourse(course: Course): string {
     ),
     ...course.pins.map((pin) =>
       pointFeature(pin.id, place(pin.position), { golf: 'pin', ...refs(pin.holes) }),
+    ),
+    ...course.spotHeights.map((spot) =>
+      pointFeature(spot.id, place(spot.position), {
+        'marram:survey': 'spot-height',
+        'marram:elevation_m': spot.elevationMetres,
+      }),
     ),
     ...course.trees.map((tree) =>
       pointFeature(tree.id, place(tree.position), {
@@ -93,12 +99,27 @@ function areaFeature(area: Area, plane: TangentPlane): object {
     ...number('marram:fall_percent', area.fallPercent),
     ...number('marram:fall_toward_deg', area.fallTowardDegrees),
     ...number('marram:elevation_m', area.elevationMetres),
+    ...number('marram:height_cell_m', area.gridCellMetres),
+    ...(area.heightGrid === null ? {} : { 'marram:height_grid': gridValue(area.heightGrid, plane) }),
   }
   const coordinates = orient(area.polygon).map((ring) => {
     const positions = ring.map((point) => plane.toLonLat(point).map(round))
     return [...positions, positions[0]]
   })
   return { type: 'Feature', id: area.id, properties, geometry: { type: 'Polygon', coordinates } }
+}
+
+/** Heights to the millimetre, rows from north to south as on a map. */
+function gridValue(grid: HeightGrid, plane: TangentPlane): object {
+  const { heights, columns } = grid
+  const rows = Array.from({ length: grid.rows }, (_, row) =>
+    heights.slice(row * columns, (row + 1) * columns).map((height) => Math.round(height * 1000) / 1000),
+  )
+  return {
+    cell_m: Math.round(Math.hypot(...grid.stepX) * 1000) / 1000,
+    north_west: plane.toLonLat(grid.origin).map(round),
+    rows_m: rows,
+  }
 }
 
 function pointFeature(id: string, coordinates: number[], properties: Properties): object {

@@ -1,11 +1,14 @@
 import { Failure } from '#faults/failure.ts'
 import { planarFrame } from '#numbers/geometry/frame.ts'
+import { meanGradient } from '#numbers/geometry/mean-gradient.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { polylineLength } from '#numbers/geometry/polyline.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
 import { suggestPar } from './assembly/read-par.ts'
 import type { Area, Course, HoleLine } from './course.ts'
 import type { Day } from './day.ts'
+import { greenHeights, moveGreenHeights, moveHeightGrid } from './green-heights.ts'
+import { surfaceOfHeights } from './green-surface.ts'
 import { greenOfHole } from './greens/green-of-hole.ts'
 import type { Hole } from './hole.ts'
 import { corridorAreas, corridorTrees } from './holes/corridor.ts'
@@ -45,6 +48,7 @@ export function holeFromCourse(course: Course, ref: string, choice: HoleChoice =
   const plane = [markers.position, ...markers.onward.slice(0, -1), pin]
   const line = plane.map(frame.toFrame)
   const bearingDegrees = wholeTurn(radiansToDegrees(markers.bearingRadians))
+  const shape = greenShape(course, green, frame.toFrame, bearingDegrees)
   const lengthMetres = polylineLength(line)
   return {
     ref: hole.ref,
@@ -57,19 +61,44 @@ export function holeFromCourse(course: Course, ref: string, choice: HoleChoice =
     lengthMetres,
     bearingDegrees,
     pin: frame.toFrame(pin),
-    green: green && movedPolygon(green.polygon, frame.toFrame),
-    greenFallPercent: green?.fallPercent ?? 0,
-    greenFallTowardDegrees: wholeTurn((green?.fallTowardDegrees ?? bearingDegrees) - bearingDegrees),
+    ...shape,
     riseMetres: rise(markers.elevationMetres, green?.elevationMetres ?? null),
     areas: corridorAreas(course.areas, hole.ref, plane).map((area) => ({
       ...area,
       polygon: movedPolygon(area.polygon, frame.toFrame),
+      heightGrid: area.heightGrid && moveHeightGrid(area.heightGrid, frame.toFrame),
     })),
     trees: corridorTrees(course.trees, plane).map((tree) => ({
       ...tree,
       position: frame.toFrame(tree.position),
     })),
     localRules: course.localRules,
+  }
+}
+
+/** The outline, fall and heights of a green in the hole frame. */
+function greenShape(
+  course: Course,
+  green: Area | null,
+  toFrame: (point: Point) => Point,
+  bearingDegrees: number,
+): Pick<
+  Hole,
+  'green' | 'greenFallPercent' | 'greenFallTowardDegrees' | 'greenHeights' | 'greenGridCellMetres'
+> {
+  const outline = green && movedPolygon(green.polygon, toFrame)
+  const measured = green && greenHeights(course, green)
+  const heights = measured && moveGreenHeights(measured, toFrame)
+  const surface = heights && surfaceOfHeights(heights)
+  const [riseX, riseY] = surface && outline ? meanGradient(surface, outline) : [0, 0]
+  return {
+    green: outline,
+    greenFallPercent: surface ? 100 * Math.hypot(riseX, riseY) : (green?.fallPercent ?? 0),
+    greenFallTowardDegrees: surface
+      ? wholeTurn(radiansToDegrees(Math.atan2(-riseX, -riseY)))
+      : wholeTurn((green?.fallTowardDegrees ?? bearingDegrees) - bearingDegrees),
+    greenHeights: surface ? heights : null,
+    greenGridCellMetres: green?.gridCellMetres ?? null,
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import type { Area, Tree } from './course.ts'
+import type { GreenHeights } from './green-heights.ts'
 
 /**
  * One hole seen from one set of tee markers, in its hole frame: metres, origin at the markers,
@@ -22,9 +23,14 @@ export interface Hole {
   readonly pin: Point
   /** Outline of the green played to, in the hole frame; `null` when the survey lacks it. */
   readonly green: Polygon | null
+  /** Mean fall: of the heights on the green where there are any, else as surveyed, 0 when unknown. */
   readonly greenFallPercent: number
   /** Direction of downhill in the hole frame, degrees clockwise from the y axis. */
   readonly greenFallTowardDegrees: number
+  /** Heights measured on the green, in the hole frame; `null` when at most its mean fall is known. */
+  readonly greenHeights: GreenHeights | null
+  /** Side of the cells of the grid that gave the green its height and mean fall, metres; `null` when none did. */
+  readonly greenGridCellMetres: number | null
   /** Height of the green above the markers, metres; 0 when unknown. */
   readonly riseMetres: number
   /** Every area that touches the hole's corridor, in the hole frame, in painting order. */

@@ -1,5 +1,6 @@
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import type { Area, Course, HoleLine, Tee } from './course.ts'
+import { moveHeightGrid } from './green-heights.ts'
 import type { Ground } from './ground.ts'
 
 /** Builders for tests: courses made of rectangles, so that every expected number can be worked out by hand. */
@@ -30,6 +31,8 @@ export function area(id: string, ground: Ground, polygon: Polygon, more: Partial
     densityPerMetre: null,
     fallPercent: null,
     fallTowardDegrees: null,
+    heightGrid: null,
+    gridCellMetres: null,
     elevationMetres: null,
     ...more,
   }
@@ -55,6 +58,7 @@ export function course(more: Partial<Course> = {}): Course {
     tees: [],
     pins: [],
     trees: [],
+    spotHeights: [],
     teeSets: [],
     localRules: [],
     source: null,
@@ -75,9 +79,14 @@ export function mapCourse(from: Course, move: (point: Point) => Point): Course {
   return {
     ...from,
     holes: from.holes.map((hole) => ({ ...hole, line: hole.line.map(move) })),
-    areas: from.areas.map((piece) => ({ ...piece, polygon: piece.polygon.map((ring) => ring.map(move)) })),
+    areas: from.areas.map((piece) => ({
+      ...piece,
+      polygon: piece.polygon.map((ring) => ring.map(move)),
+      heightGrid: piece.heightGrid && moveHeightGrid(piece.heightGrid, move),
+    })),
     tees: from.tees.map((markers) => ({ ...markers, position: move(markers.position) })),
     pins: from.pins.map((pin) => ({ ...pin, position: move(pin.position) })),
     trees: from.trees.map((tree) => ({ ...tree, position: move(tree.position) })),
+    spotHeights: from.spotHeights.map((spot) => ({ ...spot, position: move(spot.position) })),
   }
 }

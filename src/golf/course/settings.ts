@@ -104,3 +104,37 @@ export const SLOPE_RATINGS = { least: 55, most: 155 } as const
 
 /** A grid with longer cells says nothing of the slope of a green, metres. Our assumption: a green is about 30 m across, so such a cell holds it whole. */
 export const COARSEST_SLOPE_CELL_METRES = 30
+
+/** A spot height so near a green tells of its shape too, metres. Our assumption: the apron, with run-offs and false fronts. */
+export const SPOT_APRON_METRES = 8
+
+/** Spot heights hold a plane when they lie so far from the line nearest to them, root mean square metres. Our assumption: a level read to a centimetre then gives the slope across to about 1 per cent. */
+export const LEAST_SPOT_SPREAD_METRES = 1
+
+/** No more spot heights than this shape one green. Our assumption: one every two paces; a grid says more than that better. */
+export const MOST_SPOTS = 150
+
+/**
+ * How much a surface through spot heights may miss them to bend less, square metres. Our assumption: on a green it moves
+ * the surface by about a millimetre, and keeps two spots in nearly one place from making a step.
+ */
+export const SPOT_SMOOTHING_SQUARE_METRES = 1
+
+/** Beyond the measured heights a green goes over into the plane that fits them best within this, metres. Our assumption: the depth of an apron and the ground around it. */
+export const CONTOURS_FADE_METRES = 15
+
+/** Cells of a grid that shows the contours of a green, metres. Our assumption: a tier's face is some 3 m long; under half a metre a file grows without saying more. */
+export const GREEN_GRID_CELL_METRES = { from: 0.5, to: 3 } as const
+
+/** No green has more heights in its grid. Our assumption: 50 m by 50 m at half a metre. */
+export const MOST_GRID_NODES = 10_000
+
+/**
+ * A green steeper than this is a slip of the survey, per cent. The mean: a ball on a green of 9 ft comes to rest on no
+ * slope over 8.7 per cent (decelerations of 0.559 / 9 g against 5/7 of the slope, see docs/method.md). Anywhere: our
+ * assumption, the mown face of a tier.
+ */
+export const STEEPEST_GREEN = { meanPercent: 8, anywherePercent: 30 } as const
+
+/** A typed mean fall and the measured heights of a green agree within this, per cent. Our assumption: a fall read by eye. */
+export const SAME_FALL_PERCENT = 1.5

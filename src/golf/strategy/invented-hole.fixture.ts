@@ -1,5 +1,6 @@
 import type { Area } from '#golf/course/course.ts'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
+import { moveGreenHeights } from '#golf/course/green-heights.ts'
 import type { Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { area as plainArea } from '#golf/course/invented-course.fixture.ts'
@@ -26,6 +27,8 @@ export function inventedHole(lengthMetres: number, areas: readonly Area[] = []):
     green,
     greenFallPercent: 0,
     greenFallTowardDegrees: 0,
+    greenHeights: null,
+    greenGridCellMetres: null,
     riseMetres: 0,
     areas: [...areas, area('green', green, 'green')],
     trees: [],
@@ -69,6 +72,8 @@ export function mirrored(hole: Hole): Hole {
     line: hole.line.map(([x, y]): Point => [-x, y]),
     pin: [-hole.pin[0], hole.pin[1]],
     green: hole.green && flip(hole.green),
+    greenFallTowardDegrees: (360 - hole.greenFallTowardDegrees) % 360,
+    greenHeights: hole.greenHeights && moveGreenHeights(hole.greenHeights, ([x, y]) => [-x, y]),
     areas: hole.areas.map((one) => ({ ...one, polygon: flip(one.polygon) })),
   }
 }

@@ -19,6 +19,11 @@ export function polygonArea(polygon: Polygon): number {
   return Math.max(0, area)
 }
 
+/** Area of a ring, square metres: positive when it runs anticlockwise (y upwards). */
+export function signedRingArea(ring: Ring): number {
+  return ringMoments(ring).area
+}
+
 /**
  * Whether `point` lies inside: even-odd over all rings, decided without rounding error. On the boundary
  * the answer is fixed so that of two areas that share an edge exactly one holds each point of it: left and

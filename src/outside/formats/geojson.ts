@@ -95,6 +95,8 @@ function readTags(properties: unknown): Record<string, string> {
   for (const [key, value] of Object.entries(properties)) {
     if (typeof value === 'string') tags[key] = value
     else if (typeof value === 'number' || typeof value === 'boolean') tags[key] = String(value)
+    // Tags are text; what is more than that under our own prefix is read further where it is used.
+    else if (key.startsWith('marram:') && value !== null) tags[key] = JSON.stringify(value)
   }
   return tags
 }

@@ -11,7 +11,7 @@ import {
 
 /** What a feature is for a golf course. */
 export type Role =
-  | { readonly kind: 'hole' | 'tee' | 'pin' | 'tree' | 'boundary' | 'range' }
+  | { readonly kind: 'hole' | 'tee' | 'pin' | 'tree' | 'spot' | 'boundary' | 'range' }
   | {
       readonly kind: 'ground'
       readonly ground: Ground
@@ -27,6 +27,9 @@ export type Role =
 /** What a feature is by its tags alone (OpenStreetMap's golf scheme and our own properties); the golf tag speaks first. */
 export function classifyFeature(feature: SurveyFeature): Role {
   const { tags } = feature
+  const survey = tags['marram:survey']
+  if (survey === 'spot-height') return { kind: 'spot' }
+  if (survey !== undefined) return { kind: 'person', reason: `“${survey}” is nothing that is surveyed` }
   const golf = tags.golf
   if (golf !== undefined) return golfRole(golf, tags)
   if (tags.leisure === 'golf_course') return { kind: 'boundary' }

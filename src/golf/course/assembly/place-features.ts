@@ -3,7 +3,7 @@ import type { Point } from '#numbers/geometry/point.ts'
 import { polygonArea, polygonContains } from '#numbers/geometry/polygon.ts'
 import { projectOnPolyline } from '#numbers/geometry/polyline.ts'
 import type { TangentPlane } from '#numbers/geometry/tangent-plane.ts'
-import type { Area, HoleLine, Pin, Tee, Tree } from '../course.ts'
+import type { Area, HoleLine, Pin, SpotHeight, Tee, Tree } from '../course.ts'
 import { isWithin } from '../holes/corridor.ts'
 import type { SurveyFeature } from '../survey-feature.ts'
 import { positionsOf } from './feature-positions.ts'
@@ -108,6 +108,32 @@ export function placeTrees(features: readonly SurveyFeature[], site: Site): Tree
     return [
       { id: feature.id, position, heightMetres: own ?? readNumberTag(feature, 'height', 0, 150, site.tally) },
     ]
+  })
+}
+
+/** Heights at single places. One without a height says nothing, so a person is asked. */
+export function placeSpotHeights(features: readonly SurveyFeature[], site: Site): SpotHeight[] {
+  return features.flatMap((feature): SpotHeight[] => {
+    const position = pointOf(feature, 'spot height', site)
+    if (!position) return []
+    if (!isPointInPlay(position, site)) {
+      site.tally.ignore(feature, FAR)
+      return []
+    }
+    const elevationMetres = readNumberTag(feature, 'marram:elevation_m', -500, 9000, site.tally)
+    if (elevationMetres === null) {
+      site.tally.ask(feature, 'a spot height has no height')
+      site.tally.fault(
+        'warning',
+        'MAR-IMPORT-032',
+        placeOf(feature),
+        `${placeOf(feature)} was left out: a spot height has no height.`,
+        'Write its height in metres as marram:elevation_m.',
+      )
+      return []
+    }
+    site.tally.use(feature, 'spot height')
+    return [{ id: feature.id, position, elevationMetres }]
   })
 }
 

@@ -1,8 +1,10 @@
 import type { Point, Polygon, Ring } from '#numbers/geometry/point.ts'
+import { signedRingArea } from '#numbers/geometry/polygon.ts'
 import type { Area } from '../course.ts'
 import type { Ground } from '../ground.ts'
 import type { LonLat, SurveyFeature } from '../survey-feature.ts'
 import { lineStrip } from './line-strip.ts'
+import { readHeightGrid } from './read-height-grid.ts'
 import { readLengthMetres, readNumberTag, readRefs } from './read-values.ts'
 import { placeOf, type Tally } from './tally.ts'
 
@@ -38,6 +40,8 @@ export function readAreas(
     densityPerMetre: number('marram:density', 0, 10),
     fallPercent: number('marram:fall_percent', 0, 30),
     fallTowardDegrees: number('marram:fall_toward_deg', -360, 360),
+    heightGrid: choice.ground === 'green' ? readHeightGrid(feature, toPlane, tally) : null,
+    gridCellMetres: number('marram:height_cell_m', 0, 1000),
     elevationMetres: number('marram:elevation_m', -500, 9000),
   }
   return polygons.map((polygon, part) => ({
@@ -110,15 +114,7 @@ function openRing(positions: readonly LonLat[], toPlane: (position: LonLat) => P
 
 /** A polygon with its outline anticlockwise and the holes in it clockwise, as RFC 7946 writes them. */
 export function orient(polygon: Polygon): Polygon {
-  return polygon.map((ring, index) => (signedArea(ring) >= 0 === (index === 0) ? ring : [...ring].reverse()))
-}
-
-function signedArea(ring: Ring): number {
-  const [ox, oy] = ring[0] ?? [0, 0]
-  let twice = 0
-  for (const [index, [x, y]] of ring.entries()) {
-    const [nx, ny] = ring[(index + 1) % ring.length] ?? [ox, oy]
-    twice += (x - ox) * (ny - oy) - (nx - ox) * (y - oy)
-  }
-  return twice
+  return polygon.map((ring, index) =>
+    signedRingArea(ring) >= 0 === (index === 0) ? ring : [...ring].reverse(),
+  )
 }

@@ -14,6 +14,7 @@ export interface SortedFeatures {
   readonly tees: readonly SurveyFeature[]
   readonly pins: readonly SurveyFeature[]
   readonly trees: readonly SurveyFeature[]
+  readonly spots: readonly SurveyFeature[]
   readonly boundaries: readonly SurveyFeature[]
   readonly ranges: readonly SurveyFeature[]
   readonly ground: readonly GroundFeature[]
@@ -28,6 +29,7 @@ export function sortFeatures(features: readonly SurveyFeature[], tally: Tally): 
     tee: [] as SurveyFeature[],
     pin: [] as SurveyFeature[],
     tree: [] as SurveyFeature[],
+    spot: [] as SurveyFeature[],
     boundary: [] as SurveyFeature[],
     range: [] as SurveyFeature[],
   }
@@ -47,6 +49,7 @@ export function sortFeatures(features: readonly SurveyFeature[], tally: Tally): 
     tees: byKind.tee,
     pins: byKind.pin,
     trees: byKind.tree,
+    spots: byKind.spot,
     boundaries: byKind.boundary,
     ranges: byKind.range,
     ground,

@@ -21,6 +21,7 @@ export function checkPositions(course: Course): { readonly sound: Course; readon
     holes: course.holes.filter((hole) => isSound(`hole ${hole.ref}`, hole.line)),
     areas: course.areas.filter((area) => isSound(area.id, area.polygon.flat())),
     tees: course.tees.filter((tee) => isSound(tee.id, [tee.position])),
+    spotHeights: course.spotHeights.filter((spot) => isSound(spot.id, [spot.position])),
     pins: course.pins.filter((pin) => isSound(pin.id, [pin.position])),
   }
   return { sound, faults }
