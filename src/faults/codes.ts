@@ -119,6 +119,7 @@ export const FAULT_CODES = {
   'MAR-ELEV-009': 'The grid has no height at a tee or green.',
   'MAR-ELEV-010': 'Heights that were there before stand beside heights from the grid.',
   'MAR-ELEV-011': 'The grid has no height for any tee or green of the course.',
+  'MAR-ELEV-012': 'The grid gives a green a slope that no green has.',
   'MAR-PLAYER-001': 'The player file is not JSON.',
   'MAR-PLAYER-002': 'The file does not say that it is a player file of a schema this Marram knows.',
   'MAR-PLAYER-003': 'The player file lacks something without which no player can be made.',

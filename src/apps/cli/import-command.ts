@@ -1,8 +1,9 @@
 import { basename } from 'node:path'
 import type { Fault } from '#faults/fault.ts'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
+import type { ElevationGrid } from '#golf/course/elevation-grid.ts'
 import { encodeCourse } from '#golf/course/encode-course.ts'
-import { withElevation } from '#golf/course/with-elevation.ts'
+import { type CourseWithElevation, withElevation } from '#golf/course/with-elevation.ts'
 import { readElevation } from '#outside/formats/read-elevation.ts'
 import { importPage } from './import-page.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
@@ -41,18 +42,32 @@ export async function importCommand(
     const elevation =
       grid === null || raised === null
         ? {}
-        : { elevation: { source: grid.source, cell_m: grid.cellMetres, filled: raised.filled } }
+        : {
+            elevation: {
+              source: grid.source,
+              cell_m: grid.cellMetres,
+              filled: raised.filled,
+              too_coarse: raised.tooCoarse,
+            },
+          }
     printJson(
       { schema: 'import/1', out: options.out, report: outsideNames(report), ...elevation, faults },
       machine,
     )
     return exitCodeOf(faults)
   }
-  const heights =
-    grid === null || raised === null
-      ? []
-      : [`heights from ${grid.source}: ${raised.filled.tees} tees, ${raised.filled.greens} greens`]
+  const heights = grid === null || raised === null ? [] : heightLines(raised, grid)
   const page = importPage(report, faults, options.out, units, options.quiet === true, machine)
   printLines([...page, ...heights], machine)
   return exitCodeOf(faults)
+}
+
+/** What was taken from a grid of heights, for a person. */
+function heightLines({ filled, tooCoarse }: CourseWithElevation, grid: ElevationGrid): string[] {
+  const cell = `cell ${Number(grid.cellMetres.toFixed(1))} m`
+  const slopes =
+    filled.contours > 0
+      ? `contours of ${filled.contours} greens (${cell})`
+      : `mean fall of ${filled.falls} greens (${cell}: too coarse for contours)`
+  return [`heights from ${grid.source}: ${filled.tees} tees, ${filled.greens} greens; ${tooCoarse ?? slopes}`]
 }

@@ -1,3 +1,4 @@
+import { greenSurveySentence } from '#golf/course/green-survey.ts'
 import type { HazardMeasure, HoleMeasures } from '#golf/course/hole-measures.ts'
 import { tableLines } from './table.ts'
 import { lengthNumber, lengthText, type ReaderUnits, sideText } from './units-of-the-reader.ts'
@@ -77,7 +78,7 @@ function fairwayLines({ fairway, pinch }: HoleMeasures, units: ReaderUnits): str
   return ['', ...tableLines(columns, rows), ...narrowest]
 }
 
-function greenLines({ green }: HoleMeasures, units: ReaderUnits): string[] {
+function greenLines({ green, greenSurvey }: HoleMeasures, units: ReaderUnits): string[] {
   if (green === null) return ['', 'The survey has no green for this hole.']
   const [front, middle, back] = [green.frontMetres, green.middleMetres, green.backMetres].map((metres) =>
     lengthNumber(metres, units),
@@ -85,5 +86,6 @@ function greenLines({ green }: HoleMeasures, units: ReaderUnits): string[] {
   return [
     '',
     `Green: front ${front}, middle ${middle}, back ${back}; ${lengthText(green.depthMetres, units)} deep, ${lengthText(green.widthMetres, units)} wide.`,
+    ...(greenSurvey === null ? [] : [greenSurveySentence(greenSurvey)]),
   ]
 }

@@ -4,6 +4,8 @@ export interface ElevationGrid {
   readonly heightAt: (longitude: number, latitude: number) => number | null
   /** The longer side of a cell in the middle of the grid, metres. */
   readonly cellMetres: number
+  /** Whether its heights were rounded to whole metres, which hides any slope of a green. */
+  readonly isWholeMetres: boolean
   /** Cells that hold no height. */
   readonly emptyCells: number
   /** What it was read from, for a person: the name of the file. */

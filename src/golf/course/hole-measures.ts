@@ -1,3 +1,4 @@
+import type { GreenSurvey } from './green-survey.ts'
 import type { Ground } from './ground.ts'
 
 /**
@@ -21,6 +22,8 @@ export interface HoleMeasures {
   readonly pinch: WidthMeasure | null
   /** `null` when the survey lacks the green. */
   readonly green: GreenMeasure | null
+  /** What is known of its slope; `null` when the survey lacks the green. */
+  readonly greenSurvey: GreenSurvey | null
 }
 
 /** One straight piece of the hole line. */

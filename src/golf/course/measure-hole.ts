@@ -1,5 +1,6 @@
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
+import { greenSurvey } from './green-survey.ts'
 import type { Ground } from './ground.ts'
 import type { Hole } from './hole.ts'
 import type { HoleMeasures, LegMeasure } from './hole-measures.ts'
@@ -48,6 +49,7 @@ export function measureHole(hole: Hole): HoleMeasures {
     fairway: fairwayWidths(ground, hole.line, until),
     pinch: fairwayPinch(ground, hole.line, until),
     green,
+    greenSurvey: greenSurvey(hole),
   }
 }
 

@@ -138,3 +138,9 @@ export const STEEPEST_GREEN = { meanPercent: 8, anywherePercent: 30 } as const
 
 /** A typed mean fall and the measured heights of a green agree within this, per cent. Our assumption: a fall read by eye. */
 export const SAME_FALL_PERCENT = 1.5
+
+/** A grid's heights are taken over a green at places so far apart to fit its mean fall, metres. Our assumption: finer than any cell that gives only a fall. */
+export const FALL_SAMPLES_METRES = 2
+
+/** A green's own grid reaches so far beyond its outline, metres. Our assumption: the apron on which chips land. */
+export const GREEN_GRID_MARGIN_METRES = 4

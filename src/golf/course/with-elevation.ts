@@ -1,15 +1,24 @@
 import type { Fault } from '#faults/fault.ts'
 import { polygonCentroid } from '#numbers/geometry/polygon.ts'
-import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
-import type { Course } from './course.ts'
+import { type TangentPlane, tangentPlane } from '#numbers/geometry/tangent-plane.ts'
+import type { Area, Course } from './course.ts'
+import { type GridSlope, slopeFromGrid, whyTooCoarse } from './elevation/slope-from-grid.ts'
 import type { ElevationGrid } from './elevation-grid.ts'
-import { COARSEST_SLOPE_CELL_METRES } from './settings.ts'
+import { greenHeights } from './green-heights.ts'
+import { STEEPEST_GREEN } from './settings.ts'
 
 /** A course with heights from a grid, and what the grid could not give. */
 export interface CourseWithElevation {
   readonly course: Course
-  /** How many tees and greens got their height from the grid. */
-  readonly filled: { readonly tees: number; readonly greens: number }
+  /** How many tees and greens got their height from the grid, and how many greens their contours or their mean fall. */
+  readonly filled: {
+    readonly tees: number
+    readonly greens: number
+    readonly contours: number
+    readonly falls: number
+  }
+  /** Why the grid gave no green a slope, for a person; `null` when it could. */
+  readonly tooCoarse: string | null
   readonly faults: readonly Fault[]
 }
 
@@ -20,9 +29,10 @@ interface Place {
 }
 
 /**
- * Gives every tee, and every green at its centroid, the height of the grid in metres, to the centimetre. A height that
- * the course has already is never changed. Notes a grid too coarse for green slopes, places without data, and holes
- * whose heights may now be counted from two zeros.
+ * Gives every tee, and every green at its centroid, the height of the grid in metres, to the centimetre, and a green
+ * whose slope nobody surveyed its contours or mean fall, as far as the cells are fine enough. What the course has already
+ * is never changed. Notes a grid too coarse for green slopes, places without data, and holes whose heights may now be
+ * counted from two zeros.
  */
 export function withElevation(course: Course, grid: ElevationGrid): CourseWithElevation {
   const plane = tangentPlane(course.origin)
@@ -38,20 +48,56 @@ export function withElevation(course: Course, grid: ElevationGrid): CourseWithEl
     return height === null ? place : { ...place, elevationMetres: Math.round(height * 100) / 100 }
   }
   const tees = course.tees.map((tee) => fill(tee, tee.position))
-  const areas = course.areas.map((area) =>
+  const raised = course.areas.map((area) =>
     area.ground === 'green' ? fill(area, polygonCentroid(area.polygon)) : area,
   )
-  const filled = { tees: changed(tees, course.tees), greens: changed(areas, course.areas) }
+  const shaped = raised.map((area) =>
+    area.ground === 'green' ? withSlope(course, area, grid, plane) : { area },
+  )
+  const kinds = shaped.flatMap(({ slope }) => slope?.kind ?? [])
+  const filled = {
+    tees: changed(tees, course.tees),
+    greens: changed(raised, course.areas),
+    contours: kinds.filter((kind) => kind === 'contours').length,
+    falls: kinds.filter((kind) => kind === 'fall').length,
+  }
   const count = filled.tees + filled.greens
+  const isUsed = count + filled.contours + filled.falls > 0
   const faults = [
-    ...(count > 0 ? coarse(grid) : []),
+    ...(isUsed || kinds.length > 0 ? coarse(grid) : []),
+    ...shaped.flatMap(({ area, slope }) => (slope?.kind === 'too-steep' ? [tooSteep(area.id)] : [])),
     ...(count > 0 && typed > 0 ? [mixed(grid)] : []),
     ...(count === 0 && without.length > 0 ? [elsewhere(grid)] : without.map((id) => missing(id, grid))),
   ]
-  if (count === 0) return { course, filled, faults }
+  const tooCoarse = whyTooCoarse(grid)
+  const areas = shaped.map(({ area }) => area)
+  if (!isUsed && areas.every((area, index) => area === course.areas[index]))
+    return { course, filled, tooCoarse, faults }
   const heights = `heights: ${grid.source}`
   const source = course.source === null ? heights : `${course.source}; ${heights}`
-  return { course: { ...course, tees, areas, source }, filled, faults }
+  return { course: { ...course, tees, areas, source }, filled, tooCoarse, faults }
+}
+
+/** A green with what the grid shows of its slope, and what that was; a slope that was surveyed stays as it is. */
+function withSlope(
+  course: Course,
+  green: Area,
+  grid: ElevationGrid,
+  plane: TangentPlane,
+): { readonly area: Area; readonly slope?: GridSlope } {
+  const isSurveyed = green.fallPercent !== null || greenHeights(course, green) !== null
+  const isAsFine = green.gridCellMetres !== null && green.gridCellMetres <= grid.cellMetres
+  if (isSurveyed || isAsFine) return { area: green }
+  const slope = slopeFromGrid(green, grid, plane)
+  if (slope.kind === 'no-data') return { area: green }
+  const gridCellMetres = Math.round(grid.cellMetres * 10) / 10
+  if (slope.kind === 'contours') return { area: { ...green, heightGrid: slope.heightGrid }, slope }
+  if (slope.kind === 'too-coarse' || slope.kind === 'too-steep') {
+    const isThere = grid.heightAt(...plane.toLonLat(polygonCentroid(green.polygon))) !== null
+    return isThere ? { area: { ...green, gridCellMetres }, slope } : { area: green }
+  }
+  const { fallPercent, fallTowardDegrees } = slope
+  return { area: { ...green, fallPercent, fallTowardDegrees, gridCellMetres }, slope }
 }
 
 function changed(after: readonly Place[], before: readonly Place[]): number {
@@ -59,16 +105,27 @@ function changed(after: readonly Place[], before: readonly Place[]): number {
 }
 
 function coarse(grid: ElevationGrid): Fault[] {
-  if (grid.cellMetres <= COARSEST_SLOPE_CELL_METRES) return []
+  const why = whyTooCoarse(grid)
+  if (why === null) return []
   return [
     {
       severity: 'note',
       code: 'MAR-ELEV-008',
-      message: `A cell of the grid is ${Math.round(grid.cellMetres)} m long: it gives the climb of a hole, never the slope of a green.`,
+      message: `The grid gives the climb of a hole only; ${why}.`,
       place: grid.source,
-      advice: 'Type the fall of a green where it is known.',
+      advice: 'Type the fall of a green where it is known, or take spot heights on it.',
     },
   ]
+}
+
+function tooSteep(id: string): Fault {
+  return {
+    severity: 'note',
+    code: 'MAR-ELEV-012',
+    message: `The grid has ${id} fall more than ${STEEPEST_GREEN.meanPercent} per cent, as no green does; that was not taken.`,
+    place: id,
+    advice: 'The grid may show trees or roofs instead of the ground: type the fall, or take spot heights.',
+  }
 }
 
 function mixed(grid: ElevationGrid): Fault {

@@ -1,4 +1,5 @@
 import type { Day } from '#golf/course/day.ts'
+import { greenSurvey, greenSurveySentence } from '#golf/course/green-survey.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 
@@ -31,6 +32,12 @@ export function cautionsOf(
       `The survey has no par for this hole; ${hole.par} is taken from its length. The plan does not depend on it.`,
     )
   if (hole.riseMetres === 0) cautions.push('No heights in this survey: the hole is taken as level.')
+  const survey = greenSurvey(hole)
+  if (
+    survey &&
+    (survey.source === 'level' || (survey.source === 'mean-fall' && survey.gridCellMetres !== null))
+  )
+    cautions.push(greenSurveySentence(survey))
   if (!isConverged) cautions.push('The calculation was stopped before it settled; take the figures as rough.')
   return cautions
 }

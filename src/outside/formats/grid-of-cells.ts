@@ -44,7 +44,13 @@ export function gridOfCells(cells: HeightCells): ElevationGrid {
   ] as const
   const [width, depth] = tangentPlane(middle).toPlane([middle[0] + stepLongitude, middle[1] - stepLatitude])
   const cellMetres = Math.max(Math.abs(width), Math.abs(depth))
-  return { heightAt, cellMetres, emptyCells: countEmpty(heights), source: cells.source }
+  return {
+    heightAt,
+    cellMetres,
+    isWholeMetres: heights.every((height) => Number.isNaN(height) || Number.isInteger(height)),
+    emptyCells: countEmpty(heights),
+    source: cells.source,
+  }
 }
 
 /** What rounding in degrees can move a place by, cells: a tenth of a millimetre on the ground. */

@@ -1,11 +1,10 @@
 import type { Fault } from '#faults/fault.ts'
 import { meanGradient } from '#numbers/geometry/mean-gradient.ts'
-import type { Point } from '#numbers/geometry/point.ts'
-import { polygonBounds, polygonContains } from '#numbers/geometry/polygon.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Area, Course, SpotHeight } from '../course.ts'
 import { greenHeights, isSpotsEnough, spotsOnGreen } from '../green-heights.ts'
 import { surfaceOfHeights } from '../green-surface.ts'
+import { placesInside } from '../greens/places-inside.ts'
 import {
   GROUND_RANGES,
   MOST_SPOTS,
@@ -51,7 +50,7 @@ function slopeFaults(course: Course, green: Area): Fault[] {
   const percent = 100 * Math.hypot(...mean)
   if (percent > STEEPEST_GREEN.meanPercent) return [tooSteep(green, percent)]
   const steepest = Math.max(
-    ...latticeOn(green).map((place) => 100 * Math.hypot(...surface.gradientAt(...place))),
+    ...placesInside(green.polygon, 1).map((place) => 100 * Math.hypot(...surface.gradientAt(...place))),
   )
   if (steepest > STEEPEST_GREEN.anywherePercent) return [tooSteepSomewhere(green, steepest)]
   const toward = degreesToRadians(green.fallTowardDegrees ?? 0)
@@ -62,15 +61,6 @@ function slopeFaults(course: Course, green: Area): Fault[] {
       mean[1] + ((typed ?? 0) / 100) * Math.cos(toward),
     )
   return typed !== null && apart > SAME_FALL_PERCENT ? [twoFalls(green, typed, percent)] : []
-}
-
-/** Places a metre apart inside a green. */
-function latticeOn(green: Area): Point[] {
-  const { minX, minY, maxX, maxY } = polygonBounds(green.polygon)
-  const places: Point[] = []
-  for (let y = minY + 0.5; y < maxY; y++)
-    for (let x = minX + 0.5; x < maxX; x++) if (polygonContains(green.polygon, [x, y])) places.push([x, y])
-  return places
 }
 
 function stray(spot: SpotHeight): Fault {
