@@ -112,6 +112,25 @@ export function overWater(): Hole {
   }
 }
 
+/** The same hole with its green surveyed by spot heights: a front tier, a step of 35 cm, a back right run-off. */
+export function tieredGreen(): Hole {
+  const height = (x: number, y: number): number =>
+    0.018 * (y - 138) + 0.17 * Math.tanh((y - 137 + 0.25 * x) / 1.6) - 0.002 * Math.max(0, x - 6) ** 2
+  const spots = [-14, -9.5, -5, -1, 3, 7, 10.5, 14].flatMap((x) =>
+    [127.5, 131, 134.5, 137, 139.5, 143, 148].map((y) => ({
+      id: `spot ${x} ${y}`,
+      position: [x, y] as const,
+      elevationMetres: height(x, y),
+    })),
+  )
+  return {
+    ...overWater(),
+    greenFallPercent: 3.2,
+    greenFallTowardDegrees: 185,
+    greenHeights: { kind: 'spot-heights', spots },
+  }
+}
+
 /** A pattern of 600 equal finishes: five good strikes in six about the aim, one in six mishit and short. */
 export function inventedPattern(club: string, totalMetres: number, headingDegrees: number): Pattern {
   const count = 600

@@ -4,7 +4,7 @@ import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlips } from '#paper/draw/draw-flips.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
-import { everyGround, inventedPattern, inventedValues, overWater } from './invented-holes.ts'
+import { everyGround, inventedPattern, inventedValues, overWater, tieredGreen } from './invented-holes.ts'
 
 /** Every picture under test, by the name of its file: one function a picture. */
 export const PICTURES: Readonly<Record<string, () => Drawing>> = {
@@ -34,6 +34,8 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       measures: measureHole(overWater()),
       wind: { speedMetresPerSecond: 0, fromDegrees: 0, label: 'calm' },
     }),
+  'tiered-green': () =>
+    drawHole(tieredGreen(), { width: 390, height: 520, measures: measureHole(tieredGreen()) }),
   'expected-score': () => drawHole(overWater(), { width: 390, height: 520, values: inventedValues(overWater().pin) }),
   'cost-bars': () =>
     drawCostBars(

@@ -54,6 +54,8 @@ export const DRAW_SETTINGS = {
   letterSpacing: 92,
   /** Height between two contour lines of a green, metres. */
   greenContourMetres: 0.1,
+  /** Heights of a green are taken so far apart to draw them, metres. */
+  greenContourCellMetres: 1,
   /** Shares of finishes inside the two isolines. */
   isolineShares: [0.5, 0.9],
   /** Sample finishes drawn of a pattern. */

@@ -1,38 +1,69 @@
+import { type GreenSurface, greenSurface } from '#golf/course/green-surface.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
-import type { Shape, Step } from '../drawing.ts'
+import { polygonBounds } from '#numbers/geometry/polygon.ts'
+import { contourLines, type Field } from '../contour-lines.ts'
+import type { Shape } from '../drawing.ts'
 import { DRAW_SETTINGS } from '../settings.ts'
 import { polygonOnSheet, type Sheet } from '../sheet.ts'
-import { lineSteps, polygonSteps } from '../steps.ts'
+import { lineSteps, polygonSteps, polylineSteps } from '../steps.ts'
 
-/** The green played to: fine contour lines of its mean fall and an arrow the way a ball would roll. */
+/** The green played to: fine contour lines of its surface and an arrow the way it falls in the mean. */
 export function contourGreen(hole: Hole, sheet: Sheet): Shape[] {
-  const green = hole.green
-  const ring = green?.[0]
-  if (green === null || ring === undefined || hole.greenFallPercent <= 0.05) return []
-  const fall = (hole.greenFallTowardDegrees * Math.PI) / 180
-  const down: Point = [Math.sin(fall), Math.cos(fall)]
-  const across: Point = [down[1], -down[0]]
-  const spacing = DRAW_SETTINGS.greenContourMetres / (hole.greenFallPercent / 100)
-  const along = ring.map(([x, y]) => x * down[0] + y * down[1])
-  const beside = ring.map(([x, y]) => x * across[0] + y * across[1])
-  const [low, high] = [Math.min(...along), Math.max(...along)]
-  const [left, right] = [Math.min(...beside), Math.max(...beside)]
-  const place = (a: number, b: number): Point =>
-    sheet.toSheet([a * down[0] + b * across[0], a * down[1] + b * across[1]])
-  const steps: Step[] = []
-  for (let index = Math.ceil(low / spacing); index * spacing < high; index += 1)
-    steps.push(...lineSteps(place(index * spacing, left), place(index * spacing, right)))
+  const { green } = hole
+  const surface = greenSurface(hole)
+  if (green === null || (green[0] ?? []).length < 3 || surface.source === 'level') return []
+  const lines = contours(surface, green).map((points) => polylineSteps(points.map(sheet.toSheet)))
+  if (lines.length === 0) return []
   return [
     {
       kind: 'group',
       name: 'green-contours',
       clip: polygonSteps(polygonOnSheet(sheet, green)),
-      shapes: [{ kind: 'path', steps, stroke: { paint: 'ink', width: DRAW_SETTINGS.hairline } }],
+      shapes: [
+        { kind: 'path', steps: lines.flat(), stroke: { paint: 'ink', width: DRAW_SETTINGS.hairline } },
+      ],
     },
-    ...fallArrow(hole, green, sheet),
+    ...(hole.greenFallPercent > LEAST_FALL_PERCENT ? fallArrow(hole, green, sheet) : []),
   ]
 }
+
+/** A green that falls less in the mean has no side to which an arrow could point. Our assumption. */
+const LEAST_FALL_PERCENT = 0.05
+
+/** The contour lines over a green's box, in the hole frame, at round heights above the pin. */
+function contours(surface: GreenSurface, green: Polygon): (readonly Point[])[] {
+  const resolution = DRAW_SETTINGS.greenContourCellMetres
+  const { minX, minY, maxX, maxY } = polygonBounds(green)
+  const [originX, originY] = [minX - resolution, minY - resolution]
+  const columns = Math.ceil((maxX - minX) / resolution) + 3
+  const rows = Math.ceil((maxY - minY) / resolution) + 3
+  const values = Float64Array.from({ length: columns * rows }, (_, k) =>
+    surface.heightAt(originX + (k % columns) * resolution, originY + Math.floor(k / columns) * resolution),
+  )
+  const field: Field = { originX, originY, resolution, columns, rows, values }
+  const step = DRAW_SETTINGS.greenContourMetres
+  const lines: (readonly Point[])[] = []
+  const [low, high] = [Math.min(...values), Math.max(...values)]
+  for (let index = Math.ceil(low / step); index * step < high; index += 1)
+    for (const { points, isClosed } of contourLines(field, index * step))
+      lines.push(withoutStraights(isClosed ? [...points, ...points.slice(0, 1)] : points))
+  return lines
+}
+
+/** A line without the points on straight pieces of it: on a plane only its two ends are left. */
+function withoutStraights(points: readonly Point[]): Point[] {
+  return points.filter((point, index) => {
+    const [before, after] = [points[index - 1], points[index + 1]]
+    if (!before || !after) return true
+    const turn =
+      (point[0] - before[0]) * (after[1] - point[1]) - (point[1] - before[1]) * (after[0] - point[0])
+    return Math.abs(turn) > STRAIGHT_SQUARE_METRES
+  })
+}
+
+/** Twice the area of the corner that a point of a straight piece makes: far under the width of a line on any sheet. */
+const STRAIGHT_SQUARE_METRES = 1e-6
 
 /** A slender arrow downhill across the side of the green away from the pin. */
 function fallArrow(hole: Hole, green: Polygon, sheet: Sheet): Shape[] {
