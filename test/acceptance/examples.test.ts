@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
 import { checkCourse } from '#golf/course/check-course.ts'
 import type { Area } from '#golf/course/course.ts'
+import { greenSurface } from '#golf/course/green-surface.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
@@ -28,6 +29,15 @@ const tees = course.teeSets.map((set) => set.name)
 
 function hole(ref: string, tee?: string): Hole {
   return holeFromCourse(course, ref, { tee })
+}
+
+/** Places on a green: its corners drawn in towards their mean by a tenth to all of the way. */
+function placesOn(ring: readonly Point[]): Point[] {
+  const mean = (k: 0 | 1): number => ring.reduce((sum, point) => sum + point[k], 0) / ring.length
+  const [x, y] = [mean(0), mean(1)]
+  return [0, 0.1, 0.25, 0.4, 0.55, 0.7, 0.85].flatMap((share) =>
+    ring.map((point): Point => [point[0] + share * (x - point[0]), point[1] + share * (y - point[1])]),
+  )
 }
 
 function areasOf(ground: Area['ground']): readonly Area[] {
@@ -171,6 +181,25 @@ describe('the invented course', () => {
         expect(widthMetres, `hole ${line.ref} at ${atMetres} m`).toBeGreaterThan(24)
         expect(widthMetres, `hole ${line.ref} at ${atMetres} m`).toBeLessThan(42)
       }
+    }
+  })
+
+  it('has six greens surveyed by spot heights, with tiers, false fronts and run-offs, and twelve by their fall', () => {
+    const steepest = course.holes.flatMap((line) => {
+      const one = hole(line.ref)
+      const surface = greenSurface(one)
+      if (surface.source === 'mean-fall') return []
+      expect(surface.source, `hole ${line.ref}`).toBe('spot-heights')
+      const places = placesOn(one.green?.[0] ?? [])
+      return [
+        { ref: line.ref, slope: Math.max(...places.map((at) => Math.hypot(...surface.gradientAt(...at)))) },
+      ]
+    })
+    expect(steepest.map(({ ref }) => ref)).toEqual(['6', '7', '8', '11', '14', '18'])
+    for (const { ref, slope } of steepest) {
+      // A plane is as steep everywhere as in the mean.
+      expect(slope, `hole ${ref}`).toBeGreaterThan((2 * hole(ref).greenFallPercent) / 100)
+      expect(slope, `hole ${ref}`).toBeLessThan(0.25)
     }
   })
 

@@ -3,6 +3,7 @@ import { distance } from '#numbers/geometry/point.ts'
 import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { BACK_NINE } from './back-nine.ts'
 import { FRONT_NINE } from './front-nine.ts'
+import { greenSpots } from './green-spots.ts'
 import { type CoverKind, type HoleDesign, type Hollow, pairs, triples } from './hole-design.ts'
 import { COURSE_NAME, heightAt, ORIGIN, TEE_SETS, TRACTS, type Tract, WATERCOURSES } from './land.ts'
 import { corridorOutline, type LineOfPlay, lineOfPlay } from './line-of-play.ts'
@@ -202,12 +203,22 @@ export function buildCourse(): string {
       {
         golf: 'green',
         ...own,
-        'marram:fall_percent': green.fallPercent,
-        'marram:fall_toward_deg': toward,
+        // The heights say it better.
+        ...(green.contours
+          ? {}
+          : { 'marram:fall_percent': green.fallPercent, 'marram:fall_toward_deg': toward }),
         'marram:elevation_m': height(middle, 1),
       },
       outline(0),
     )
+    greenSpots(green, play, outline(0)).forEach(({ position: at, above }, index) => {
+      const elevation = Number((height(middle, 1) + above).toFixed(2))
+      addPoint(
+        id(`spot-${index + 1}`),
+        { 'marram:survey': 'spot-height', 'marram:elevation_m': elevation },
+        at,
+      )
+    })
     addPoint(id('pin'), { golf: 'pin', ...own }, middle)
   }
 

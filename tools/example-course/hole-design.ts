@@ -19,7 +19,7 @@ interface Cover {
 }
 
 /** A putting surface: long and short axis in metres, the long one turned clockwise from the line of play, with its fall. */
-interface GreenDesign {
+export interface GreenDesign {
   readonly long: number
   readonly wide: number
   readonly turnDegrees: number
@@ -28,6 +28,16 @@ interface GreenDesign {
   readonly fallPercent: number
   /** Downhill, degrees clockwise from the line of play: 180 falls towards the player. */
   readonly fallTowardDegrees: number
+  /** What lies on that plane; a green with it is surveyed by spot heights, one without by its fall alone. */
+  readonly contours?: GreenContours
+}
+
+/** The shapes of a green, metres from its middle: along the line of play and off it, right positive. */
+interface GreenContours {
+  /** A tier, a false front or a run-off, run together: how far from the middle it stands, the way up (degrees clockwise from the line of play), its height, and over how many metres it rises. */
+  readonly steps: readonly number[]
+  /** A crown, or a hollow with a negative height, run together: along, off, height, reach. */
+  readonly mounds: readonly number[]
 }
 
 /** One hole as its architect writes it down. All but `line` is measured along the hole, so that a hole can be moved whole. */
@@ -68,5 +78,15 @@ export function triples(numbers: readonly number[]): (readonly [number, number, 
     numbers[3 * i] ?? NaN,
     numbers[3 * i + 1] ?? NaN,
     numbers[3 * i + 2] ?? NaN,
+  ])
+}
+
+/** Numbers written run together, four by four. */
+export function fours(numbers: readonly number[]): (readonly [number, number, number, number])[] {
+  return Array.from({ length: numbers.length / 4 }, (_, i) => [
+    numbers[4 * i] ?? NaN,
+    numbers[4 * i + 1] ?? NaN,
+    numbers[4 * i + 2] ?? NaN,
+    numbers[4 * i + 3] ?? NaN,
   ])
 }
