@@ -149,6 +149,16 @@ export const FAULT_CODES = {
   'MAR-PLAN-005': 'The ball lies where no stroke is played from: in a penalty area or out of bounds.',
   'MAR-PLAN-006': 'The ball lies so near the pin that the stroke belongs to the short game.',
 
+  'MAR-RELIEF-001':
+    'The stroke was made where none is made from, or from a penalty area, which is not worked out.',
+  'MAR-RELIEF-002': 'The place of the ball is missing: only a lost ball can do without one.',
+  'MAR-RELIEF-003': 'The ball is said to be out of bounds, but by the survey it lies in bounds.',
+  'MAR-RELIEF-004': 'The ball is said to be unplayable where the Rules know no unplayable ball.',
+  'MAR-RELIEF-005': 'The way of the ball crosses no edge of the penalty area or boundary in which it ended.',
+  'MAR-RELIEF-006': 'The ball is said to be lost where none stays lost.',
+  'MAR-RELIEF-007': 'No edge of a penalty area or boundary lies near where the ball was seen to cross.',
+  'MAR-RELIEF-008': 'The ball was seen to cross an edge, but by the survey it lies over none.',
+
   'MAR-WEB-001': 'The hole desk does not reach its server.',
   'MAR-WEB-002': 'The server answered the hole desk with an error that it did not explain.',
   'MAR-WEB-003': 'The store holds no course or no player to plan with.',

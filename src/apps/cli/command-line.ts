@@ -4,6 +4,7 @@ import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
 import { measureCommand } from './measure-command.ts'
 import { planCommand } from './plan-command.ts'
+import { reliefCommand } from './relief-command.ts'
 import { serveCommand } from './serve-command.ts'
 
 /**
@@ -73,6 +74,28 @@ export function commandLine(
     .option('--picture <file>', 'write a drawing of the plan (.svg)')
     .action(async (course, _own, command) =>
       done(await planCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('relief')
+    .description('every option that the Rules give a ball, with the best spot of each and what it costs')
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .requiredOption('--hole <ref>', 'the hole, by its number or name on the card')
+    .option('--from <x,y>', 'where the last stroke was made (the tee unless given)')
+    .option(
+      '--ball <x,y>',
+      'where the ball lies, in water or out of bounds too: metres, or yards as 4yd,214yd',
+    )
+    .option('--crossed <x,y>', 'where it was seen to cross the edge of the water or the boundary')
+    .option('--lost', 'the ball is not found (then --ball is where it is thought to lie)')
+    .option('--out', 'the ball is out of bounds')
+    .option('--unplayable', 'the player declares the ball unplayable')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
+    .action(async (course, _own, command) =>
+      done(await reliefCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program

@@ -1,10 +1,8 @@
-import { polygonContains } from '#numbers/geometry/polygon.ts'
 import { paintPolygon } from '#numbers/raster/paint-polygon.ts'
 import type { Raster } from '#numbers/raster/raster.ts'
-import type { Area } from './course.ts'
-import { type Ground, groundCode } from './ground.ts'
+import { groundCode } from './ground.ts'
 import type { Hole } from './hole.ts'
-import { isWithin } from './holes/corridor.ts'
+import { DEFAULT_GROUND, paintedAreas } from './painted-areas.ts'
 
 /** Where a raster of a hole lies: centre of its first cell in the hole frame, metres, and its size. */
 export interface RasterFrame {
@@ -30,9 +28,6 @@ interface AreaShares {
   readonly lost: number | null
 }
 
-/** Ground that no area covers. */
-const DEFAULT_GROUND: Ground = 'rough'
-
 /** Paints the areas of a hole, in the fixed order of the ground classes, into a raster of the hole frame. */
 export function holeRaster(hole: Hole, frame: RasterFrame): HoleRaster {
   const cells = new Uint8Array(frame.columns * frame.rows).fill(groundCode(DEFAULT_GROUND))
@@ -40,30 +35,12 @@ export function holeRaster(hole: Hole, frame: RasterFrame): HoleRaster {
   const shareCodes = new Uint8Array(cells.length)
   const sharesRaster: Raster = { ...frame, cells: shareCodes }
   const shares: (AreaShares | null)[] = [null]
-  const own = hole.areas.filter((area) => !isMownForAnother(area, hole))
-  for (const area of own.sort((a, b) => groundCode(a.ground) - groundCode(b.ground))) {
+  for (const area of paintedAreas(hole)) {
     paintPolygon(ground, area.polygon, groundCode(area.ground))
     paintPolygon(sharesRaster, area.polygon, shareCode(shares, area.unplayableShare, area.lostShare))
   }
   return { ground, shareCodes, shares }
 }
-
-const MOWN: ReadonlySet<Ground> = new Set(['fairway', 'first-cut', 'fringe', 'green', 'tee'])
-
-/**
- * Whether an area is mown for another hole: named for others, a green without this hole's pin, or further from the
- * hole line than its own grass lies. A plan must not aim at another hole's fairway or green, where other people are,
- * so such ground counts as the default.
- */
-function isMownForAnother(area: Area, hole: Hole): boolean {
-  if (!MOWN.has(area.ground)) return false
-  if (area.holes !== null) return !area.holes.includes(hole.ref)
-  if (area.ground === 'green') return !polygonContains(area.polygon, hole.pin)
-  return !isWithin(area.polygon, hole.line, OWN_GRASS_METRES)
-}
-
-/** A hole's own mown grass comes this near to its line, metres. Our assumption: fairways lie 60 m and more apart. */
-const OWN_GRASS_METRES = 25
 
 /** The index of a pair of shares, added when new; more than 255 different pairs fall back to the defaults. */
 function shareCode(shares: (AreaShares | null)[], unplayable: number | null, lost: number | null): number {

@@ -9,9 +9,11 @@ export type ReliefSituation =
   | 'unplayable'
   | 'unplayable-in-bunker'
 
-/** One way on under penalty. */
+/** One way on: under penalty, free, or without relief. */
 export interface ReliefOption {
   readonly kind:
+    | 'as-it-lies'
+    | 'free-relief'
     | 'stroke-and-distance'
     | 'back-on-the-line'
     | 'lateral'
@@ -19,8 +21,8 @@ export interface ReliefOption {
     | 'local-rule-E-5'
   readonly penaltyStrokes: number
   readonly clause: string
-  /** What the relief is measured from: where the last stroke was made, where the ball last crossed the edge, or where it lies (for a lost ball: is estimated to lie). */
-  readonly reference: 'last-stroke' | 'crossing-point' | 'ball'
+  /** What the relief is measured from: where the last stroke was made, where the ball last crossed the edge, or where it lies (for a lost ball: is estimated to lie), or the nearest point where nothing is in the way. */
+  readonly reference: 'last-stroke' | 'crossing-point' | 'ball' | 'nearest-point'
   /** Size of the relief area in club-lengths (longest club but the putter); `null` where the option is not measured so. */
   readonly clubLengths: number | null
   /** Whether the ball must stay in the bunker in which it lay. */
@@ -73,6 +75,25 @@ export function reliefOptions(query: {
       ]
     }
   }
+}
+
+/** Playing on without relief: always open to a ball on the course, in a penalty area too. Source: from memory. */
+export function playedAsItLies(place: 'penalty-area' | 'elsewhere'): ReliefOption {
+  const { asItLies } = RULES_2023
+  return {
+    ...fromLastStroke({
+      clause: place === 'penalty-area' ? asItLies.penaltyAreaClause : asItLies.clause,
+      penaltyStrokes: 0,
+    }),
+    kind: 'as-it-lies',
+    reference: 'ball',
+    needsSpot: true,
+  }
+}
+
+/** Free relief from an immovable obstruction in the general area, such as a path with a made surface. */
+export function freeRelief(): ReliefOption {
+  return { ...onTheLine(RULES_2023.immovableObstruction, 'nearest-point'), kind: 'free-relief' }
 }
 
 interface Clause {

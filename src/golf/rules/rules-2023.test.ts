@@ -42,6 +42,12 @@ describe('RULES_2023', () => {
     }
   })
 
+  it('gives free relief within one club-length (16.1b)', () => {
+    const { clause, penaltyStrokes, clubLengths } = RULES_2023.immovableObstruction
+    expect(clubLengths).toBe(entry(clause).size_club_lengths)
+    expect(penaltyStrokes).toBe(0)
+  })
+
   it('holds the limits of a green book', () => {
     const { greenBook } = RULES_2023
     const source = entry(greenBook.clause)

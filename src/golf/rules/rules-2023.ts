@@ -7,6 +7,16 @@
 export const RULES_2023 = {
   edition: 'Rules of Golf, 2023',
   inForceFrom: '2023-01-01',
+  /** The ball is played as it lies unless a Rule says otherwise; in a penalty area too. Clauses from memory. */
+  asItLies: { clause: '9.1', penaltyAreaClause: '17.1b' },
+  /** Free relief in the general area; a path is one when its surface is made and the Committee has not said otherwise. */
+  immovableObstruction: { clause: '16.1b', penaltyStrokes: 0, clubLengths: 1 },
+  /**
+   * Where a stroke is played again: anywhere in the teeing area, which is so many club-lengths deep; elsewhere within
+   * one club-length of the spot, not nearer the hole, in the same area of the course; on a green at the spot.
+   * Clause and sizes from memory.
+   */
+  previousSpot: { clause: '14.6', clubLengths: 1, teeingAreaClubLengths: 2 },
   /** Minutes of search before a ball is lost. */
   searchMinutes: 3,
   penaltyArea: {
@@ -16,8 +26,17 @@ export const RULES_2023 = {
   },
   lostOrOut: {
     strokeAndDistance: { clause: '18.2', penaltyStrokes: 1 },
-    /** In force only where the Committee has adopted it. */
-    nearFairway: { clause: 'Model Local Rule E-5', localRule: 'E-5', penaltyStrokes: 2 },
+    /**
+     * In force only where the Committee has adopted it. The relief area lies between the lines from the hole through
+     * the ball's reference point and through the nearest fairway not nearer the hole, with so many club-lengths
+     * outside each, not nearer the hole than the ball's reference point, in the general area. That shape is from memory.
+     */
+    nearFairway: {
+      clause: 'Model Local Rule E-5',
+      localRule: 'E-5',
+      penaltyStrokes: 2,
+      sideClubLengths: 2,
+    },
   },
   unplayable: {
     strokeAndDistance: { clause: '19.2a', penaltyStrokes: 1 },

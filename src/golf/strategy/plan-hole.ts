@@ -2,13 +2,11 @@ import { Failure } from '#faults/failure.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
-import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
 import { cautionsOf } from './cautions.ts'
 import { doubtOfDraws } from './doubt-of-draws.ts'
 import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
 import { findFlips } from './find-flips.ts'
-import { centreToday, type HoleModel, holeGround, holeModel } from './hole-model.ts'
-import { type HoleProblem, holeProblem } from './hole-problem.ts'
+import { holeGround, holeModel } from './hole-model.ts'
 import { mainHazard } from './main-hazard.ts'
 import type { SolvedHole } from './neighbour.ts'
 import { nextShots } from './next-shots.ts'
@@ -19,17 +17,14 @@ import { scoreChances } from './score-distribution.ts'
 import { sentenceLine } from './sentence-line.ts'
 import {
   DRAWS,
-  REFINED_ACTIONS,
   REFINED_QUADRATURE,
-  REFINED_TOLERANCE,
   SOLVE_QUADRATURE,
-  SOLVE_TOLERANCE,
   STROKE_LINE_STEP_DEGREES,
   STROKE_QUADRATURE,
 } from './settings.ts'
 import { situationOf } from './situation.ts'
-import { isOnHole } from './states.ts'
-import { strokeLines } from './stroke-lines.ts'
+import { solveHole } from './solve-hole.ts'
+import { strokeTries } from './stroke-tries.ts'
 import { verdictOf } from './verdict.ts'
 
 /** What is asked: a hole, a player, a day, and where the ball is. */
@@ -74,22 +69,11 @@ export function planHole(question: PlanQuestion): Plan {
   const model = holeModel(ground, player, day)
   const situation = situationOf(question, ground.places)
   const quadrature = question.quadrature ?? SOLVE_QUADRATURE
-  const coarse = holeProblem(model, { quadrature })
-  const solution = solveShortestPath(coarse, { tolerance: SOLVE_TOLERANCE })
-  const { problem, values } = question.quadrature
-    ? { problem: coarse, values: solution.values }
-    : refined(model, coarse, solution.values)
-  const lines = strokeLines(model, situation.x, situation.y, STROKE_LINE_STEP_DEGREES)
+  const { problem, values, solution } = solveHole(model, question.quadrature)
   const evaluation = evaluateStroke(model, values, {
     situation,
     quadrature: STROKE_QUADRATURE,
-    tries: problem.shots.map((shot) => ({
-      shot,
-      headings: lines.filter((line) => {
-        const { heading, total } = centreToday(model, shot, line)
-        return isOnHole(ground, situation.x, situation.y, heading, total)
-      }),
-    })),
+    tries: strokeTries(model, problem.shots, situation, STROKE_LINE_STEP_DEGREES),
   })
   const best = bestByClub(evaluation)
   const chosen = chooseClub(best, question.club, situation)
@@ -143,25 +127,6 @@ export function planHole(question: PlanQuestion): Plan {
       milliseconds: 0,
     },
   }
-}
-
-/**
- * Values of the same plan with four times as many strikes. The least of many sums that are each a little wrong is too
- * low: few strikes make a plan too hopeful by up to 0.07 of a stroke where trouble is thick. The actions kept by the
- * solve are weighed again with strikes enough; which others there are does not change that.
- */
-function refined(
-  model: HoleModel,
-  coarse: HoleProblem,
-  start: Float64Array,
-): { readonly problem: HoleProblem; readonly values: Float64Array } {
-  const problem = holeProblem(model, {
-    quadrature: REFINED_QUADRATURE,
-    kept: coarse.kept,
-    tried: REFINED_ACTIONS,
-  })
-  const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: REFINED_TOLERANCE })
-  return { problem, values }
 }
 
 function chooseClub(best: readonly Candidate[], club: string | undefined, situation: Situation): Candidate {

@@ -52,6 +52,8 @@ export const DEFAULT_SHARES = {
 
 /** A club-length of the longest club but the putter, metres: about 45 in. Rules of Golf 2023, definition "club-length". */
 export const CLUB_LENGTH_METRES = 1.14
+/** A stroke made this near to the middle between the markers is made from the teeing area, metres. Our assumption: markers stand 5 m apart. */
+export const TEEING_AREA_METRES = 3
 /** Distances behind the reference point at which back-on-the-line relief is tried, metres; the Rules set no limit. */
 export const BACK_ON_LINE_METRES = [1, 3, 6, 9, 12, 16, 20, 25, 30, 40, 50, 65, 80, 100, 125, 150] as const
 /** A ball is followed back to where it crossed the edge of a penalty area no further than this, metres. */
