@@ -1,8 +1,13 @@
-import { describe, expect, it } from 'vitest'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, it } from 'vitest'
 import { type Json, marram, marramJson } from './run-cli.ts'
 
 // `marram relief` as people and programs outside use it: README.md, docs/errors.md.
 
+const folder = mkdtempSync(join(tmpdir(), 'marram-relief-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
 const relief = (...words: readonly string[]): readonly string[] => [
   'relief',
   'examples/sandrel-ness.course.geojson',
@@ -36,12 +41,14 @@ describe('marram relief', () => {
   })
 
   it('says it in plain words with the edition and whose word counts', () => {
-    const run = marram(...relief('--lost'))
+    const picture = join(folder, 'lost.svg')
+    const run = marram(...relief('--lost', '--picture', picture))
     expect(run).toMatchObject({ status: 0, err: '' })
     expect(run.out).toMatch(/stroke and distance \(Rule 18\.2\): one penalty stroke\. There is no other/)
     expect(run.out).toContain('Rules of Golf, January 2023')
     expect(run.out).toMatch(/Committee.*referee/)
     expect(run.out).not.toMatch(/NaN|undefined|\[object/)
+    expect(readFileSync(picture, 'utf8')).toMatch(/^<svg [\s\S]*Lost ball[\s\S]*stroke and distance/)
   })
 
   it.each<[string, string, readonly string[]]>([

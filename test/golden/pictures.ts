@@ -1,10 +1,13 @@
 import { measureHole } from '#golf/course/measure-hole.ts'
 import type { PlanOption } from '#golf/strategy/plan.ts'
+import type { Point } from '#numbers/geometry/point.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlips } from '#paper/draw/draw-flips.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
+import { drawRelief } from '#paper/draw/draw-relief.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import { everyGround, inventedPattern, inventedValues, overWater, tieredGreen } from './invented-holes.ts'
+import { inventedRelief } from './invented-relief.ts'
 
 /** Every picture under test, by the name of its file: one function a picture. */
 export const PICTURES: Readonly<Record<string, () => Drawing>> = {
@@ -37,6 +40,15 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
   'tiered-green': () =>
     drawHole(tieredGreen(), { width: 390, height: 520, measures: measureHole(tieredGreen()) }),
   'expected-score': () => drawHole(overWater(), { width: 390, height: 520, values: inventedValues(overWater().pin) }),
+  'relief-red': () => relief([100, 270]),
+  'relief-yellow': () => relief([0, 115]),
+  'relief-bunker': () => relief([-20, 218], 'unplayable'),
+  'relief-out': () =>
+    drawRelief(
+      { ...everyGround(), localRules: ['E-5'] },
+      inventedRelief({ ...everyGround(), localRules: ['E-5'] }, [-74, 210]),
+      { units: 'metres', courseName: 'Invented' },
+    ),
   'cost-bars': () =>
     drawCostBars(
       [
@@ -59,6 +71,12 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       { club: '5-wood' },
     ),
   'flips-none': () => drawFlips([], { club: '7-iron' }),
+}
+
+/** What the Rules give a ball on the hole with every ground. */
+function relief(ball: Point, said?: 'unplayable'): Drawing {
+  const hole = everyGround()
+  return drawRelief(hole, inventedRelief(hole, ball, said), { courseName: 'Invented' })
 }
 
 /** A row of the ledger with nothing but its cost. */

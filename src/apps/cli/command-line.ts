@@ -94,6 +94,7 @@ export function commandLine(
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json)')
     .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
+    .option('--picture <file>', 'write a chart of spots and relief areas (.svg)')
     .action(async (course, _own, command) =>
       done(await reliefCommand(course, command.optsWithGlobals(), machine)),
     )

@@ -12,8 +12,10 @@ import { parsePin, parsePoint } from './parse-values.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { readText } from './read-file.ts'
 import { reliefPage } from './relief-page.ts'
+import { reliefPicture } from './relief-picture.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { whileWorking } from './while-working.ts'
+import { writeText } from './write-file.ts'
 
 /** The options of `marram relief`, as typed. */
 export interface ReliefOptions extends GlobalOptions {
@@ -28,6 +30,7 @@ export interface ReliefOptions extends GlobalOptions {
   readonly lost?: boolean
   readonly out?: boolean
   readonly unplayable?: boolean
+  readonly picture?: string
 }
 
 /** `marram relief`: every option that the Rules give a ball, with its best spot and cost. Returns the exit code. */
@@ -50,6 +53,8 @@ export async function reliefCommand(path: string, options: ReliefOptions, machin
   )
   const milliseconds = Math.round(performance.now() - started)
   const relief = { ...found, method: { ...found.method, milliseconds } }
+  if (options.picture !== undefined)
+    writeText(options.picture, reliefPicture({ course, hole, relief, units }))
   if (options.json) printJson(relief, machine)
   else printLines(reliefPage(relief, units, machine), machine)
   return 0

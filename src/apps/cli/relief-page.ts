@@ -20,7 +20,7 @@ export function reliefPage(relief: Relief, units: ReaderUnits, machine: Machine)
     colours.bold(
       `Hole ${hole.ref}, par ${hole.par}, ${lengthText(hole.length_m, units)}${tee} · ${relief.course}`,
     ),
-    `${relief.player}, ${situationWords(situation.what)}${placeOf(relief, units)}`,
+    `${relief.player}, ${situationWords(situation)}${placeOf(relief, units)}`,
     '',
     reliefSentence(relief),
     '',

@@ -11,7 +11,7 @@ const OPTIONS: Readonly<Record<ReliefRow['kind'], string>> = {
 }
 
 const SITUATIONS: Readonly<Record<Relief['situation']['what'], string>> = {
-  'as-it-lies': 'ball on the course',
+  'as-it-lies': 'ball in play',
   'penalty-red': 'ball in a red penalty area',
   'penalty-yellow': 'ball in a yellow penalty area',
   out: 'ball out of bounds',
@@ -25,10 +25,17 @@ export function optionWords(kind: ReliefRow['kind']): string {
   return OPTIONS[kind]
 }
 
-/** A situation in the words of the trade. */
-export function situationWords(what: Relief['situation']['what']): string {
-  return SITUATIONS[what]
+/** A situation in the words of the trade: `ball in a red penalty area`, `ball in scrub`. */
+export function situationWords({ what, ground }: Pick<Relief['situation'], 'what' | 'ground'>): string {
+  if (what !== 'as-it-lies' || ground === null) return SITUATIONS[what]
+  if (ground === 'heavy') return 'ball in heavy grass'
+  if (ground === 'bunker' || ground === 'first-cut')
+    return `ball in a ${ground}`.replace('a first-cut', 'first cut')
+  if (ground === 'path' || ground === 'tee') return `ball on a ${ground}`
+  return `ball ${ON.has(ground) ? 'on the' : 'in'} ${ground}`
 }
+
+const ON: ReadonlySet<string> = new Set(['fairway', 'green', 'fringe'])
 
 /** A clause as it is cited: `Rule 17.1d(3)`, but a Local Rule by its own name. */
 export function clauseWords(clause: string): string {

@@ -52,6 +52,10 @@ export const DRAW_SETTINGS = {
   hatchSpacing: 4.4,
   /** Letters along the edge of a penalty area: distance between them, units. */
   letterSpacing: 92,
+  /** Distance between the lines of a hatched relief area, units. */
+  reliefHatchSpacing: 5.2,
+  /** The chart of a relief: widths of hole and column, the gap between them, and the height, units. */
+  relief: { chartWidth: 440, columnWidth: 300, columnGap: 14, height: 700 },
   /** Height between two contour lines of a green, metres. */
   greenContourMetres: 0.1,
   /** Heights of a green are taken so far apart to draw them, metres. */
