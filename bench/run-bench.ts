@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { type Flights, flights } from '../src/golf/ball/flights.ts'
 import { assembleCourse } from '../src/golf/course/assemble-course.ts'
+import { greenSurface } from '../src/golf/course/green-surface.ts'
 import { holeFromCourse } from '../src/golf/course/hole-from-course.ts'
 import { parseDay } from '../src/golf/course/parse-day.ts'
 import { completePlayer } from '../src/golf/player/complete-player.ts'
@@ -80,7 +81,7 @@ const ground = holeGround(hole)
 const model = holeModel(ground, player, day)
 const restOfOneRun: Timed<ReturnType<typeof restTables>> = {
   name: `rest tables, one run of ${RUN_METRES} m, all headings`,
-  prepare: () => restTables(ground.places),
+  prepare: () => restTables(ground.places, greenSurface(hole)),
   run: (rest) => {
     for (let degrees = 0; degrees < 360; degrees += RUN_HEADING_STEP_DEGREES)
       rest.tableFor(RUN_METRES, (degrees * Math.PI) / 180)

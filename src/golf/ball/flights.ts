@@ -19,8 +19,10 @@ export interface FlightChange {
   readonly run: number
   readonly referenceRun: number
   readonly apexMetres: number
-  /** Below level, radians. */
+  /** How the ball comes down: below level, radians; m/s; revolutions a minute. */
   readonly landingAngle: number
+  readonly landingSpeed: number
+  readonly landingSpinRpm: number
 }
 
 /** Flights of one day on one hole, worked out once for each loft, carry and heading, and kept. */
@@ -101,6 +103,8 @@ function fly(club: Club, conditions: Conditions, heading: number): FlightChange 
     referenceRun: club.referenceRun,
     apexMetres: landing.apex,
     landingAngle: landing.angle,
+    landingSpeed: landing.speed,
+    landingSpinRpm: landing.spinRpm,
   }
 }
 
@@ -116,5 +120,7 @@ function between(from: FlightChange, to: FlightChange, share: number): FlightCha
     referenceRun: from.referenceRun,
     apexMetres: mix('apexMetres'),
     landingAngle: mix('landingAngle'),
+    landingSpeed: mix('landingSpeed'),
+    landingSpinRpm: mix('landingSpinRpm'),
   }
 }

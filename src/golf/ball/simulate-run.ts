@@ -25,6 +25,23 @@ export interface Run {
   readonly bounces: number
 }
 
+/** What an impact and a roll are like on one kind of turf, as multiples of the published turf where they are shares. */
+export interface Turf {
+  /** Multiplies the share of normal speed that an impact keeps. */
+  readonly restitutionShare: number
+  /** Multiplies the tilt of the crater: soft ground gives way more. */
+  readonly tiltShare: number
+  /** Rolling friction; 5/7 of it slows a rolling ball. */
+  readonly rollingFriction: number
+}
+
+/** The published turf, Penner 2002: the reference surface, a level normal fairway. */
+export const PENNER_TURF: Turf = {
+  restitutionShare: 1,
+  tiltShare: 1,
+  rollingFriction: TURF_ROLLING_FRICTION,
+}
+
 /**
  * Bounces and rolls a ball on turf that rises by `slope` radians along its way; the touchdown is seen from the ground.
  * Each impact digs a crater whose front slopes up by an angle that grows with speed and slant; the ball leaves it
@@ -34,7 +51,7 @@ export interface Run {
  * Source: Penner, *The run of a golf ball*, Canadian Journal of Physics 80 (2002) 931–940, with the slant measured
  * from the vertical; the condition for rolling is Daish's.
  */
-export function simulateRun(touchdown: Touchdown, slope: number = 0): Run {
+export function simulateRun(touchdown: Touchdown, slope: number = 0, turf: Turf = PENNER_TURF): Run {
   const square = GRAVITY * Math.cos(slope)
   const back = GRAVITY * Math.sin(slope)
   let along = touchdown.speed * Math.cos(touchdown.angle)
@@ -45,10 +62,10 @@ export function simulateRun(touchdown: Touchdown, slope: number = 0): Run {
   while (bounces < MOST_BOUNCES) {
     const speed = Math.hypot(along, down)
     const slant = Math.atan2(along, down)
-    const tilt = craterTilt(speed, slant)
+    const tilt = turf.tiltShare * craterTilt(speed, slant)
     const tangential = speed * Math.sin(slant - tilt)
     const normal = speed * Math.cos(slant - tilt)
-    const after = leaveCrater(tangential, normal, spin)
+    const after = leaveCrater(tangential, normal, spin, turf.restitutionShare * restitution(normal))
     spin = after.spin
     along = after.tangential * Math.cos(tilt) - after.normal * Math.sin(tilt)
     const up = after.tangential * Math.sin(tilt) + after.normal * Math.cos(tilt)
@@ -61,7 +78,7 @@ export function simulateRun(touchdown: Touchdown, slope: number = 0): Run {
     down = up
     bounces += 1
   }
-  const slowing = (5 / 7) * (TURF_ROLLING_FRICTION * square + Math.sign(along) * back)
+  const slowing = (5 / 7) * (turf.rollingFriction * square + Math.sign(along) * back)
   const roll = (Math.sign(along) * along ** 2) / (2 * Math.max(slowing, LEAST_ROLL_SLOWING))
   return { bounce, roll, bounces }
 }
@@ -80,8 +97,8 @@ function leaveCrater(
   tangential: number,
   normal: number,
   spin: number,
+  e: number,
 ): { tangential: number; normal: number; spin: number } {
-  const e = restitution(normal)
   const slip = tangential + BALL_RADIUS * spin
   const gripping = (2 * Math.abs(slip)) / (7 * (1 + e) * normal)
   if (BOUNCE_FRICTION >= gripping) {

@@ -1,7 +1,7 @@
 import type { Lie } from '#golf/player/player.ts'
 import type { HoleModel } from './hole-model.ts'
 import { type Places, placeAt } from './places.ts'
-import { type ShotTable, shotTable } from './shot-table.ts'
+import { outcomeAt, type ShotTable, shotTable } from './shot-table.ts'
 import { isAllowed, type Shot } from './shots.ts'
 import { type Strikes, strikesOf } from './strikes.ts'
 import { strokeShares } from './stroke-cost.ts'
@@ -99,7 +99,7 @@ export function tableFor(
     heading,
     player: model.player,
     flights: model.flights,
-    firmness: model.firmness,
+    today: model.today,
     strikes,
     rest: model.rest,
     cellMetres: model.places.coarse.resolution,
@@ -109,5 +109,5 @@ export function tableFor(
 /** What became of strike `k` of a shot played from a situation: an outcome number. */
 export function outcomeOfStrike(places: Places, table: ShotTable, situation: Situation, k: number): number {
   const place = placeAt(places, situation.x + (table.dx[k] as number), situation.y + (table.dy[k] as number))
-  return (table.rest[k] as Int32Array)[place] as number
+  return outcomeAt(places, table, k, place)
 }

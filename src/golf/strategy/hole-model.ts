@@ -1,5 +1,7 @@
 import { type FlightChange, type Flights, flights } from '#golf/ball/flights.ts'
+import type { GroundToday } from '#golf/ball/turf.ts'
 import type { Day } from '#golf/course/day.ts'
+import { greenSurface } from '#golf/course/green-surface.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import { holeConditions } from './hole-conditions.ts'
@@ -14,7 +16,8 @@ export interface HoleGround {
   readonly hole: Hole
   readonly places: Places
   readonly states: States
-  readonly rest: RestTables
+  /** Where balls come to rest in rough as long as the day says. */
+  restFor(rough: Day['rough']): RestTables
   readonly costs: OutcomeCosts
 }
 
@@ -22,17 +25,24 @@ export interface HoleGround {
 export interface HoleModel extends HoleGround {
   readonly player: Player
   readonly flights: Flights
-  readonly firmness: number
+  readonly today: GroundToday
+  readonly rest: RestTables
 }
 
 /** Lays out the ground of a hole once, for any number of players and days. */
 export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   const places = placesOf(hole, cellMetres)
+  const surface = greenSurface(hole)
+  const rest = new Map<Day['rough'], RestTables>()
   return {
     hole,
     places,
     states: statesOf(hole, places),
-    rest: restTables(places),
+    restFor: (rough) => {
+      const known = rest.get(rough) ?? restTables(places, surface, rough)
+      rest.set(rough, known)
+      return known
+    },
     costs: outcomeCosts(places, hole.pin, hole.localRules),
   }
 }
@@ -43,7 +53,8 @@ export function holeModel(ground: HoleGround, player: Player, day: Day, flown?: 
     ...ground,
     player,
     flights: flown ?? flights(holeConditions(ground.hole, day)),
-    firmness: day.firmness,
+    today: { firmness: day.firmness, greenSpeedFeet: day.greenSpeedFeet, rough: day.rough },
+    rest: ground.restFor(day.rough),
   }
 }
 

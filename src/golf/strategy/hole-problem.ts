@@ -57,7 +57,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       heading: headingOf(actionHeading(action)),
       player,
       flights: model.flights,
-      firmness: model.firmness,
+      today: model.today,
       strikes,
       rest: model.rest,
       cellMetres: places.coarse.resolution,

@@ -175,7 +175,7 @@ function actionsOf(
               heading: headingOf(line),
               player,
               flights: model.flights,
-              firmness: model.firmness,
+              today: model.today,
               strikes,
               rest: model.rest,
               cellMetres: places.coarse.resolution,

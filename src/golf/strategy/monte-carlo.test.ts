@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { runToday } from '#golf/ball/run-today.ts'
-import { RUN_SHARES } from '#golf/ball/settings.ts'
+import { greenRunsToday, runToday } from '#golf/ball/run-today.ts'
+import { LEAST_MISHIT_GREEN_SHARE, RUN_SHARES } from '#golf/ball/surface-settings.ts'
 import type { Day } from '#golf/course/day.ts'
 import { GROUND_CLASSES, type Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
@@ -137,7 +137,9 @@ function playRound(
     if (!plan) throw new Error(`no shot from ${at.x}, ${at.y}`)
     strokes += 1
     const struck = strike(plan.shot, lie, plan.heading, model, random)
-    const end = follow({ x: at.x + struck.dx, y: at.y + struck.dy }, struck.heading, struck.run)
+    const landing = { x: at.x + struck.dx, y: at.y + struck.dy }
+    const run = groundUnder(landing) === 'green' ? struck.runOnGreen / RUN_SHARES.green : struck.run
+    const end = follow(landing, run < 0 ? struck.heading + Math.PI : struck.heading, Math.abs(run))
     let kind: number = HAZARD_KINDS[end.kind]
     if (kind === 0) {
       const rest = placeAt(model.places, end.x, end.y)
@@ -212,7 +214,7 @@ function strike(
   heading: number,
   model: HoleModel,
   random: () => number,
-): { readonly dx: number; readonly dy: number; readonly heading: number; readonly run: number } {
+): { readonly dx: number; readonly dy: number; readonly heading: number; readonly run: number; readonly runOnGreen: number } {
   const { stock } = shot
   const effect = lieEffect(lie, shot.club, player)
   const isMishit = random() < stock.mishitShare * effect.mishit
@@ -228,11 +230,15 @@ function strike(
   const wind = changeOfShot(model, shot, heading)
   const forward = carry * wind.carryShare
   const drift = carry * wind.driftShare
+  const stockRun = stock.totalMetres - stock.carryMetres
+  const run = runToday(stockRun, wind) * model.today.firmness
+  const { level } = greenRunsToday(stockRun, wind, model.today, 1, false)
   return {
     dx: forward * Math.sin(heading + off) + drift * Math.cos(heading),
     dy: forward * Math.cos(heading + off) - drift * Math.sin(heading),
     heading: heading + off + Math.atan(stock.curveShare),
-    run: runToday(stock.totalMetres - stock.carryMetres, wind) * model.firmness,
+    run,
+    runOnGreen: isMishit ? Math.max(level, LEAST_MISHIT_GREEN_SHARE * run) : level,
   }
 }
 

@@ -1,4 +1,4 @@
-import { GROUND_CLASSES, type Ground } from '#golf/course/ground.ts'
+import { GROUND_CLASSES, type Ground, groundCode } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { type HoleRaster, holeRaster, type RasterFrame } from '#golf/course/hole-raster.ts'
 import { distance } from '#numbers/geometry/point.ts'
@@ -23,7 +23,7 @@ export interface Places {
   readonly fine: RasterFrame
   /** Place number of each fine cell, −1 where the coarse cell stands. */
   readonly finePlace: Int32Array
-  /** 1 for coarse cells that the fine disc may touch. */
+  /** 1 for coarse cells that the fine disc may touch, or that lie on the green. */
   readonly isNearPin: Uint8Array
   readonly x: Float64Array
   readonly y: Float64Array
@@ -35,6 +35,9 @@ export interface Places {
   readonly toPin: Float64Array
   /** 1 where the value is that of a chip, a pitch or a putt: the end of the full game. */
   readonly isShortGame: Uint8Array
+  /** Places on the green, and the number of each place among them, −1 elsewhere. */
+  readonly greenPlaces: Int32Array
+  readonly greenIndex: Int32Array
 }
 
 /**
@@ -72,19 +75,28 @@ export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
     lost: new Float64Array(count),
     toPin: new Float64Array(count),
     isShortGame: new Uint8Array(count),
+    greenPlaces: new Int32Array(0),
+    greenIndex: new Int32Array(count).fill(-1),
   }
   const coarseGround = holeRaster(hole, coarse)
   for (let cell = 0; cell < coarseCount; cell++) {
     fill(places, cell, centre(coarse, cell), coarseGround, cell, hole)
-    places.isNearPin[cell] = (places.toPin[cell] as number) <= SHORT_GAME_METRES + cellMetres ? 1 : 0
+    const isNear = (places.toPin[cell] as number) <= SHORT_GAME_METRES + cellMetres
+    places.isNearPin[cell] = isNear || places.ground[cell] === GREEN ? 1 : 0
   }
   const fineGround = holeRaster(hole, fine)
   for (let cell = 0; cell < finePlace.length; cell++) {
     const place = finePlace[cell] as number
     if (place >= 0) fill(places, place, centre(fine, cell), fineGround, cell, hole)
   }
-  return places
+  const greenPlaces = Int32Array.from(
+    Array.from(places.ground.keys()).filter((place) => places.ground[place] === GREEN),
+  )
+  for (const [index, place] of greenPlaces.entries()) places.greenIndex[place] = index
+  return { ...places, greenPlaces }
 }
+
+const GREEN = groundCode('green')
 
 /** The place that holds a point; what leaves the raster lies on its nearest edge. */
 export function placeAt(places: Places, x: number, y: number): number {

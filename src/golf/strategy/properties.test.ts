@@ -43,7 +43,7 @@ const player = inventedPlayer(CLUBS)
 
 describe('what must be true of every plan', () => {
   it('mirrors: a mirrored player on a mirrored hole has the same values within 1e-9 and the mirrored plan', () => {
-    const hole = troubled(240.7)
+    const hole = { ...troubled(240.7), greenFallPercent: 3, greenFallTowardDegrees: 200 }
     const question = {
       courseName: 'test',
       day: CALM_DAY,

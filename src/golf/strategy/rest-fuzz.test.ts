@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { greenSurface } from '#golf/course/green-surface.ts'
 import { GROUND_CLASSES, type Ground } from '#golf/course/ground.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { area, box, disc, inventedHole } from './invented-hole.fixture.ts'
@@ -12,7 +13,8 @@ import {
   outcomePlace,
 } from './outcome.ts'
 import { groundOf, type Places, placeAt, placesOf } from './places.ts'
-import { restFrom, restTables } from './rest-tables.ts'
+import { type RunGround, restFrom, runGround } from './rest-from.ts'
+import { restTables } from './rest-tables.ts'
 import { RUN_STEP_METRES } from './settings.ts'
 
 const RUNS = 100_000
@@ -42,6 +44,9 @@ const hole = inventedHole(330, [
   area('out', box(-300, 300, 371.3, 600), 'out beyond'),
 ])
 
+/** Falls by 3 % to the front left. */
+const green = greenSurface({ pin: hole.pin, greenFallPercent: 3, greenFallTowardDegrees: 205 })
+
 /** Whether the way back from a landing meets any ground outside hazards. */
 function hasWayBack(places: Places, landing: number, heading: number, metres: number): boolean {
   for (let back = RUN_STEP_METRES; back <= metres; back += RUN_STEP_METRES) {
@@ -54,8 +59,10 @@ function hasWayBack(places: Places, landing: number, heading: number, metres: nu
 
 describe('any landing, run and heading on a hole with every ground', () => {
   let places: Places
+  let ground: RunGround
   beforeAll(() => {
     places = placesOf(hole)
+    ground = runGround(places, green, 'normal')
   })
 
   it('is laid over every class of ground', () => {
@@ -67,14 +74,16 @@ describe('any landing, run and heading on a hole with every ground', () => {
     const next = seededGenerator(4300)
     const kinds = new Int32Array(OUTCOME_KINDS)
     let withoutCrossing = 0
-    for (let run = 0; run < RUNS; run++) {
+    for (let ball = 0; ball < RUNS; ball++) {
       const landing = Math.floor(next() * places.count)
       const heading = (2 * next() - 1) * Math.PI
-      const metres = 120 * next()
-      const outcome = restFrom(places, landing, Math.round(metres / RUN_STEP_METRES), heading)
+      // From back by 20 m to on by 120 m; a green that falls may double what is left.
+      const run = 140 * next() - 20
+      const metres = 2 * Math.abs(run)
+      const outcome = restFrom(ground, landing, run, heading, RUN_STEP_METRES)
       const kind = outcomeKind(places, outcome)
       const place = outcomePlace(places, outcome)
-      const say = (): string => JSON.stringify({ run, landing, heading, metres, outcome, kind, place })
+      const say = (): string => JSON.stringify({ ball, run, landing, heading, metres, outcome, kind, place })
       if (!Number.isInteger(outcome) || outcome < 0 || kind >= OUTCOME_KINDS || place >= places.count)
         expect.fail(say())
       const landed = groundOf(places, landing)
@@ -101,12 +110,17 @@ describe('any landing, run and heading on a hole with every ground', () => {
 
   it('is found in the tables as it is followed', () => {
     const next = seededGenerator(4400)
-    const rest = restTables(places)
+    const rest = restTables(places, green)
     for (let table = 0; table < 60; table++) {
       const heading = (2 * next() - 1) * 3 * Math.PI
       const outcomes = rest.tableFor(120 * next(), heading)
       expect(outcomes.length).toBe(places.count)
       for (const outcome of outcomes)
+        if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${table}: ${outcome}`)
+      const runs = { falling: 40 * next() - 10, level: 30 * next() - 10, rising: 20 * next() - 10 }
+      const onGreen = rest.greenTableFor(runs, heading)
+      expect(onGreen.length).toBe(places.greenPlaces.length)
+      for (const outcome of onGreen)
         if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${table}: ${outcome}`)
     }
   })

@@ -7,7 +7,7 @@ import { lieOfGround } from './lie-of-ground.ts'
 import { outcomePlace } from './outcome.ts'
 import { groundOf, type Places, placeAt } from './places.ts'
 import { MOST_STROKES } from './settings.ts'
-import type { ShotTable } from './shot-table.ts'
+import { outcomeAt, type ShotTable } from './shot-table.ts'
 import { returnedShare } from './stroke-cost.ts'
 
 /**
@@ -83,7 +83,7 @@ function chanceOf(
   let chance = 0
   for (let k = 0; k < table.weight.length; k++) {
     const landing = placeAt(places, at.x + (table.dx[k] as number), at.y + (table.dy[k] as number))
-    const outcome = (table.rest[k] as Int32Array)[landing] as number
+    const outcome = outcomeAt(places, table, k, landing)
     const weight = table.weight[k] as number
     if (costs.isSpecial[outcome] === 0) {
       chance += weight * after(1, outcome)

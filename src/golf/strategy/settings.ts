@@ -37,6 +37,8 @@ export const PARTIAL_SWING_METRES = 40
 /** Runs are followed in steps of this length, metres, and along headings rounded to this many degrees. */
 export const RUN_STEP_METRES = 1.5
 export const RUN_HEADING_STEP_DEGREES = 4
+/** On the green runs are told apart by this length, metres, and followed in such steps: strokes there depend on feet. */
+export const GREEN_RUN_STEP_METRES = 0.5
 /** Actions of a state that are kept between full sweeps. */
 export const KEPT_ACTIONS = 6
 

@@ -1,10 +1,14 @@
 import type { Flights } from '#golf/ball/flights.ts'
-import { runToday } from '#golf/ball/run-today.ts'
+import { type GreenRuns, greenRunsToday, runToday } from '#golf/ball/run-today.ts'
+import { LEAST_MISHIT_GREEN_SHARE } from '#golf/ball/surface-settings.ts'
+import type { GroundToday } from '#golf/ball/turf.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
 import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
 import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
+import type { Outcome } from './outcome.ts'
+import type { Places } from './places.ts'
 import type { RestTable, RestTables } from './rest-tables.ts'
 import { LEAST_MISHIT_CARRY_SHARE, RUN_STEP_METRES } from './settings.ts'
 import type { Shot } from './shots.ts'
@@ -27,7 +31,9 @@ export interface ShotTable {
   readonly directionShare: Float64Array
   /** Chance of each strike; they add up to 1. */
   readonly weight: Float64Array
+  /** By place where the ball lands off the green, and by number on the green. */
   readonly rest: readonly RestTable[]
+  readonly restOnGreen: readonly RestTable[]
 }
 
 export interface ShotTableInput {
@@ -36,7 +42,7 @@ export interface ShotTableInput {
   readonly heading: number
   readonly player: Player
   readonly flights: Flights
-  readonly firmness: number
+  readonly today: GroundToday
   readonly strikes: Strikes
   readonly rest: RestTables
   readonly cellMetres: number
@@ -52,11 +58,18 @@ export function shotTable(input: ShotTableInput): ShotTable {
   const effect = lieEffect(input.lie, shot.club, input.player)
   const change = input.flights.changeFor(shot.loftDegrees, stock.carryMetres, heading)
   const mishitShare = Math.min(stock.mishitShare * effect.mishit, 0.9)
-  const run = runToday(Math.max(0, stock.totalMetres - stock.carryMetres), change) * input.firmness
+  const stockRun = Math.max(0, stock.totalMetres - stock.carryMetres)
+  const run = runToday(stockRun, change) * input.today.firmness
   const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction
   const curve = Math.atan(stock.curveShare)
   // Runs are followed in whole steps; what is left of one, less than half a step either way, is laid on the carry.
   const runLeft = run - RUN_STEP_METRES * Math.round(run / RUN_STEP_METRES)
+  const onGreen = greenRunsToday(stockRun, change, input.today, 1, input.rest.isGreenSloped)
+  const goodOnGreen = eachRun(onGreen, (metres) => metres - runLeft)
+  const mishitOnGreen = eachRun(
+    onGreen,
+    (metres) => Math.max(metres, LEAST_MISHIT_GREEN_SHARE * run) - runLeft,
+  )
   const count = strikes.count
   const table = {
     shot,
@@ -69,6 +82,7 @@ export function shotTable(input: ShotTableInput): ShotTable {
     cellDy: new Int32Array(count),
     weight: new Float64Array(count),
     rest: new Array<RestTable>(count),
+    restOnGreen: new Array<RestTable>(count),
   }
   for (let k = 0; k < count; k++) {
     const isGood = k < strikes.goodCount
@@ -93,6 +107,19 @@ export function shotTable(input: ShotTableInput): ShotTable {
       ? (1 - mishitShare) / strikes.goodCount
       : mishitShare / (count - strikes.goodCount)
     table.rest[k] = input.rest.tableFor(run, direction + curve)
+    table.restOnGreen[k] = input.rest.greenTableFor(isGood ? goodOnGreen : mishitOnGreen, direction + curve)
   }
   return table
+}
+
+function eachRun(runs: GreenRuns, change: (metres: number) => number): GreenRuns {
+  return { falling: change(runs.falling), level: change(runs.level), rising: change(runs.rising) }
+}
+
+/** What becomes of strike `k` that lands in a place: an outcome number. */
+export function outcomeAt(places: Places, table: ShotTable, k: number, landing: number): Outcome {
+  const onGreen = places.greenIndex[landing] as number
+  return (
+    onGreen < 0 ? (table.rest[k] as RestTable)[landing] : (table.restOnGreen[k] as RestTable)[onGreen]
+  ) as number
 }

@@ -1,7 +1,7 @@
 import { cellIndex } from '#numbers/raster/raster.ts'
 import type { HoleModel } from './hole-model.ts'
 import { reliefPlaces } from './relief-places.ts'
-import type { ShotTable } from './shot-table.ts'
+import { outcomeAt, type ShotTable } from './shot-table.ts'
 
 /** One thing that may become of a stroke from the middle of a cell, with its chance; chances of one stroke add up to 1. */
 export type Fate =
@@ -29,7 +29,7 @@ export function fatesOf(model: HoleModel, table: ShotTable, cell: number): Fate[
       (places.x[cell] as number) + (table.dx[k] as number),
       (places.y[cell] as number) + (table.dy[k] as number),
     )
-    const outcome = (table.rest[k] as Int32Array)[landing] as number
+    const outcome = outcomeAt(places, table, k, landing)
     const place = outcome % places.count
     const kind = (outcome - place) / places.count
     if (kind === 0) {

@@ -1,6 +1,6 @@
 import type { OutcomeCosts } from './outcome-costs.ts'
 import { type Places, placeAt } from './places.ts'
-import type { ShotTable } from './shot-table.ts'
+import { outcomeAt, type ShotTable } from './shot-table.ts'
 
 /** From this share on every ball goes back: the shot never ends the hole. Below one by more than the rounding of a sum of weights. */
 const SURELY_BACK = 1 - 1e-9
@@ -19,9 +19,9 @@ export function costFromCell(
   values: Float64Array,
   here: number,
 ): number {
-  const { coarse, isNearPin } = places
+  const { coarse, isNearPin, greenIndex } = places
   const { columns, rows } = coarse
-  const { cellDx, cellDy, dx, dy, weight, rest } = table
+  const { cellDx, cellDy, dx, dy, weight, rest, restOnGreen } = table
   const { isSpecial, isKnown, kept, returned, relief, reliefInKept, relieved } = costs
   const row = Math.floor(cell / columns)
   const column = cell - row * columns
@@ -35,8 +35,14 @@ export function costFromCell(
     atColumn = atColumn < 0 ? 0 : atColumn >= columns ? columns - 1 : atColumn
     atRow = atRow < 0 ? 0 : atRow >= rows ? rows - 1 : atRow
     let place = atRow * columns + atColumn
-    if (isNearPin[place] === 1) place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
-    const outcome = (rest[k] as Int32Array)[place] as number
+    let onGreen = -1
+    if (isNearPin[place] === 1) {
+      place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
+      onGreen = greenIndex[place] as number
+    }
+    const outcome = (
+      onGreen < 0 ? (rest[k] as Int32Array)[place] : (restOnGreen[k] as Int32Array)[onGreen]
+    ) as number
     const chance = weight[k] as number
     if (isSpecial[outcome] === 0) {
       sum += chance * (values[outcome] as number)
@@ -66,12 +72,12 @@ export function strokeShares(
   values: Float64Array,
   here: number,
 ): { readonly sum: number; readonly back: number } {
-  const { dx, dy, weight, rest } = table
+  const { dx, dy, weight } = table
   let sum = 0
   let back = 0
   for (let k = 0; k < weight.length; k++) {
     const place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
-    const outcome = (rest[k] as Int32Array)[place] as number
+    const outcome = outcomeAt(places, table, k, place)
     const chance = weight[k] as number
     if (costs.isSpecial[outcome] === 0) {
       sum += chance * (values[outcome] as number)

@@ -1,0 +1,102 @@
+import { GREEN_PULL_FEET, RUN_SHARES } from '#golf/ball/surface-settings.ts'
+import { type GroundToday, runShare, type Surface } from '#golf/ball/turf.ts'
+import { REFERENCE_DAY } from '#golf/course/day.ts'
+import type { GreenSurface } from '#golf/course/green-surface.ts'
+import { GROUND_CLASSES, groundCode } from '#golf/course/ground.ts'
+import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS, type Outcome, outcomeOf } from './outcome.ts'
+import { type Places, placeAt } from './places.ts'
+import { LONGEST_CROSSING_METRES, RUN_STEP_METRES } from './settings.ts'
+
+const OUT = groundCode('out')
+const RED = groundCode('penalty-red')
+const YELLOW = groundCode('penalty-yellow')
+const GREEN = groundCode('green')
+
+/** The ground of a hole as a running ball meets it. */
+export interface RunGround {
+  readonly places: Places
+  readonly green: GreenSurface
+  /** By code of the ground: run on it as a share of the run on a level fairway of the same day. */
+  readonly shares: Float64Array
+}
+
+/** The ground of a hole with its rough as the day says. */
+export function runGround(places: Places, green: GreenSurface, rough: GroundToday['rough']): RunGround {
+  const shares = Float64Array.from(GROUND_CLASSES, (ground) =>
+    ground in RUN_SHARES ? runShare(ground as Surface, rough) : 0,
+  )
+  return { places, green, shares }
+}
+
+/**
+ * Follows one run step by step: each ground uses it up at its own rate; a penalty area or the boundary ends it.
+ * `runMetres` is the run on a level fairway, or, for a ball that lands on the green, its run there; negative is back
+ * against the heading. The run is rounded to whole steps. A ball that runs on to a green from outside is slowed and
+ * sped up by its slope as one that rolls.
+ */
+export function restFrom(
+  ground: RunGround,
+  landing: number,
+  runMetres: number,
+  heading: number,
+  stepMetres: number,
+): Outcome {
+  const { places, shares } = ground
+  const along = runMetres < 0 ? -stepMetres : stepMetres
+  const dx = along * Math.sin(heading)
+  const dy = along * Math.cos(heading)
+  let x = places.x[landing] as number
+  let y = places.y[landing] as number
+  let place = landing
+  let code = places.ground[place] as number
+  if (code === OUT || code === RED || code === YELLOW) {
+    const crossing = crossingPlace(places, x, y, heading)
+    return outcomeOf(places, kindOf(code), crossing)
+  }
+  // The run of a ball that lands on the green is what it is on the slope there.
+  const hasLandedOnGreen = code === GREEN
+  const ownShare = hasLandedOnGreen ? (shares[GREEN] as number) : 1
+  // Half a step more than the run, so that a run is rounded to whole steps and not cut down to them.
+  let run = (Math.round(Math.abs(runMetres) / stepMetres) + 0.5) / ownShare
+  for (;;) {
+    let share = shares[code] as number
+    if (share === 0) break
+    if (code === GREEN && !hasLandedOnGreen) share *= rollShare(ground, place, dx / stepMetres, dy / stepMetres)
+    run -= 1 / share
+    if (run < 0) break
+    x += dx
+    y += dy
+    const next = placeAt(places, x, y)
+    code = places.ground[next] as number
+    if (code === OUT || code === RED || code === YELLOW) return outcomeOf(places, kindOf(code), place)
+    place = next
+  }
+  return outcomeOf(places, AT_REST, place)
+}
+
+/** How far a ball rolls on the green at a place, along a direction of length 1, as a share of the same roll on the level. */
+function rollShare({ places, green }: RunGround, place: number, alongX: number, alongY: number): number {
+  if (green.source === 'level') return 1
+  const [riseX, riseY] = green.gradientAt(places.x[place] as number, places.y[place] as number)
+  const pull = ((5 / 7) * (riseX * alongX + riseY * alongY)) / (GREEN_PULL_FEET / REFERENCE_DAY.greenSpeedFeet)
+  return 1 / Math.min(1 / LEAST_ROLL_SHARE, Math.max(LEAST_ROLL_SHARE, 1 + pull))
+}
+
+/** A slope of the green at most doubles or halves what is left of a run. Our assumption. */
+const LEAST_ROLL_SHARE = 0.5
+
+/** The last place outside the penalty area (or boundary) on the way back along the ball's own path; the landing itself when there is none. */
+function crossingPlace(places: Places, x: number, y: number, heading: number): number {
+  const dx = RUN_STEP_METRES * Math.sin(heading)
+  const dy = RUN_STEP_METRES * Math.cos(heading)
+  for (let back = 1; back * RUN_STEP_METRES <= LONGEST_CROSSING_METRES; back++) {
+    const place = placeAt(places, x - back * dx, y - back * dy)
+    const code = places.ground[place] as number
+    if (code !== OUT && code !== RED && code !== YELLOW) return place
+  }
+  return placeAt(places, x, y)
+}
+
+function kindOf(code: number): number {
+  return code === RED ? IN_RED : code === YELLOW ? IN_YELLOW : OUT_OF_BOUNDS
+}
