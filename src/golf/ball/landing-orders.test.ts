@@ -22,7 +22,10 @@ const landing = fc
     spinRpm: spin * (2100 + 6000 * steepness),
   }))
 const firmness = fc.double({ min: 0.3, max: 1.5, noNaN: true })
-const turf = (surface: Parameters<typeof turfOf>[0], today: Partial<GroundToday> = {}): typeof PENNER_TURF => {
+const turf = (
+  surface: Parameters<typeof turfOf>[0],
+  today: Partial<GroundToday> = {},
+): typeof PENNER_TURF => {
   const made = turfOf(surface, { ...NORMAL_GROUND, ...today })
   if (made === null) throw new Error(`a ball stops in ${surface}`)
   return made
@@ -84,7 +87,8 @@ describe('orders of the landing', () => {
           forward(one, turf('rough', { firmness: firm, rough: 'long' })),
           forward(one, turf('heavy', { firmness: firm })),
         ]
-        for (const [index, run] of runs.slice(1).entries()) expect(run).toBeLessThan((runs[index] as number) + HAIR)
+        for (const [index, run] of runs.slice(1).entries())
+          expect(run).toBeLessThan((runs[index] as number) + HAIR)
       }),
       { numRuns: 100 },
     )
@@ -113,7 +117,9 @@ describe('orders of the landing', () => {
 
   it('rolls further on a faster green', () => {
     const one = { speed: 22, angle: degreesToRadians(45), spinRpm: 3000 }
-    const [slow, fast] = [7, 12].map((feet) => simulateRun(one, 0, turf('green', { greenSpeedFeet: feet })).roll)
+    const [slow, fast] = [7, 12].map(
+      (feet) => simulateRun(one, 0, turf('green', { greenSpeedFeet: feet })).roll,
+    )
     // The ramp test: a roll goes as the speed of the green.
     expect((fast as number) / (slow as number)).toBeCloseTo(12 / 7, 9)
   })

@@ -11,7 +11,9 @@ import { type GroundToday, turfOf } from './turf.ts'
  */
 export function runToday(stockRun: number, change: FlightChange, spinShare: number = 1): number {
   const fromSpin =
-    spinShare === 1 ? 0 : runOfLanding(landingOf(change, spinShare), 0) - runOfLanding(landingOf(change, 1), 0)
+    spinShare === 1
+      ? 0
+      : runOfLanding(landingOf(change, spinShare), 0) - runOfLanding(landingOf(change, 1), 0)
   return Math.max(0, scaled(stockRun, change, change.run + fromSpin))
 }
 

@@ -56,9 +56,6 @@ export const ROLLING_FACTORS = {
   heavy: 6,
   scrub: 8,
 } as const
-/** Level deceleration on a green over gravity, times its speed in feet: v₀²/(2 g S) with 1.83 m/s on the ramp test. */
-export const GREEN_PULL_FEET = 0.559
-
 /** A mishit comes in without the spin that stops a ball on a green: its run there is at least this share of its run on the fairway. Our assumption. */
 export const LEAST_MISHIT_GREEN_SHARE = 0.7
 /** Slope of a green at which landings are worked out besides level, metres a metre: between them straight lines. */

@@ -1,6 +1,8 @@
+import { GRAVITY } from './flight-settings.ts'
+import { ROLLING_SHARE } from './green-settings.ts'
+import { greenSlowing } from './green-slowing.ts'
 import { PENNER_TURF, type Turf } from './simulate-run.ts'
 import {
-  GREEN_PULL_FEET,
   RESTITUTION_EXPONENT,
   ROLLING_FACTORS,
   RUN_SHARES,
@@ -42,7 +44,7 @@ export function turfOf(surface: Surface, today: GroundToday): Turf | null {
     tiltShare: tiltOf(hardness),
     rollingFriction:
       surface === 'green'
-        ? ((7 / 5) * GREEN_PULL_FEET) / today.greenSpeedFeet
+        ? greenSlowing(today.greenSpeedFeet) / (ROLLING_SHARE * GRAVITY)
         : PENNER_TURF.rollingFriction * ROLLING_FACTORS[surface],
   }
 }
@@ -52,6 +54,9 @@ function tiltOf(hardness: number): number {
   const knots = TILT_BY_HARDNESS
   const above = knots.findIndex(([at]) => at >= hardness)
   const [highAt, high] = knots[above < 0 ? knots.length - 1 : above] as readonly [number, number]
-  const [lowAt, low] = knots[above < 0 ? knots.length - 1 : Math.max(0, above - 1)] as readonly [number, number]
+  const [lowAt, low] = knots[above < 0 ? knots.length - 1 : Math.max(0, above - 1)] as readonly [
+    number,
+    number,
+  ]
   return highAt === lowAt ? high : low + ((high - low) * (hardness - lowAt)) / (highAt - lowAt)
 }

@@ -214,7 +214,13 @@ function strike(
   heading: number,
   model: HoleModel,
   random: () => number,
-): { readonly dx: number; readonly dy: number; readonly heading: number; readonly run: number; readonly runOnGreen: number } {
+): {
+  readonly dx: number
+  readonly dy: number
+  readonly heading: number
+  readonly run: number
+  readonly runOnGreen: number
+} {
   const { stock } = shot
   const effect = lieEffect(lie, shot.club, player)
   const isMishit = random() < stock.mishitShare * effect.mishit

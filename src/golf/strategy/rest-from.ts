@@ -1,4 +1,7 @@
-import { GREEN_PULL_FEET, RUN_SHARES } from '#golf/ball/surface-settings.ts'
+import { GRAVITY } from '#golf/ball/flight-settings.ts'
+import { ROLLING_SHARE } from '#golf/ball/green-settings.ts'
+import { greenSlowing } from '#golf/ball/green-slowing.ts'
+import { RUN_SHARES } from '#golf/ball/surface-settings.ts'
 import { type GroundToday, runShare, type Surface } from '#golf/ball/turf.ts'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import type { GreenSurface } from '#golf/course/green-surface.ts'
@@ -15,7 +18,10 @@ const GREEN = groundCode('green')
 /** The ground of a hole as a running ball meets it. */
 export interface RunGround {
   readonly places: Places
-  readonly green: GreenSurface
+  readonly isGreenSloped: boolean
+  /** By number of the place on the green: rise per metre towards +x and towards +y. */
+  readonly riseX: Float64Array
+  readonly riseY: Float64Array
   /** By code of the ground: run on it as a share of the run on a level fairway of the same day. */
   readonly shares: Float64Array
 }
@@ -25,7 +31,17 @@ export function runGround(places: Places, green: GreenSurface, rough: GroundToda
   const shares = Float64Array.from(GROUND_CLASSES, (ground) =>
     ground in RUN_SHARES ? runShare(ground as Surface, rough) : 0,
   )
-  return { places, green, shares }
+  const isGreenSloped = green.source !== 'level'
+  const rises = Array.from(places.greenPlaces, (place) =>
+    isGreenSloped ? green.gradientAt(places.x[place] as number, places.y[place] as number) : [0, 0],
+  )
+  return {
+    places,
+    isGreenSloped,
+    riseX: Float64Array.from(rises, ([riseX]) => riseX as number),
+    riseY: Float64Array.from(rises, ([, riseY]) => riseY as number),
+    shares,
+  }
 }
 
 /**
@@ -61,7 +77,8 @@ export function restFrom(
   for (;;) {
     let share = shares[code] as number
     if (share === 0) break
-    if (code === GREEN && !hasLandedOnGreen) share *= rollShare(ground, place, dx / stepMetres, dy / stepMetres)
+    if (code === GREEN && !hasLandedOnGreen)
+      share *= rollShare(ground, place, dx / stepMetres, dy / stepMetres)
     run -= 1 / share
     if (run < 0) break
     x += dx
@@ -75,10 +92,11 @@ export function restFrom(
 }
 
 /** How far a ball rolls on the green at a place, along a direction of length 1, as a share of the same roll on the level. */
-function rollShare({ places, green }: RunGround, place: number, alongX: number, alongY: number): number {
-  if (green.source === 'level') return 1
-  const [riseX, riseY] = green.gradientAt(places.x[place] as number, places.y[place] as number)
-  const pull = ((5 / 7) * (riseX * alongX + riseY * alongY)) / (GREEN_PULL_FEET / REFERENCE_DAY.greenSpeedFeet)
+function rollShare(ground: RunGround, place: number, alongX: number, alongY: number): number {
+  if (!ground.isGreenSloped) return 1
+  const index = ground.places.greenIndex[place] as number
+  const grade = (ground.riseX[index] as number) * alongX + (ground.riseY[index] as number) * alongY
+  const pull = (ROLLING_SHARE * GRAVITY * grade) / greenSlowing(REFERENCE_DAY.greenSpeedFeet)
   return 1 / Math.min(1 / LEAST_ROLL_SHARE, Math.max(LEAST_ROLL_SHARE, 1 + pull))
 }
 

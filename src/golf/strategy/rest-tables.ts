@@ -49,15 +49,16 @@ export function restTables(
   }
 
   function buildGreenTable(runs: GreenRuns, heading: number): RestTable {
-    return Int32Array.from(places.greenPlaces, (place) => {
-      const [riseX, riseY] = green.gradientAt(places.x[place] as number, places.y[place] as number)
-      const run = runOnSlope(runs, riseX * Math.sin(heading) + riseY * Math.cos(heading))
+    const [sin, cos] = [Math.sin(heading), Math.cos(heading)]
+    return Int32Array.from(places.greenPlaces, (place, index) => {
+      const grade = (ground.riseX[index] as number) * sin + (ground.riseY[index] as number) * cos
+      const run = runOnSlope(runs, grade)
       return restFrom(ground, place, run, heading, GREEN_RUN_STEP_METRES)
     })
   }
 
   return {
-    isGreenSloped: green.source !== 'level',
+    isGreenSloped: ground.isGreenSloped,
     tableFor(runMetres, heading) {
       const steps = Math.max(0, Math.round(runMetres / RUN_STEP_METRES))
       const index = indexOf(heading)
