@@ -267,7 +267,8 @@ function follow(
     }
     return { ...at, kind }
   }
-  for (let left = run; ; ) {
+  // Half a step more than the run, so that it is rounded to steps and not cut down to them.
+  for (let left = run + STEP / 2; ; ) {
     const share = ground in RUN_SHARES ? RUN_SHARES[ground as keyof typeof RUN_SHARES] : 0
     if (share === 0) break
     left -= STEP / share
