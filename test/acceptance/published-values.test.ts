@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { publishedPage, publishedSubjects } from '../../tools/published-values/published-page.ts'
-import { isBeyondBound } from '../../tools/published-values/published-row.ts'
+import { differenceOf, isBeyondBound } from '../../tools/published-values/published-row.ts'
 
 const subjects = publishedSubjects()
 const rows = subjects.flatMap((subject) => subject.rows)
@@ -24,6 +24,14 @@ describe('published values beside ours', () => {
   it('ask every question once', () => {
     const asked = rows.map((row) => `${row.what} ${row.source}`)
     expect(asked.filter((question, at) => asked.indexOf(question) !== at)).toEqual([])
+  })
+
+  it('hold for whole holes, solved: three rows in four within their bound, none further off than twice it', () => {
+    const solved = rows.filter((row) => row.what.includes('solved'))
+    expect(solved.length).toBeGreaterThanOrEqual(60)
+    expect(solved.filter(isBeyondBound).length).toBeLessThanOrEqual(solved.length / 4)
+    const far = solved.filter((row) => Math.abs(differenceOf(row)) > 2 * row.bound)
+    expect(far.map((row) => row.what)).toEqual([])
   })
 
   it('carry a reason wherever they differ by more than their bound', () => {

@@ -1,5 +1,5 @@
+import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_KINDS, clubKind } from './club-names.ts'
-import { nearestWord } from './nearest-word.ts'
 import { LIES } from './player.ts'
 import type { ClubFile, PlayerFile } from './player-file.ts'
 import { fieldName, type PlayerFault } from './player-shape.ts'

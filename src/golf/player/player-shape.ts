@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import type { FaultCode } from '#faults/codes.ts'
-import { nearestWord } from './nearest-word.ts'
+import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_NUMBERS, type ClubFile, type PlayerFile } from './player-file.ts'
 
 /** A `player/1` document as it stands, before what is marked as a guess is taken out. */

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs'
 import Papa from 'papaparse'
 import { describe, expect, it } from 'vitest'
-import { feetToMetres, METRES_PER_YARD, yardsToMetres } from '#numbers/units/units.ts'
+import { feetToMetres, METRES_PER_YARD, metresToYards, yardsToMetres } from '#numbers/units/units.ts'
+import { directionSdOfAllShots, meanTotalOfAllShots } from './all-shots.ts'
 import { completePlayer } from './complete-player.ts'
 import { angleOnlyChance, fitPuttingAngle } from './fit-putting-angle.ts'
 import type { Club, Player } from './player.ts'
 import { priorDriveTotal } from './prior.ts'
 import { priorPutting, priorStrokesLost } from './prior-near-green.ts'
 import { puttingValues } from './putting-values.ts'
-import { MISHIT_DIRECTION_FACTOR } from './settings.ts'
 import { shortGameShares } from './short-game-shares.ts'
 import { shortGameValue } from './short-game-values.ts'
 
@@ -31,17 +31,7 @@ function playerOf(handicapIndex: number, sex: Player['sex'] = 'male'): Player {
   })
 }
 
-/** Mean total of all shots, yards, mishits included (a mishit runs as the stock shot). */
-function meanTotalYards(club: Club): number {
-  return (
-    (club.totalMetres - club.carryMetres * club.mishitShare * (1 - club.mishitCarryShare)) / METRES_PER_YARD
-  )
-}
-
-/** Direction spread of all shots, degrees, mishits included. */
-function allShotsDirectionSd(club: Club): number {
-  return club.directionSdDegrees * Math.sqrt(1 + club.mishitShare * (MISHIT_DIRECTION_FACTOR ** 2 - 1))
-}
+const meanTotalYards = (club: Club): number => metresToYards(meanTotalOfAllShots(club))
 
 function clubOf(player: Player, name: string): Club {
   const club = player.clubs.find((one) => one.name === name)
@@ -246,7 +236,7 @@ describe('the prior against published tables', () => {
       [26, 7.9],
     ] as const
     for (const [handicap, degrees] of published) {
-      const spread = allShotsDirectionSd(clubOf(playerOf(handicap), 'driver'))
+      const spread = directionSdOfAllShots(clubOf(playerOf(handicap), 'driver'))
       expect(Math.abs(spread - degrees), `index ${handicap}`).toBeLessThan(0.4)
     }
   })

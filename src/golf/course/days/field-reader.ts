@@ -1,4 +1,5 @@
 import type { FaultCode } from '#faults/codes.ts'
+import { nearestWord } from '#faults/nearest-word.ts'
 
 /** One thing wrong with a field of a document. */
 export interface FieldFault {
@@ -76,7 +77,7 @@ export function fieldReader(json: object, path: string, faults: FieldFault[]): F
     allowOnly(...known) {
       for (const name of names) {
         if (known.includes(name)) continue
-        const meant = known.find((candidate) => isAlike(candidate, name))
+        const meant = nearestWord(name, known)
         const hint = meant ? `Did you mean ${meant}?` : `Known here: ${known.join(', ')}.`
         report('MAR-DAY-003', name, `is not a field of day/1. ${hint}`)
       }
@@ -88,10 +89,4 @@ function shown(value: unknown): string {
   if (Array.isArray(value)) return 'a list'
   if (typeof value === 'object') return 'an object'
   return typeof value === 'string' ? `the text "${value}"` : String(value)
-}
-
-/** The same letters, or one the start of the other: `temperature` for `temperature_c`, `green_speed_ft` for `greenSpeed_ft`. */
-function isAlike(known: string, written: string): boolean {
-  const [a, b] = [known, written].map((name) => name.toLowerCase().replace(/[^a-z]/g, ''))
-  return !!a && !!b && (a.startsWith(b) || b.startsWith(a))
 }

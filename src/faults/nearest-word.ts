@@ -1,4 +1,7 @@
-/** The known word a person most likely meant, `null` when none is near: at most a third of the letters differ. */
+/**
+ * The known word a person most likely meant, `null` when none is near: at most a third of the letters differ, or one is
+ * the start of the other (`temperature` for `temperature_c`).
+ */
 export function nearestWord(word: string, known: readonly string[]): string | null {
   let best: string | null = null
   let fewest = Math.max(1, Math.floor(word.length / 3)) + 1
@@ -8,7 +11,18 @@ export function nearestWord(word: string, known: readonly string[]): string | nu
     best = candidate
     fewest = edits
   }
-  return best
+  return best ?? known.find((candidate) => isStart(lettersOf(candidate), lettersOf(word))) ?? null
+}
+
+/** Fewer letters than this are the start of too many words. */
+const LEAST_START = 3
+
+function isStart(a: string, b: string): boolean {
+  return Math.min(a.length, b.length) >= LEAST_START && (a.startsWith(b) || b.startsWith(a))
+}
+
+function lettersOf(word: string): string {
+  return word.toLowerCase().replace(/[^a-z0-9]/g, '')
 }
 
 /** Fewest insertions, deletions and replacements that turn one word into the other. */
