@@ -139,6 +139,19 @@ describe('marram measure', () => {
     expect(marramJson('measure', COURSE, '--hole', '7', '--units', 'yards').document).toEqual(document)
   })
 
+  it('says how long the hole plays on a day and why, and when that must not be used', () => {
+    const day = 'examples/westerly.day.json'
+    const { document } = marramJson('measure', COURSE, '--hole', '7', '--day', day)
+    // The seventh runs to the east-south-east, so that a westerly blows behind.
+    expect(document.plays.plays_m).toBeLessThan(document.hole.length_m)
+    expect(document.plays.byWind_m).toBeLessThan(0)
+    const { out } = marram('measure', COURSE, '--hole', '7', '--day', day)
+    expect(out).toContain(`Plays ${Math.round(document.plays.plays_m / 0.9144)} yd: wind −`)
+    expect(out).toContain('Rule 4.3a')
+    expect(out).toMatch(/The green falls \d\.\d per cent towards its front, by \d+ spot heights\./)
+    expectFailure('MAR-FILE-001', 'measure', COURSE, '--hole', '7', '--day', 'nowhere.day.json')
+  })
+
   it('says which holes and tees there are when asked for another', () => {
     expect(expectFailure('MAR-COURSE-001', 'measure', COURSE, '--hole', '77')).toContain('18')
     expectFailure('MAR-COURSE-002', 'measure', COURSE, '--hole', '7', '--tee', 'nobody')

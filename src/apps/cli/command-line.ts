@@ -51,6 +51,7 @@ export function commandLine(
     .argument('<course>', COURSE)
     .requiredOption('--hole <ref>', 'the hole, by its number or name on the card')
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json): pin, markers and how long the hole plays')
     .action(async (course, _own, command) =>
       done(await measureCommand(course, command.optsWithGlobals(), machine)),
     )

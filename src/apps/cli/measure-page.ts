@@ -1,15 +1,23 @@
 import { greenSurveySentence } from '#golf/course/green-survey.ts'
 import type { HazardMeasure, HoleMeasures } from '#golf/course/hole-measures.ts'
+import { PLAYING_CAUTION } from '#golf/strategy/cautions.ts'
+import type { PlayingLength } from '#golf/strategy/playing-length.ts'
 import { tableLines } from './table.ts'
 import { lengthNumber, lengthText, type ReaderUnits, sideText } from './units-of-the-reader.ts'
 
 /** A hole as a page of numbers: length and bends, hazards in the order they come, fairway, green. */
-export function measurePage(measures: HoleMeasures, courseName: string, units: ReaderUnits): string[] {
+export function measurePage(
+  measures: HoleMeasures,
+  plays: PlayingLength,
+  courseName: string,
+  units: ReaderUnits,
+): string[] {
   const { ref, par, lengthMetres, teeName, strokeIndex } = measures
   return [
     `Hole ${ref}, par ${par}, ${lengthText(lengthMetres, units)}${teeName === '' ? '' : ` from the ${teeName} tees`} · ${courseName}`,
     ...(strokeIndex === null ? [] : [`Stroke index ${strokeIndex}`]),
     ...legLines(measures, units),
+    ...playsLines(measures, plays, units),
     ...hazardLines(measures.hazards, units),
     ...fairwayLines(measures, units),
     ...greenLines(measures, units),
@@ -27,6 +35,23 @@ function legLines({ legs, riseMetres }: HoleMeasures, units: ReaderUnits): strin
   const height = lengthText(Math.abs(riseMetres), units)
   if (Math.abs(riseMetres) < 0.5) return bends
   return [...bends, `The green lies ${height} ${riseMetres > 0 ? 'above' : 'below'} the tee.`]
+}
+
+/** How long the hole plays and why, where that is another number than its length; and when that must not be used. */
+function playsLines({ lengthMetres }: HoleMeasures, plays: PlayingLength, units: ReaderUnits): string[] {
+  if (lengthNumber(plays.playsMetres, units) === lengthNumber(lengthMetres, units)) return []
+  const parts = [
+    ['height', plays.byHeightMetres],
+    ['wind', plays.byWindMetres],
+    ['air', plays.byAirMetres],
+  ] as const
+  const why = parts.flatMap(([word, metres]) => {
+    const number = lengthNumber(Math.abs(metres), units)
+    return number === '0' ? [] : [`${word} ${metres > 0 ? '+' : '−'}${number}`]
+  })
+  return [
+    `Plays ${lengthText(plays.playsMetres, units)}${why.length === 0 ? '' : `: ${why.join(', ')}`}. ${PLAYING_CAUTION}`,
+  ]
 }
 
 function hazardLines(hazards: readonly HazardMeasure[], units: ReaderUnits): string[] {

@@ -3,7 +3,16 @@ import type { OutcomeGround, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
 import type { Machine } from './machine.ts'
 import type { PlannedHole } from './plan-one.ts'
-import { aimLine, aimText, costText, flipLines, leaveText, nextShotText, shareText } from './plan-words.ts'
+import {
+  aimLine,
+  aimText,
+  costText,
+  flipLines,
+  leaveText,
+  nextShotText,
+  playingText,
+  shareText,
+} from './plan-words.ts'
 import { CLUBS_PRINTED, SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { type Column, tableLines } from './table.ts'
 import { lengthText, type ReaderUnits } from './units-of-the-reader.ts'
@@ -29,7 +38,7 @@ export function planPage(planned: PlannedHole, units: ReaderUnits, machine: Mach
     colours.bold(
       `Hole ${hole.ref}, par ${hole.par}, ${lengthText(hole.length_m, units)}${tee} · ${plan.course}`,
     ),
-    `${plan.player}, ${situationText(plan, units)}`,
+    `${plan.player}, ${situationText(plan, units)}${pinText(plan, units)}`,
     '',
     plan.sentence,
     '',
@@ -68,6 +77,11 @@ function situationText(plan: Plan, units: ReaderUnits): string {
   const side =
     Math.round(x) === 0 ? '' : `, ${lengthText(Math.abs(x), units)} ${x > 0 ? 'right' : 'left'} of the line`
   return `from ${lengthText(y, units)} on${side}, lie: ${lie.replace('-', ' ')}`
+}
+
+/** How far the pin is and plays, where a stroke can reach it. */
+function pinText({ plays }: Plan, units: ReaderUnits): string {
+  return plays === null ? '' : `, the pin at ${playingText(plays.pin_m, plays.plays_m, units)}`
 }
 
 function clubLines(

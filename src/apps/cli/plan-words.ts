@@ -4,7 +4,7 @@ import { sentenceLine } from '#golf/strategy/sentence-line.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { PlannedHole } from './plan-one.ts'
 import { SMALLEST_PRINTED_COST, SMALLEST_PRINTED_SHARE } from './settings.ts'
-import { lengthText, type ReaderUnits, sideText, windText } from './units-of-the-reader.ts'
+import { lengthNumber, lengthText, type ReaderUnits, sideText, windText } from './units-of-the-reader.ts'
 
 /** A cost in strokes for a table: `–` when none is left after rounding, else `+0.04`. */
 export function costText(cost: number): string {
@@ -81,7 +81,18 @@ function thing(what: string): string {
 export function nextShotText(next: NextShot, units: ReaderUnits): string {
   const from = `${lengthText(next.from.y_m, units)} on, ${sideText(next.from.x_m, units)}, in the ${lieWord(next.lie)}`
   if (next.number === 'layup') return `from ${from}: lay up with the ${clubWords(next)}`
-  return `from ${from}: ${clubWords(next)} to the ${next.number} number`
+  return `from ${from}: ${clubWords(next)} to the ${next.number} number${playsText(next, units)}`
+}
+
+/** `, 152 yd, plays 160`: the second only where it is another number. */
+function playsText({ distance_m: distance, plays_m: plays }: NextShot, units: ReaderUnits): string {
+  return distance === null || plays === null ? '' : `, ${playingText(distance, plays, units)}`
+}
+
+/** `152 yd` or, where it plays another number, `152 yd, plays 160`. */
+export function playingText(metres: number, playsMetres: number, units: ReaderUnits): string {
+  const [number, plays] = [lengthNumber(metres, units), lengthNumber(playsMetres, units)]
+  return number === plays ? lengthText(metres, units) : `${lengthText(metres, units)}, plays ${plays}`
 }
 
 function lieWord(lie: string): string {

@@ -68,6 +68,8 @@ describe('words of the next shot', () => {
       club: '5-wood',
       shape: 'stock',
       number: 'layup',
+      distance_m: null,
+      plays_m: null,
     } as const
     const there = { ...hole, pin: [0, 200] } as unknown as Hole
     expect(shotLeft(shot, there, metres)).toBe('50 m left to the pin, from the first cut')

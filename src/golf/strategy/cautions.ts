@@ -6,6 +6,9 @@ import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 /** From this temperature on the page speaks of heat, degrees Celsius. Our assumption; club and local advice come first. */
 const HOT_CELSIUS = 28
 
+/** What stands beside every playing distance: Rule 4.3a, what a device may not do while a round is played. */
+export const PLAYING_CAUTION: string = `A playing distance counts height, wind and air: for preparation and lessons. In a counting round no measured height, slope-adjusted distance or measured wind may be used (Rule ${RULES_2023.devices.clause}).`
+
 /**
  * What a page of a plan must say besides the plan: people within reach, lightning, heat, whose word counts, and what
  * the survey lacks. Sources: Rule 1.2 (care for others) and Rule 5.7 (suspension); the rest common practice.
@@ -32,6 +35,7 @@ export function cautionsOf(
       `The survey has no par for this hole; ${hole.par} is taken from its length. The plan does not depend on it.`,
     )
   if (hole.riseMetres === 0) cautions.push('No heights in this survey: the hole is taken as level.')
+  if (hole.riseMetres !== 0 || day.wind.speedMetresPerSecond > 0) cautions.push(PLAYING_CAUTION)
   const survey = greenSurvey(hole)
   if (
     survey &&

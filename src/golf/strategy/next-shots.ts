@@ -7,6 +7,7 @@ import { lieOfGround } from './lie-of-ground.ts'
 import { AT_REST, outcomeKind } from './outcome.ts'
 import { groundOf } from './places.ts'
 import type { NextShot } from './plan.ts'
+import { playsToPin } from './plays-to-pin.ts'
 import type { ShotTable } from './shot-table.ts'
 
 /** A lie that fewer balls than this find is not worth a line of the plan. */
@@ -59,31 +60,41 @@ function nextFrom(model: HoleModel, problem: HoleProblem, place: number): NextSh
   const lie = lieOfGround(groundOf(model.places, place))
   if (!table || !lie) return []
   const from = { x_m: model.places.x[place] as number, y_m: model.places.y[place] as number }
+  const { number, at } = numberFor(model.hole, from, table)
+  const isLayup = number === 'layup'
   return [
-    { from, lie, club: table.shot.club, shape: table.shot.shape, number: numberFor(model.hole, from, table) },
+    {
+      from,
+      lie,
+      club: table.shot.club,
+      shape: table.shot.shape,
+      number,
+      distance_m: isLayup ? null : at,
+      plays_m: isLayup ? null : playsToPin(model, [from.x_m, from.y_m], at),
+    },
   ]
 }
 
-/** The number of the green that the middle of a pattern's finishes is nearest to, or a layup when it is short of them all. */
+/** The number of the green that the middle of a pattern's finishes is nearest to, with its distance in metres, or a layup when it is short of them all. */
 function numberFor(
   hole: Hole,
   from: { readonly x_m: number; readonly y_m: number },
   table: ShotTable,
-): NextShot['number'] {
+): { readonly number: NextShot['number']; readonly at: number } {
   const total = expectedTotal(table)
   const toPin = Math.atan2(hole.pin[0] - from.x_m, hole.pin[1] - from.y_m)
   const crossings = hole.green ? headingCrossings(hole.green, [from.x_m, from.y_m], toPin) : []
   const front = crossings[0] ?? Math.hypot(hole.pin[0] - from.x_m, hole.pin[1] - from.y_m)
   const back = crossings.at(-1) ?? front
-  if (total < front - SHORT_OF_GREEN_METRES) return 'layup'
-  const numbers = [
-    { number: 'front' as const, at: front },
-    { number: 'middle' as const, at: (front + back) / 2 },
-    { number: 'back' as const, at: back },
+  if (total < front - SHORT_OF_GREEN_METRES) return { number: 'layup', at: total }
+  const numbers: { readonly number: NextShot['number']; readonly at: number }[] = [
+    { number: 'front', at: front },
+    { number: 'middle', at: (front + back) / 2 },
+    { number: 'back', at: back },
   ]
   return numbers.reduce((nearest, one) =>
     Math.abs(one.at - total) < Math.abs(nearest.at - total) ? one : nearest,
-  ).number
+  )
 }
 
 /** Stock carry as played today from this lie, with the stock run. */

@@ -13,6 +13,7 @@ import { nextShots } from './next-shots.ts'
 import type { Plan } from './plan.ts'
 import { bestByClub, planOptions } from './plan-options.ts'
 import { type LengthUnits, planSentence } from './plan-sentence.ts'
+import { pinPlays } from './plays-to-pin.ts'
 import { scoreChances } from './score-distribution.ts'
 import { sentenceLine } from './sentence-line.ts'
 import {
@@ -107,6 +108,7 @@ export function planHole(question: PlanQuestion): Plan {
       low: Math.min(evaluation.value, doubt?.valueLow ?? evaluation.value),
       high: Math.max(evaluation.value, doubt?.valueHigh ?? evaluation.value),
     },
+    plays: pinPlays(model, [situation.x, situation.y]),
     ...facts,
     flips: question.flips === false ? [] : findFlips(solved, situation, contenders, hazard),
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.

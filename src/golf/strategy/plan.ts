@@ -20,6 +20,8 @@ export interface Plan {
     readonly objective: 'strokes'
   }
   readonly value: { readonly strokes: number; readonly low: number; readonly high: number }
+  /** The pin from the ball, and how far a carry to it plays today; `null` when no club of the player reaches so far. */
+  readonly plays: { readonly pin_m: number; readonly plays_m: number } | null
   readonly verdict: 'clear' | 'close' | 'too-close'
   readonly options: readonly PlanOption[]
   readonly flips: readonly Flip[]
@@ -94,4 +96,7 @@ export interface NextShot {
   readonly club: string
   readonly shape: ShotShape
   readonly number: 'front' | 'middle' | 'back' | 'layup'
+  /** To that number, and how far a carry to it plays today; `null` for a layup. */
+  readonly distance_m: number | null
+  readonly plays_m: number | null
 }

@@ -81,3 +81,7 @@ export const NEIGHBOUR_ACTIONS = 3
 export const NEIGHBOUR_TOLERANCE = 1e-3
 /** Bellman residual at which a hole counts as solved, strokes. */
 export const SOLVE_TOLERANCE = 1e-7
+
+/** A hole plays as long as its strokes of at most this length do, with the clubs of a bag whose driver carries so far, metres. Our assumption: an ordinary drive with its run, and its carry. */
+export const PLAYING_STROKE_METRES = 200
+export const PLAYING_DRIVER_METRES = 200
