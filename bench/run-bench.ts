@@ -3,11 +3,13 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { type Flights, flights } from '../src/golf/ball/flights.ts'
+import { greenSlowing } from '../src/golf/ball/green-slowing.ts'
 import { assembleCourse } from '../src/golf/course/assemble-course.ts'
 import { greenSurface } from '../src/golf/course/green-surface.ts'
 import { holeFromCourse } from '../src/golf/course/hole-from-course.ts'
 import { parseDay } from '../src/golf/course/parse-day.ts'
 import { completePlayer } from '../src/golf/player/complete-player.ts'
+import { greenPutting, greenRolls } from '../src/golf/player/green-putting.ts'
 import { parsePlayer } from '../src/golf/player/parse-player.ts'
 import { holeConditions } from '../src/golf/strategy/hole-conditions.ts'
 import { holeGround, holeModel } from '../src/golf/strategy/hole-model.ts'
@@ -25,6 +27,8 @@ const SOLVES = 3
 const CLUBS = 13
 const FLIGHT_HEADINGS = 36
 const RUN_METRES = 15
+/** A small green, a large one, and one so large that it is rare: nodes grow with the logarithm of the reach. */
+const GREEN_REACHES = [8, 20, 40]
 
 const read = (name: string): Buffer =>
   readFileSync(fileURLToPath(new URL(`../examples/${name}`, import.meta.url)))
@@ -77,6 +81,23 @@ const flightTables: Timed<Flights> = {
   prepare: () => flights(holeConditions(hole, day)),
   run: flyBag,
 }
+/** Rolls and putting on the hole's green, out to so many metres from the hole. */
+const greenTables = (reachMetres: number): Timed<null> => {
+  const question = {
+    slopes: greenSurface(hole),
+    hole: hole.pin,
+    slowing: greenSlowing(day.greenSpeedFeet),
+    reachMetres,
+  }
+  const { nodes } = greenPutting(player, greenRolls(question))
+  return {
+    name: `green tables, ${nodes} nodes to ${reachMetres} m`,
+    prepare: () => null,
+    run: () => {
+      greenPutting(player, greenRolls(question))
+    },
+  }
+}
 const ground = holeGround(hole)
 const model = holeModel(ground, player, day)
 const restOfOneRun: Timed<ReturnType<typeof restTables>> = {
@@ -118,6 +139,7 @@ const share = <T>(timed: Timed<T>, runs: number): Figure => {
 const figures: readonly Figure[] = [
   { name: solve.name, unit: 'ms', median: against, ratio: null, against: null },
   share(flightTables, RUNS),
+  ...GREEN_REACHES.map((reach) => share(greenTables(reach), RUNS)),
   share(restOfOneRun, RUNS),
   share(improveSweep, SOLVES),
   share(settleSweep, SOLVES),

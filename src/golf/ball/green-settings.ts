@@ -10,8 +10,8 @@ export const RAMP_SPEED_METRES_PER_SECOND = 1.83
 export const ROLLING_SHARE: number = 5 / 7
 
 /** Longest step of a roll, seconds, and largest change of speed in a step as a share of the speed; halving both moves a ball by under 1 mm (test). */
-export const ROLL_STEP_SECONDS = 0.05
-export const ROLL_STEP_SHARE = 0.1
+export const ROLL_STEP_SECONDS = 0.1
+export const ROLL_STEP_SHARE = 0.2
 /** A ball that can stop is at rest when so little way is left to it, metres. */
 export const REST_METRES = 1e-4
 /** Slower than this, m/s, a ball that climbs where no ball can stop is taken to turn back. */
@@ -22,3 +22,13 @@ export const TURNING_SPEED = 1e-3
  */
 export const LONGEST_ROLL_METRES = 120
 export const LONGEST_ROLL_SECONDS = 60
+
+/** A putt's start is settled when its roll back comes by the ball so near, metres, in at most so many rounds. */
+export const PUTT_TOLERANCE_METRES = 1e-7
+export const PUTT_ROUNDS = 24
+/** Steps of rolls that fill tables: 1 mm off at the hole, and a putt's rest 0.02 % of its length, on planes and on bumps 10 m across (test). */
+export const TABLE_ROLL_STEP: { readonly seconds: number; readonly share: number } = {
+  seconds: 0.4,
+  share: 0.5,
+}
+export const TABLE_PUTT_TOLERANCE_METRES = 1e-3

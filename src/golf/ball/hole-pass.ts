@@ -38,14 +38,13 @@ export function captureWidth(speed: number): number {
 
 const HALVINGS = 40
 
-/** How a ball went by the hole within a step of `seconds`; `null` when it did not come level with it then. */
+/** How a ball went by the hole in a step of `seconds` before which the hole lay ahead and after which it does not; `null` when it stopped there. */
 export function passInStep(
   before: Moving,
   after: Moving,
   seconds: number,
   hole: readonly [number, number],
 ): HolePass | null {
-  if (ahead(before, hole) <= 0 || ahead(after, hole) > 0) return null
   let low = 0
   let high = 1
   let at = after

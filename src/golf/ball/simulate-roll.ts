@@ -61,7 +61,7 @@ export function simulateRoll(
   hole?: readonly [number, number],
   step: RollStep = FINE,
 ): Roll {
-  return followRoll(start, slopes, slowing, hole ?? null, true, step)
+  return followRoll(start, slopes, slowing, hole ?? null, 'falls', step)
 }
 
 /** The same ball on a green whose hole is marked but takes no ball: how it goes by, and where it then stops. */
@@ -72,15 +72,33 @@ export function rollPast(
   hole: readonly [number, number],
   step: RollStep = FINE,
 ): Roll {
-  return followRoll(start, slopes, slowing, hole, false, step)
+  return followRoll(start, slopes, slowing, hole, 'passes', step)
 }
+
+/**
+ * A roll turned back in time: from the hole, travelling the other way, a ball gains from the grass what it lost to it.
+ * Followed until it comes level with `place`, where its `pass` has the speed that the forward ball must have there;
+ * `null` when no ball that reaches the hole like this came by that place.
+ */
+export function rollBack(
+  end: RollStart,
+  slopes: Slopes,
+  slowing: number,
+  place: readonly [number, number],
+  step: RollStep = FINE,
+): HolePass | null {
+  return followRoll(end, slopes, -slowing, place, 'ends', step).pass
+}
+
+/** What a ball does at the hole: falls if it can, passes it, or is followed no further than level with it. */
+type AtHole = 'falls' | 'passes' | 'ends'
 
 function followRoll(
   start: RollStart,
   slopes: Slopes,
   slowing: number,
   hole: readonly [number, number] | null,
-  takes: boolean,
+  atHole: AtHole,
   step: RollStep,
 ): Roll {
   let { x, y } = start
@@ -101,14 +119,14 @@ function followRoll(
     pass,
   })
   const fallsHere = (): boolean =>
-    takes && hole !== null && Math.hypot(x - hole[0], y - hole[1]) < HOLE_RADIUS_METRES
+    atHole === 'falls' && hole !== null && Math.hypot(x - hole[0], y - hole[1]) < HOLE_RADIUS_METRES
   if (fallsHere()) return end(true, true)
 
   while (metres < LONGEST_ROLL_METRES && seconds < LONGEST_ROLL_SECONDS) {
-    const speed = Math.hypot(u, v)
+    const speed = length(u, v)
     pullInto(pulled, slopes, x, y)
     const [px, py] = pulled
-    const pull = Math.hypot(px, py)
+    const pull = length(px, py)
     if (speed === 0 && pull <= slowing) return end(fallsHere(), true)
     // From rest the grass holds the ball back along the slope, along which it will go.
     const backX = speed > 0 ? (slowing * u) / speed : (slowing * px) / pull
@@ -131,7 +149,7 @@ function followRoll(
         continue
       }
     }
-    const change = Math.hypot(ax, ay)
+    const change = length(ax, ay)
     const h = speed > 0 && change > 0 ? Math.min(step.seconds, (step.share * speed) / change) : step.seconds
 
     // Runge–Kutta with the speed's own stages, so that a straight way of constant slope comes out exact.
@@ -147,19 +165,21 @@ function followRoll(
     const v4 = v + h * ay3
     pushInto(pushed, slopes, x + h * u3, y + h * v3, u4, v4, slowing)
     const [ax4, ay4] = pushed
-    const before = { x, y, u, v }
+    const wasAhead = hole !== null && (hole[0] - x) * u + (hole[1] - y) * v > 0
+    const [x1, y1, u1, v1] = [x, y, u, v]
     x += (h / 6) * (u + 2 * u2 + 2 * u3 + u4)
     y += (h / 6) * (v + 2 * v2 + 2 * v3 + v4)
     u += (h / 6) * (ax + 2 * ax2 + 2 * ax3 + ax4)
     v += (h / 6) * (ay + 2 * ay2 + 2 * ay3 + ay4)
-    metres += (h / 6) * (speed + 2 * Math.hypot(u2, v2) + 2 * Math.hypot(u3, v3) + Math.hypot(u4, v4))
+    metres += (h / 6) * (speed + 2 * length(u2, v2) + 2 * length(u3, v3) + length(u4, v4))
     seconds += h
 
-    if (hole === null) continue
-    const went = passInStep(before, { x, y, u, v }, h, hole)
+    if (hole === null || !wasAhead || (hole[0] - x) * u + (hole[1] - y) * v > 0) continue
+    const went = passInStep({ x: x1, y: y1, u: u1, v: v1 }, { x, y, u, v }, h, hole)
     if (went === null) continue
     pass ??= went
-    if (!takes || !isTaken(went)) continue
+    if (atHole === 'ends') return end(false, false)
+    if (atHole === 'passes' || !isTaken(went)) continue
     x = hole[0]
     y = hole[1]
     return end(true, true)
@@ -187,8 +207,13 @@ function pushInto(
   slowing: number,
 ): void {
   pullInto(out, slopes, x, y)
-  const speed = Math.hypot(u, v)
+  const speed = length(u, v)
   if (speed === 0) return
   out[0] -= (slowing * u) / speed
   out[1] -= (slowing * v) / speed
+}
+
+/** `Math.hypot` guards against overflow, which takes most of a step's time. */
+function length(x: number, y: number): number {
+  return Math.sqrt(x * x + y * y)
 }

@@ -12,6 +12,20 @@ export const PUTT_PAST_METRES: readonly number[] = [0.05, 0.15, 0.25, 0.35, 0.5,
  */
 export const READING_DIRECTION_SD_DEGREES = 0.8
 export const READING_DISTANCE_SD_SHARE = 0.0733
+/** Misreading of the break, as a share of the break itself (standard deviation). Our assumption. */
+export const READING_BREAK_SHARE = 0.1
+/**
+ * Aims that a player may choose from on a slope beside the line of the ball as meant: shares of the way to the line of one
+ * a standard deviation slower, which breaks more. The cheapest is taken. Our assumption.
+ */
+export const PUTT_AIMS_FOR_SLOWER: readonly number[] = [-0.2, 0.2, 0.4]
+/** Rings about the hole, metres, and places around each, from which putting on a sloping green is worked out. Measured in `docs/method.md`. */
+export const GREEN_RINGS_METRES: readonly number[] = [
+  0.3, 0.6, 0.9, 1.3, 1.8, 2.5, 3.5, 5, 7, 10, 14, 19.5, 27, 38, 53, 75,
+]
+export const GREEN_ANGLES = 24
+/** A slope adds at most so many strokes to a putt. Our assumption: by then a player putts for somewhere else than the hole. */
+export const MOST_SLOPE_STROKES = 2
 
 /**
  * Spread of the stroke by handicap index: [index, direction in degrees, distance as a share]. Published: tour 1.0°

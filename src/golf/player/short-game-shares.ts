@@ -16,11 +16,19 @@ const MOST_STROKES = 8
  * Chances of holing out in exactly 1, 2, 3, … 8 strokes from off the green. They add up to 1 and their mean is
  * {@link shortGameValue} (the last entry stands for exactly 8). Up-and-downs follow the published pairs of mean and
  * share; what is longer falls off geometrically from three. On the green the first three are the putting shares.
+ * `here`: the mean at this very place, and what its slopes add to the chances of one and of two putts.
  */
-export function shortGameShares(player: ShortGamePlayer, lie: Lie, metres: number): Float64Array {
-  const mean = shortGameValue(player, lie, metres)
+export function shortGameShares(
+  player: ShortGamePlayer,
+  lie: Lie,
+  metres: number,
+  here?: { readonly mean: number; readonly one: number; readonly two: number },
+): Float64Array {
+  const mean = here?.mean ?? shortGameValue(player, lie, metres)
   if (lie === 'green') {
-    const [one, two] = puttingValues(player).shares(metres)
+    const [flatOne, flatTwo] = puttingValues(player).shares(metres)
+    const one = Math.min(1, Math.max(0, 2 - mean, flatOne + (here?.one ?? 0)))
+    const two = Math.min(1 - one, Math.max(0, flatTwo + (here?.two ?? 0)))
     return withMean(mean, one, one + two)
   }
   const upAndDown = Math.min(1, Math.exp(-UP_AND_DOWN_STEEPNESS * (mean - UP_AND_DOWN_SURE_MEAN)))
@@ -55,11 +63,13 @@ function geometricRatio(beyond: number): number {
   let high = 50
   for (let step = 0; step < 200 && high - low > 1e-16 * high; step += 1) {
     const middle = (low + high) / 2
+    let power = 1
     let size = 0
     let sum = 0
     for (let k = 0; k <= MOST_STROKES - 3; k += 1) {
-      size += middle ** k
-      sum += k * middle ** k
+      size += power
+      sum += k * power
+      power *= middle
     }
     if (sum / size < beyond) low = middle
     else high = middle

@@ -5,6 +5,7 @@ import { greenSurface } from '#golf/course/green-surface.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import { holeConditions } from './hole-conditions.ts'
+import { type NearGreenCorrections, nearGreenCorrections } from './near-green-corrections.ts'
 import { type OutcomeCosts, outcomeCosts } from './outcome-costs.ts'
 import { type Places, placesOf } from './places.ts'
 import { type RestTables, restTables } from './rest-tables.ts'
@@ -27,6 +28,8 @@ export interface HoleModel extends HoleGround {
   readonly flights: Flights
   readonly today: GroundToday
   readonly rest: RestTables
+  /** What the green's slopes add near it; `null` when they add nothing. */
+  readonly nearGreen: NearGreenCorrections | null
 }
 
 /** Lays out the ground of a hole once, for any number of players and days. */
@@ -47,14 +50,25 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   }
 }
 
-/** Puts a player and a day on a hole. `flown`: flights of the same day on the same hole, to save flying them again. */
-export function holeModel(ground: HoleGround, player: Player, day: Day, flown?: Flights): HoleModel {
+/**
+ * Puts a player and a day on a hole. `flown`: flights of the same day on the same hole, to save flying them again;
+ * `nearGreen`: corrections of a like player on the same green, to save rolling its putts again.
+ */
+export function holeModel(
+  ground: HoleGround,
+  player: Player,
+  day: Day,
+  flown?: Flights,
+  nearGreen?: NearGreenCorrections | null,
+): HoleModel {
   return {
     ...ground,
     player,
     flights: flown ?? flights(holeConditions(ground.hole, day)),
     today: { firmness: day.firmness, greenSpeedFeet: day.greenSpeedFeet, rough: day.rough },
     rest: ground.restFor(day.rough),
+    nearGreen:
+      nearGreen === undefined ? nearGreenCorrections(ground.hole, ground.places, player, day) : nearGreen,
   }
 }
 

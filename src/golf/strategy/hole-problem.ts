@@ -130,7 +130,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       // Near enough for a first sweep: two strokes and a half at the green's edge and one more each 170 m.
       for (let place = 0; place < places.count; place++)
         values[place] = 2.5 + (places.toPin[place] as number) / 170
-      shortGameEndsInto(values, places, player)
+      shortGameEndsInto(values, places, player, model.nearGreen)
       return values
     },
     improve(values) {

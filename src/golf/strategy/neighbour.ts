@@ -6,6 +6,7 @@ import { degreesToRadians } from '#numbers/units/units.ts'
 import { type Candidate, evaluateStroke, type Situation, type StrokeEvaluation } from './evaluate-stroke.ts'
 import { type HoleGround, holeModel } from './hole-model.ts'
 import { type HoleProblem, holeProblem } from './hole-problem.ts'
+import type { NearGreenCorrections } from './near-green-corrections.ts'
 import {
   COMPARE_LINE_STEP_DEGREES,
   COMPARE_LINES_DEGREES,
@@ -21,6 +22,7 @@ export interface SolvedHole {
   readonly player: Player
   readonly day: Day
   readonly flights: Flights
+  readonly nearGreen: NearGreenCorrections | null
   readonly problem: HoleProblem
   readonly values: Float64Array
 }
@@ -46,7 +48,13 @@ export function evaluateNeighbour(
 ): StrokeEvaluation {
   const ground = change.ground ?? solved.ground
   const player = change.player ?? solved.player
-  const model = holeModel(ground, player, change.day ?? solved.day, change.day ? undefined : solved.flights)
+  const model = holeModel(
+    ground,
+    player,
+    change.day ?? solved.day,
+    change.day ? undefined : solved.flights,
+    solved.nearGreen,
+  )
   const shots = shotsRedrawn(solved.problem.shots, solved.player, player)
   const problem = holeProblem(model, { kept: solved.problem.kept, tried: NEIGHBOUR_ACTIONS, shots })
   const start = problem.startValues()

@@ -78,7 +78,8 @@ export function planHole(question: PlanQuestion): Plan {
   })
   const best = bestByClub(evaluation)
   const chosen = chooseClub(best, question.club, situation)
-  const solved: SolvedHole = { ground, player, day, flights: model.flights, problem, values }
+  const { flights, nearGreen } = model
+  const solved: SolvedHole = { ground, player, day, flights, nearGreen, problem, values }
   const contenders = contendersOf(best, chosen)
   const draws = question.draws ?? DRAWS
   const doubt = draws > 0 ? doubtOfDraws(solved, situation, best, draws, question.seed ?? 1) : null

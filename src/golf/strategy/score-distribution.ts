@@ -1,11 +1,10 @@
-import type { Player } from '#golf/player/player.ts'
 import { shortGameShares } from '#golf/player/short-game-shares.ts'
 import type { Situation } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
 import type { HoleProblem } from './hole-problem.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { outcomePlace } from './outcome.ts'
-import { groundOf, type Places, placeAt } from './places.ts'
+import { groundOf, placeAt } from './places.ts'
 import { MOST_STROKES } from './settings.ts'
 import { outcomeAt, type ShotTable } from './shot-table.ts'
 import { returnedShare } from './stroke-cost.ts'
@@ -21,7 +20,7 @@ export function scoreChances(model: HoleModel, problem: HoleProblem, values: Flo
   const { places, states } = model
   model.costs.valuesMoved()
   const chances = Array.from({ length: MOST_STROKES + 1 }, () => new Float64Array(places.count))
-  shortGameInto(chances, places, model.player)
+  shortGameInto(chances, model, values)
   for (let strokes = 1; strokes <= MOST_STROKES; strokes++)
     for (const state of states.order) {
       const table = problem.bestShot(state)
@@ -101,13 +100,27 @@ function chanceOf(
   return chance
 }
 
-/** Chances of the short game, worked out on a ladder of distances for each lie and interpolated, as the values are. */
-function shortGameInto(chances: Float64Array[], places: Places, player: Player): void {
+/**
+ * Chances of the short game, worked out on a ladder of distances for each lie and interpolated, as the values are. Where
+ * the green adds to the value, they are those that have the value as their mean.
+ */
+function shortGameInto(chances: Float64Array[], model: HoleModel, values: Float64Array): void {
+  const { places, player, nearGreen } = model
   const tables = new Map<string, Float64Array>()
   for (let place = 0; place < places.count; place++) {
     if (places.isShortGame[place] === 0) continue
     const lie = lieOfGround(groundOf(places, place))
     if (lie === null) continue
+    if (nearGreen !== null && nearGreen.strokes[place] !== 0) {
+      const shares = shortGameShares(player, lie, places.toPin[place] as number, {
+        mean: values[place] as number,
+        one: nearGreen.one[place] as number,
+        two: nearGreen.two[place] as number,
+      })
+      for (let strokes = 1; strokes <= Math.min(MOST_STROKES, shares.length); strokes++)
+        (chances[strokes] as Float64Array)[place] = shares[strokes - 1] as number
+      continue
+    }
     const at = (places.toPin[place] as number) / LADDER_METRES
     const below = Math.floor(at)
     for (const [rung, share] of [

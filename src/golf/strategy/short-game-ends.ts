@@ -2,6 +2,7 @@ import type { Lie, Player } from '#golf/player/player.ts'
 import { puttingValues } from '#golf/player/putting-values.ts'
 import { shortGameValue } from '#golf/player/short-game-values.ts'
 import { lieOfGround } from './lie-of-ground.ts'
+import type { NearGreenCorrections } from './near-green-corrections.ts'
 import { groundOf, type Places } from './places.ts'
 
 /** Distances at which the short game is worked out, metres apart; between them it is interpolated. */
@@ -9,8 +10,13 @@ const STEP_METRES = 0.25
 /** Enough for a green cell anywhere on a hole. */
 const TABLE_STEPS = 8000
 
-/** Writes into `values` what a chip, a pitch or a putt costs from every place of the short game. */
-export function shortGameEndsInto(values: Float64Array, places: Places, player: Player): void {
+/** Writes into `values` what a chip, a pitch or a putt costs from every place of the short game, on this green where it is known. */
+export function shortGameEndsInto(
+  values: Float64Array,
+  places: Places,
+  player: Player,
+  nearGreen: NearGreenCorrections | null,
+): void {
   const putting = puttingValues(player)
   const valueAt = (lie: Lie, metres: number): number =>
     lie === 'green' ? putting.expected(metres) : shortGameValue(player, lie, metres)
@@ -27,6 +33,7 @@ export function shortGameEndsInto(values: Float64Array, places: Places, player: 
       if (Number.isNaN(table[step])) table[step] = valueAt(lie, step * STEP_METRES)
     const low = table[below] as number
     const high = table[below + 1] as number
-    values[place] = low + (at - below) * (high - low)
+    const flat = low + (at - below) * (high - low)
+    values[place] = nearGreen === null ? flat : Math.max(1, flat + (nearGreen.strokes[place] as number))
   }
 }
