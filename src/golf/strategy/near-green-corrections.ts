@@ -1,10 +1,12 @@
 import { greenSlowing } from '#golf/ball/green-slowing.ts'
+import { sampledSlopes } from '#golf/ball/sampled-slopes.ts'
 import type { Day } from '#golf/course/day.ts'
 import { greenSurface } from '#golf/course/green-surface.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { greenPutting, greenRolls } from '#golf/player/green-putting.ts'
 import type { Player } from '#golf/player/player.ts'
 import { groundOf, type Places } from './places.ts'
+import { APRON_METRES, SLOPE_CELL_METRES } from './settings.ts'
 
 /**
  * What this green adds to the short game's values, which know only lie and distance: by place, 0 where it adds nothing.
@@ -25,8 +27,8 @@ export function nearGreenCorrections(
   player: Player,
   day: Day,
 ): NearGreenCorrections | null {
-  const slopes = greenSurface(hole)
-  if (slopes.source === 'level') return null
+  const surface = greenSurface(hole)
+  if (surface.source === 'level') return null
   const onGreen: number[] = []
   let reachMetres = 0
   for (let place = 0; place < places.count; place++) {
@@ -35,6 +37,11 @@ export function nearGreenCorrections(
     reachMetres = Math.max(reachMetres, places.toPin[place] as number)
   }
   if (onGreen.length === 0) return null
+  // A plane is asked as quickly as a raster.
+  const slopes =
+    surface.source === 'mean-fall'
+      ? surface
+      : sampledSlopes(surface, hole.pin, reachMetres + APRON_METRES, SLOPE_CELL_METRES)
   const slowing = greenSlowing(day.greenSpeedFeet)
   const putting = greenPutting(player, greenRolls({ slopes, hole: hole.pin, slowing, reachMetres }))
   const corrections: NearGreenCorrections = {

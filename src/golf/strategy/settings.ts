@@ -85,3 +85,6 @@ export const SOLVE_TOLERANCE = 1e-7
 /** A hole plays as long as its strokes of at most this length do, with the clubs of a bag whose driver carries so far, metres. Our assumption: an ordinary drive with its run, and its carry. */
 export const PLAYING_STROKE_METRES = 200
 export const PLAYING_DRIVER_METRES = 200
+/** A green's slopes are read off every so many metres, out to so far beyond its furthest putt. Measured: within 1 cm of the surface's own rest in 6 m. */
+export const SLOPE_CELL_METRES = 0.5
+export const APRON_METRES = 5
