@@ -1,5 +1,5 @@
 import type { Point } from '#numbers/geometry/point.ts'
-import { polygonContains } from '#numbers/geometry/polygon.ts'
+import { polygonBounds, polygonContains } from '#numbers/geometry/polygon.ts'
 import type { Ground } from './ground.ts'
 import type { Hole } from './hole.ts'
 import { DEFAULT_GROUND, paintedAreas } from './painted-areas.ts'
@@ -11,6 +11,15 @@ export function groundAt(hole: Hole, point: Point): Ground {
 
 /** The same for many points of one hole. */
 export function groundReader(hole: Hole): (point: Point) => Ground {
-  const topFirst = paintedAreas(hole).reverse()
-  return (point) => topFirst.find((area) => polygonContains(area.polygon, point))?.ground ?? DEFAULT_GROUND
+  const topFirst = paintedAreas(hole)
+    .reverse()
+    .map((area) => ({ area, box: polygonBounds(area.polygon) }))
+  return (point) => {
+    const [x, y] = point
+    for (const { area, box } of topFirst) {
+      if (x < box.minX || x > box.maxX || y < box.minY || y > box.maxY) continue
+      if (polygonContains(area.polygon, point)) return area.ground
+    }
+    return DEFAULT_GROUND
+  }
 }

@@ -2,6 +2,7 @@ import { GROUND_CLASSES, type Ground, groundCode } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { type HoleRaster, holeRaster, type RasterFrame } from '#golf/course/hole-raster.ts'
 import { distance } from '#numbers/geometry/point.ts'
+import { type DropGround, dropGround } from './drop-ground.ts'
 import {
   BEHIND_TEE_METRES,
   BEYOND_PIN_METRES,
@@ -38,6 +39,8 @@ export interface Places {
   /** Places on the green, and the number of each place among them, −1 elsewhere. */
   readonly greenPlaces: Int32Array
   readonly greenIndex: Int32Array
+  /** The outlines from which the cells were painted. */
+  readonly outlines: DropGround
 }
 
 /**
@@ -77,6 +80,7 @@ export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
     isShortGame: new Uint8Array(count),
     greenPlaces: new Int32Array(0),
     greenIndex: new Int32Array(count).fill(-1),
+    outlines: dropGround(hole),
   }
   const coarseGround = holeRaster(hole, coarse)
   for (let cell = 0; cell < coarseCount; cell++) {
