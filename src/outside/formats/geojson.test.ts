@@ -70,6 +70,30 @@ describe('parseGeojson', () => {
       }),
     ).toHaveLength(2)
     expect(
+      geometriesOf({
+        type: 'MultiLineString',
+        coordinates: [
+          [
+            [1, 2],
+            [3, 4],
+          ],
+          [
+            [3, 4],
+            [7, 8],
+          ],
+        ],
+      }),
+    ).toEqual([
+      {
+        kind: 'line',
+        positions: [
+          [1, 2],
+          [3, 4],
+          [7, 8],
+        ],
+      },
+    ])
+    expect(
       geometriesOf({ type: 'GeometryCollection', geometries: [{ type: 'Point', coordinates: [1, 2] }] }),
     ).toEqual([{ kind: 'point', position: [1, 2] }])
   })

@@ -6,6 +6,7 @@ import type { Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseHoleTable } from './hole-table.ts'
+import { readSource } from './read-source.ts'
 
 const EIGHT_ROWS = `hole,what,side,from_yd,to_yd,near_yd,far_yd,note
 7,tee,,0,,,,white
@@ -92,6 +93,14 @@ describe('parseHoleTable', () => {
         expect(Math.hypot(point[0] - other[0], point[1] - other[1])).toBeLessThan(1e-3)
       }
     }
+  })
+
+  it('takes the sep= line that spreadsheets write first for what it is', () => {
+    const typed = EIGHT_ROWS.replaceAll(',', ';').replace('par 4; index 3', 'par 4, index 3')
+    const [told, without] = [assemble(`sep=;\n${typed}`).course, assemble(typed).course]
+    expect(told.holes.map(({ line }) => line)).toEqual(without.holes.map(({ line }) => line))
+    expect(told.areas.map(({ polygon }) => polygon)).toEqual(without.areas.map(({ polygon }) => polygon))
+    expect(readSource(new TextEncoder().encode(`sep=;\n${typed}`), 'typed.txt').kind).toBe('hole-table')
   })
 
   it('guesses par only where no note gives it, and says so', () => {

@@ -4,7 +4,7 @@ import type { Fault } from '#faults/fault.ts'
 import type { SurveyFeature } from '#golf/course/survey-feature.ts'
 import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { type LaidHole, layHole } from './hole-table/lay-hole.ts'
-import { findDelimiter, readColumns } from './hole-table/table-columns.ts'
+import { findDelimiter, headerLineOf, isRemark, readColumns } from './hole-table/table-columns.ts'
 import { readRow, type TableRow, type UnreadRow } from './hole-table/table-row.ts'
 import { TABLE_GRID } from './settings.ts'
 import type { SourceReading } from './source-reading.ts'
@@ -23,13 +23,12 @@ const TABLE_ORIGIN: readonly [longitude: number, latitude: number] = [0, 0]
  */
 export function parseHoleTable(text: string, where: string): SourceReading {
   const body = text.replace(/^\uFEFF/, '')
-  const headerLine = body.split(/\r?\n/).find((line) => line.trim() !== '' && !line.startsWith('#')) ?? ''
-  const delimiter = findDelimiter(headerLine, where)
+  const delimiter = findDelimiter(headerLineOf(body), where)
   const parsed = Papa.parse<string[]>(body, { delimiter })
   const badQuotes = new Set(parsed.errors.filter(({ type }) => type === 'Quotes').map(({ row }) => row))
   const lines = parsed.data.map((cells, index) => ({ cells, line: index + 1, isTorn: badQuotes.has(index) }))
   const filled = lines.filter(
-    ({ cells }) => !cells[0]?.startsWith('#') && cells.some((cell) => cell.trim() !== ''),
+    ({ cells }) => !isRemark(cells[0] ?? '') && cells.some((cell) => cell.trim() !== ''),
   )
   const [header, ...rest] = filled
   const columns = readColumns(header?.cells ?? [], where)

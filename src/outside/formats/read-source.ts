@@ -1,6 +1,7 @@
 import { Failure } from '#faults/failure.ts'
 import { decodeText } from './decode-text.ts'
 import { readGeojson } from './geojson.ts'
+import { headerLineOf } from './hole-table/table-columns.ts'
 import { parseHoleTable } from './hole-table.ts'
 import { isJsonObject, parseJsonText } from './json-text.ts'
 import { parseOsmXml } from './osm-xml.ts'
@@ -29,7 +30,7 @@ function readText(text: string, fileName: string): SourceReading {
     const isReply = isJsonObject(value) && Array.isArray(value.elements)
     return isReply ? readOverpassJson(value, fileName) : readGeojson(value, fileName)
   }
-  const firstLine = start.split(/\r?\n/).find((line) => line.trim() !== '' && !line.startsWith('#')) ?? ''
+  const firstLine = headerLineOf(start)
   const isTable = /\bhole\b/i.test(firstLine) && /\bwhat\b/i.test(firstLine)
   if (isTable || /\.(csv|tsv)$/i.test(fileName)) return parseHoleTable(text, fileName)
   throw unknownKind(fileName)

@@ -43,7 +43,7 @@ function partsOf(geometry: unknown, depth: number): (() => SurveyGeometry)[] {
     case 'LineString':
       return [() => ({ kind: 'line', positions: readLine(coordinates) })]
     case 'MultiLineString':
-      return list.map((line) => () => ({ kind: 'line', positions: readLine(line) }))
+      return joined(list).map((line) => () => ({ kind: 'line', positions: readLine(line) }))
     case 'Polygon':
       return [() => ({ kind: 'area', rings: readRings(coordinates) })]
     case 'MultiPolygon': {
@@ -61,6 +61,18 @@ function partsOf(geometry: unknown, depth: number): (() => SurveyGeometry)[] {
     default:
       return refuse(`“${String(geometry.type)}” is not a kind of geometry`)
   }
+}
+
+/** Lines of one feature with each that starts where the one before ends joined to it: a hole drawn leg by leg is one line. */
+function joined(lines: readonly unknown[]): unknown[] {
+  const whole: unknown[] = []
+  for (const line of lines) {
+    const before = whole.at(-1)
+    const isNext = Array.isArray(before) && Array.isArray(line) && String(before.at(-1)) === String(line[0])
+    if (isNext) whole[whole.length - 1] = [...before, ...line.slice(1)]
+    else whole.push(line)
+  }
+  return whole
 }
 
 function refuse(reason: string): (() => SurveyGeometry)[] {

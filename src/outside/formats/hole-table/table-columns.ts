@@ -22,6 +22,16 @@ export interface TableColumns {
 
 const DELIMITERS = [',', ';', '\t', '|'] as const
 
+/** Whether a line, or a row by its first cell, is no part of the table: a remark, or the `sep=;` that spreadsheets write first. */
+export function isRemark(text: string): boolean {
+  return text.startsWith('#') || /^"?sep=/i.test(text)
+}
+
+/** The first line of a table that says something: its header. */
+export function headerLineOf(text: string): string {
+  return text.split(/\r?\n/).find((line) => line.trim() !== '' && !isRemark(line)) ?? ''
+}
+
 /** The character between columns, told by the header line. Throws `MAR-IMPORT-017` when no one character does it. */
 export function findDelimiter(headerLine: string, where: string): string {
   const fitting = DELIMITERS.filter((delimiter) => {
