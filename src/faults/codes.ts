@@ -141,6 +141,7 @@ export const FAULT_CODES = {
   'MAR-DAY-004': 'A field of the day file is missing or of the wrong kind.',
   'MAR-DAY-005': 'A number of the day file is outside what a day on a course can be.',
   'MAR-DAY-006': 'The wind in words is not a side and a speed, such as into:7.',
+  'MAR-DAY-007': 'The day has a pin or markers for a hole that the course does not have.',
 
   'MAR-PLAN-001': 'The hole cannot be planned: its survey has no green.',
   'MAR-PLAN-002': 'No club of the player is played from this lie.',

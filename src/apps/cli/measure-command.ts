@@ -1,15 +1,13 @@
-import { REFERENCE_DAY } from '#golf/course/day.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
-import { parseDay } from '#golf/course/parse-day.ts'
 import { holeConditions } from '#golf/strategy/hole-conditions.ts'
 import { playingLength } from '#golf/strategy/playing-length.ts'
 import { loadCourse } from './load-course.ts'
+import { loadDay } from './load-day.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { measurePage } from './measure-page.ts'
 import { outsideNames } from './outside-names.ts'
 import { printJson, printLines } from './print-answer.ts'
-import { readText } from './read-file.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 
 /** The options of `marram measure`. */
@@ -27,7 +25,7 @@ export async function measureCommand(
 ): Promise<number> {
   const units = parseUnits(options.units)
   const { course } = await loadCourse(path)
-  const day = options.day === undefined ? REFERENCE_DAY : parseDay(readText(options.day), options.day)
+  const day = loadDay(options.day, course, options, machine)
   const hole = holeFromCourse(course, options.hole, { tee: options.tee, day })
   const measures = measureHole(hole)
   const plays = playingLength(hole, holeConditions(hole, day))

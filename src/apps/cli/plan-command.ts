@@ -1,7 +1,6 @@
 import type { Fault } from '#faults/fault.ts'
-import { REFERENCE_DAY } from '#golf/course/day.ts'
-import { parseDay } from '#golf/course/parse-day.ts'
 import { loadCourse } from './load-course.ts'
+import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
 import type { Machine } from './machine.ts'
 import { parseQuestion } from './parse-question.ts'
@@ -13,7 +12,6 @@ import { planPicture } from './plan-picture.ts'
 import { planRound } from './plan-round.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf, faultLines } from './print-faults.ts'
-import { readText } from './read-file.ts'
 import { requireClub } from './require-club.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { whileWorking } from './while-working.ts'
@@ -26,7 +24,7 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
   const { course, faults } = await loadCourse(path)
   const player = loadPlayer(options.player)
   requireClub(player, question.club)
-  const day = options.day === undefined ? REFERENCE_DAY : parseDay(readText(options.day), options.day)
+  const day = loadDay(options.day, course, options, machine)
   if (options.hole === 'all') return planRound({ course, player, day, question, options, units }, machine)
 
   const concerning = faults.filter((fault) => concerns(fault, options.hole))
