@@ -19,6 +19,8 @@ const CLUB_RANGES: readonly (readonly [field: keyof ClubFile, least: number, mos
 ]
 const HANDICAP_LEAST = -10
 const HANDICAP_MOST = 54
+const AGE_LEAST = 3
+const AGE_MOST = 110
 
 /** Every number, club and lie of the file that cannot be: in the order of the file. */
 export function checkPlayerNumbers(file: PlayerFile): readonly PlayerFault[] {
@@ -31,6 +33,7 @@ export function checkPlayerNumbers(file: PlayerFile): readonly PlayerFault[] {
       field: 'handicapIndex',
     })
   }
+  range(faults, 'age', file.age, AGE_LEAST, AGE_MOST)
   const clubs = file.clubs
   clubs.forEach((club, index) => {
     faults.push(...clubFaults(club, index, clubs))

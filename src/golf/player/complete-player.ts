@@ -24,7 +24,7 @@ export function completePlayer(file: PlayerFile): Player {
   const driver = kindOf('driver')
   const guesses = new Set<string>()
   const driverCarry = likelyDriverCarry(file, driver)
-  const handicapIndex = file.handicapIndex ?? handicapFromDriverCarry(driver, driverCarry, file.sex)
+  const handicapIndex = file.handicapIndex ?? handicapFromDriverCarry(driver, driverCarry, file)
   if (file.handicapIndex === undefined) guesses.add('handicapIndex')
 
   const listed = file.clubs.map((club) => kindOf(club.name))
@@ -50,6 +50,7 @@ export function completePlayer(file: PlayerFile): Player {
     hand: file.hand,
     handicapIndex,
     sex: file.sex,
+    ...(file.age === undefined ? {} : { age: file.age }),
     clubs,
     putting: completePutting(file, handicapIndex, guesses),
     shortGame: {
@@ -115,7 +116,7 @@ function likelyDriverCarry(file: PlayerFile, driver: ClubKind): number {
   const longest = file.clubs
     .filter((club) => knownCarry(kindOf(club.name), club) !== null)
     .sort((a, b) => kindOf(b.name).carryShare - kindOf(a.name).carryShare)[0]
-  if (longest === undefined) return priorDriverCarry(driver, file.handicapIndex ?? 0, file.sex)
+  if (longest === undefined) return priorDriverCarry(driver, file.handicapIndex ?? 0, file)
   return driverCarryFromClub(kindOf(longest.name), knownCarry(kindOf(longest.name), longest) ?? 0)
 }
 

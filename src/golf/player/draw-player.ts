@@ -2,7 +2,7 @@ import { normalQuantile } from '#numbers/statistics/normal.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { NEAR_GREEN_DOUBT } from './near-green-settings.ts'
 import type { Club, Player } from './player.ts'
-import { DOUBT, type Doubt, MISHIT_SPREAD_CORRELATION } from './settings.ts'
+import { ADULT_AGE, DOUBT, type Doubt, MISHIT_SPREAD_CORRELATION } from './settings.ts'
 
 /**
  * A player who may be this one: every number moved by what is not known of it. Guesses move most, typed numbers less,
@@ -25,9 +25,11 @@ export function drawPlayer(player: Player, seed: number): Player {
   const nearGreen = threePoint(uniform())
   const touch = threePoint(uniform())
   const isPlaced = player.clubs.some((club) => !club.isGuess)
+  const isJunior = player.age !== undefined && player.age < ADULT_AGE
+  const carryGuess = isPlaced ? DOUBT.carry.beside : isJunior ? DOUBT.carry.junior : DOUBT.carry.guess
   return {
     ...player,
-    clubs: player.clubs.map((club) => drawClub(club, player.guesses, isPlaced, shared, normal)),
+    clubs: player.clubs.map((club) => drawClub(club, player.guesses, carryGuess, shared, normal)),
     putting: drawPutting(player, nearGreen),
     shortGame: drawShortGame(player, touch),
   }
@@ -44,13 +46,13 @@ interface SharedFactors {
 function drawClub(
   club: Club,
   guesses: ReadonlySet<string>,
-  isPlaced: boolean,
+  carryGuess: Doubt,
   shared: SharedFactors,
   normal: () => number,
 ): Club {
   const isGuess = (number: string): boolean => guesses.has(`clubs.${club.name}.${number}`)
   const spreadDoubt = (number: string): Doubt => (isGuess(number) ? DOUBT.spread.guess : DOUBT.spread.typed)
-  const carryDoubt = club.isGuess ? (isPlaced ? DOUBT.carry.beside : DOUBT.carry.guess) : DOUBT.carry.typed
+  const carryDoubt = club.isGuess ? carryGuess : DOUBT.carry.typed
   const mishitDoubt = isGuess('mishit_share') ? DOUBT.mishit.guess : DOUBT.mishit.typed
   const sideDoubt = isGuess('left_share') && isGuess('right_share') ? DOUBT.side.guess : DOUBT.side.typed
   const good = club.shots * (1 - club.mishitShare)

@@ -16,6 +16,7 @@ const files = fc
     {
       handicapIndex: share(-5, 54),
       sex: fc.constantFrom('male', 'female', 'unstated'),
+      age: fc.integer({ min: 3, max: 110 }),
       hand: fc.constantFrom('right', 'left'),
       clubs: fc.uniqueArray(
         fc.record(

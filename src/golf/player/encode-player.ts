@@ -14,6 +14,7 @@ export function encodePlayer(player: Player): string {
     handicapIndex: player.handicapIndex,
     ...(player.guesses.has('handicapIndex') ? { guesses: ['handicapIndex'] } : {}),
     sex: player.sex,
+    ...(player.age === undefined ? {} : { age: player.age }),
     bag: 'as-listed',
     clubs: player.clubs.map((club) => clubDocument(club, player.guesses)),
     shortGame: {

@@ -30,13 +30,15 @@ export const MOST_SLOPE_STROKES = 2
 /**
  * Spread of the stroke by handicap index: [index, direction in degrees, distance as a share]. Published: tour 1.0°
  * and 6.5 %, 8.5 % for a golfer averaging 90 (Bansal & Broadie 2008). The directions are fitted to the published
- * distances from which half are holed and two putts are the average (Broadie 2008: 5.8/25, 5.1/19, 3.8/12 ft).
+ * distances from which half are holed and two putts are the average (Broadie 2008: 5.8/25, 5.1/19, 3.8/12 ft). Past 31:
+ * our assumption, a lesser slope.
  */
 export const PUTTING_BY_HANDICAP: readonly (readonly [number, number, number])[] = [
   [-5, 1, 0.065],
   [6, 1.6, 0.067],
   [16, 1.95, 0.085],
   [31, 2.7, 0.119],
+  [54, 3.6, 0.16],
 ]
 
 /**

@@ -140,6 +140,7 @@ describe('parsePlayer', () => {
       '0.9',
       'clubs[0].mishit_share',
     ],
+    ['an age of 2', { age: 2 }, 'MAR-PLAYER-013', 'age must be from 3 to 110, not 2', 'age'],
     ['a handicap index of 80', { handicapIndex: 80 }, 'MAR-PLAYER-013', '54', 'handicapIndex'],
     [
       'an unknown lie',

@@ -39,13 +39,14 @@ function jsonOf(text: string, where: string): unknown {
 }
 
 function withoutGuesses(written: WrittenPlayer): PlayerFile {
-  const { handicapIndex, bag } = written
+  const { handicapIndex, age, bag } = written
   const keepsHandicap = handicapIndex !== undefined && written.guesses?.includes('handicapIndex') !== true
   return {
     name: written.name.trim(),
     hand: written.hand,
     ...(keepsHandicap ? { handicapIndex } : {}),
     sex: written.sex ?? 'unstated',
+    ...(age === undefined ? {} : { age }),
     ...(bag === undefined ? {} : { bag }),
     clubs: (written.clubs ?? []).map(clubWithoutGuesses),
     shortGame: kept(written.shortGame ?? {}, ['strokes_lost']),

@@ -6,6 +6,8 @@ export interface PlayerFile {
   readonly hand: 'right' | 'left'
   readonly handicapIndex?: number
   readonly sex: 'male' | 'female' | 'unstated'
+  /** Years; matters under 18 while no carry is known. */
+  readonly age?: number
   /** `as-listed`: the clubs are the whole bag. `fill`: complete it. Absent: filled when fewer than eight are listed. */
   readonly bag?: 'as-listed' | 'fill'
   readonly clubs: readonly ClubFile[]

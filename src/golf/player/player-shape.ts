@@ -81,6 +81,7 @@ const playerFields = {
   hand: z.enum(['right', 'left']),
   handicapIndex: number,
   sex: z.enum(['male', 'female', 'unstated']).optional(),
+  age: number,
   bag: z.enum(['as-listed', 'fill']).optional(),
   clubs: z.array(z.strictObject(clubShape)).optional(),
   shortGame: z.strictObject(shortGameShape).optional(),

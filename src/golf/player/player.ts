@@ -5,6 +5,8 @@ export interface Player {
   /** Handicap index; plus players are negative. Filled by the prior when only a carry is known. */
   readonly handicapIndex: number
   readonly sex: 'male' | 'female' | 'unstated'
+  /** Years, where stated: under 18 the prior's clubs are shorter, a known carry says more. */
+  readonly age?: number
   /** Longest first; the putter is not among them. */
   readonly clubs: readonly Club[]
   readonly putting: Putting

@@ -193,7 +193,7 @@ describe('the prior against published tables', () => {
       if (handicap === undefined) continue
       const sex = row.sex === 'male' ? 'male' : 'female'
       const published = Number(row.mean_total_yd)
-      expect(Math.abs(priorDriveTotal(handicap, sex) / METRES_PER_YARD - published)).toBeLessThan(
+      expect(Math.abs(priorDriveTotal(handicap, { sex }) / METRES_PER_YARD - published)).toBeLessThan(
         0.005 * published,
       )
       const driver = clubOf(playerOf(handicap, sex), 'driver')

@@ -10,13 +10,16 @@ export type HandicapKnot = readonly [handicapIndex: number, value: number]
 /** A knot of a line over loft: [degrees of loft, value]. */
 export type LoftKnot = readonly [loftDegrees: number, value: number]
 
+/** A knot of a line over age: [years, value]. */
+export type AgeKnot = readonly [years: number, value: number]
+
 /** Range of handicap index the prior speaks about: −5 stands for a tour player (our assumption), 54 is the World Handicap System's highest. */
 export const HANDICAP_RANGE: readonly [number, number] = [-5, 54]
 
 /**
  * Mean total of a man's drive, yards, mishits included. Published: distance report of the governing bodies for
  * 2018 (≤5 240, 6–12 220, 13–20 204, ≥21 187; each band set at its own middle), Course Rating scratch player
- * 250 at 0, main tours of 2019 about 294 at −5. Past 26: our assumption, the same slope.
+ * 250 at 0, main tours of 2019 about 294 at −5. Past 26: our assumption, the same slope. Between the knots all lines over index are smooth.
  */
 export const DRIVE_TOTAL_YARDS_MEN: readonly HandicapKnot[] = [
   [-5, 290],
@@ -39,6 +42,31 @@ export const DRIVE_TOTAL_YARDS_WOMEN: readonly HandicapKnot[] = [
   [36, 118],
   [54, 96],
 ]
+
+/**
+ * Drive of a junior as a share of the adult's of the same index and sex, by age in years; from 18 on 1. Our assumption,
+ * after growth in height and strength: girls are grown two years before boys.
+ */
+export const JUNIOR_LENGTH_BOYS: readonly AgeKnot[] = [
+  [5, 0.33],
+  [8, 0.5],
+  [10, 0.6],
+  [12, 0.71],
+  [14, 0.85],
+  [16, 0.95],
+  [18, 1],
+]
+export const JUNIOR_LENGTH_GIRLS: readonly AgeKnot[] = [
+  [5, 0.38],
+  [8, 0.57],
+  [10, 0.69],
+  [12, 0.82],
+  [14, 0.93],
+  [16, 0.98],
+  [18, 1],
+]
+/** From this age on a player is no junior (common practice). */
+export const ADULT_AGE = 18
 
 /** Weight of the men's line when the sex is unstated: about three golfers in four with an index are men (from memory). */
 export const MEN_SHARE_WHEN_UNSTATED = 0.75
@@ -79,6 +107,25 @@ export const DIRECTION_BY_LOFT_BOGEY: readonly LoftKnot[] = [
   [45, 0.85],
   [52, 0.89],
   [60, 0.93],
+]
+/**
+ * What a woman's direction and carry spread more than a man's of the same skill with the same club. Published: Course
+ * Rating accuracy table, women's columns over men's club by club (carry 1.6 with the driver to 1.2 with wedges for
+ * scratch players, 1.1 to 1.4 for bogey players; direction 1.0 to 1.3 and 1.0 to 1.4); set between the two.
+ */
+export const WOMEN_DIRECTION_BY_LOFT: readonly LoftKnot[] = [
+  [10, 1],
+  [20, 1.04],
+  [30, 1.14],
+  [45, 1.14],
+  [60, 1.1],
+]
+export const WOMEN_CARRY_SD_BY_LOFT: readonly LoftKnot[] = [
+  [10, 1.4],
+  [15, 1.3],
+  [20, 1.22],
+  [30, 1.26],
+  [60, 1.25],
 ]
 /** Handicap index of the bogey player of the Course Rating system (published: men about 20, women about 24). */
 export const BOGEY_HANDICAP = 20
@@ -204,14 +251,20 @@ export interface Doubt {
  */
 export const DOUBT: {
   readonly spread: { readonly guess: Doubt; readonly typed: Doubt }
-  readonly carry: { readonly guess: Doubt; readonly typed: Doubt; readonly beside: Doubt }
+  readonly carry: {
+    readonly guess: Doubt
+    readonly junior: Doubt
+    readonly typed: Doubt
+    readonly beside: Doubt
+  }
   readonly mishit: { readonly guess: Doubt; readonly typed: Doubt }
   readonly side: { readonly guess: Doubt; readonly typed: Doubt }
 } = {
   spread: { guess: { shared: 0.15, own: 0.1 }, typed: { shared: 0.05, own: 0.07 } },
-  // `beside`: a guessed carry in a bag with typed ones.
+  // `junior`: children of one age differ in growth; `beside`: a guessed carry in a bag with typed ones.
   carry: {
     guess: { shared: 0.05, own: 0.02 },
+    junior: { shared: 0.13, own: 0.03 },
     beside: { shared: 0.01, own: 0.02 },
     typed: { shared: 0.005, own: 0.012 },
   },
