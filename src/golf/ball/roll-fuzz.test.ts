@@ -2,18 +2,28 @@ import { expect, it } from 'vitest'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { HOLE_RADIUS_METRES, LONGEST_ROLL_METRES, LONGEST_ROLL_SECONDS } from './green-settings.ts'
 import { greenSlowing } from './green-slowing.ts'
+import { sampledSlopes } from './sampled-slopes.ts'
 import { type Slopes, simulateRoll } from './simulate-roll.ts'
 
 const PUTTS = 10_000
 const PARTS = 5
 
-/** A plane up to 8 %, or waves over it as high as a grid of heights may hold: up to 12 % here and there, 2 to 15 m long. */
+/** A plane up to 8 %; or over it waves of up to 12 %, 2 to 15 m long; or a raster whose every node slopes as it likes up to 8 % more. */
 function randomSlopes(next: () => number): Slopes {
   const between = (low: number, high: number): number => low + (high - low) * next()
   const rise = between(0, 0.08)
   const toward = between(0, 2 * Math.PI)
   const [right, up] = [rise * Math.sin(toward), rise * Math.cos(toward)]
-  if (next() < 0.4) return { gradientAt: () => [right, up] }
+  const kind = next()
+  if (kind < 0.4) return { gradientAt: () => [right, up] }
+  if (kind < 0.6) {
+    const bumpy: Slopes = { gradientAt: () => [right + between(-0.08, 0.08), up + between(-0.08, 0.08)] }
+    const raster = sampledSlopes(bumpy, [0, 0], 20, between(0.5, 3))
+    // Beyond the raster a plane: asked again, a random slope would be another.
+    return {
+      gradientAt: (x, y) => (Math.max(Math.abs(x), Math.abs(y)) < 19 ? raster.gradientAt(x, y) : [right, up]),
+    }
+  }
   const waves = Array.from({ length: 3 }, () => ({
     high: between(0, 0.04),
     x: between(0.4, 3),

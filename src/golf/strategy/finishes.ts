@@ -35,7 +35,8 @@ export interface FinishesQuestion {
 /** Lays a club's stock pattern on a hole along a line. Throws a RangeError for a club the player does not have. */
 export function finishesOf(question: FinishesQuestion): Finishes {
   const { hole, player, day } = question
-  const model = holeModel(question.ground ?? holeGround(hole), player, day)
+  // Where balls finish asks no value, so the green's putts need not be rolled.
+  const model = holeModel(question.ground ?? holeGround(hole), player, day, undefined, null)
   const shot = shotsOf(player).find((one) => one.club === question.club && one.shape === 'stock')
   if (!shot) throw new RangeError(`the player has no ${question.club}`)
   const [x, y] = question.from ?? [0, 0]
