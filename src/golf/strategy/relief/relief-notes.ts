@@ -31,7 +31,9 @@ export function reliefNotes(
       'A ball is out only when all of it is outside the boundary (Rule 18.2a). A provisional ball saves the walk back (Rule 18.3).',
     )
   if ((relief === 'out' || relief === 'lost') && ball !== null)
-    notes.push('Local Rule E-5 is not open to a player whose provisional ball is in play (from memory).')
+    notes.push(
+      'Local Rule E-5, where it is in force, is not open to a player whose provisional ball is in play. Its area is drawn from memory of the model Rule: the Committee’s own wording counts.',
+    )
   if (relief === 'unplayable' || relief === 'unplayable-in-bunker')
     notes.push('Only the player decides that a ball is unplayable (Rule 19.1).')
   if (said === 'nothing' && hasPathRelief)
