@@ -1,8 +1,7 @@
 import { REFERENCE_DAY } from '../../src/golf/course/day.ts'
-import type { Hole } from '../../src/golf/course/hole.ts'
 import type { Lie, Player } from '../../src/golf/player/player.ts'
 import { evaluateStroke } from '../../src/golf/strategy/evaluate-stroke.ts'
-import { holeGround, holeModel } from '../../src/golf/strategy/hole-model.ts'
+import { type HoleGround, holeModel } from '../../src/golf/strategy/hole-model.ts'
 import { holeProblem } from '../../src/golf/strategy/hole-problem.ts'
 import { COMPARE_QUADRATURE, OVERCLUB_METRES, SOLVE_QUADRATURE } from '../../src/golf/strategy/settings.ts'
 import { shotsOf } from '../../src/golf/strategy/shots.ts'
@@ -16,8 +15,6 @@ export interface SolvedHole {
   readonly strokesFrom: (lie: Lie, yards: number) => number
 }
 
-/** Side of a cell, metres. With cells of 3 m no figure moves by more than 0.03 (method.md, section 11). */
-const CELL_METRES = 10
 const TOLERANCE = 1e-3
 /** Lines tried, degrees to each side of the pin and between two lines. */
 const LINES_DEGREES = 16
@@ -26,15 +23,15 @@ const LINE_STEP_DEGREES = 2
 const ABOUT_YARDS: readonly number[] = [-10, 0, 10]
 
 /** Solves a hole for a player on a calm day; one solve answers for every distance and lie. */
-export function solvedHole(hole: Hole, player: Player): SolvedHole {
-  const model = holeModel(holeGround(hole, CELL_METRES), player, REFERENCE_DAY)
+export function solvedHole(ground: HoleGround, player: Player): SolvedHole {
+  const model = holeModel(ground, player, REFERENCE_DAY)
   const { values } = solveShortestPath(holeProblem(model, { quadrature: SOLVE_QUADRATURE }), {
     tolerance: TOLERANCE,
   })
   const shots = shotsOf(player)
   const strokesAt = (lie: Lie, yards: number): number => {
     const left = yardsToMetres(yards)
-    const y = hole.lengthMetres - left
+    const y = ground.hole.lengthMetres - left
     const headings = strokeLines(model, 0, y, LINE_STEP_DEGREES).filter(
       (line) => Math.abs(line) <= degreesToRadians(LINES_DEGREES) + 1e-9,
     )

@@ -1,3 +1,4 @@
+import { holeGround } from '../../src/golf/strategy/hole-model.ts'
 import { LEVELS } from './levels.ts'
 import { playerOfIndex } from './player-of-index.ts'
 import type { PublishedRow } from './published-row.ts'
@@ -14,10 +15,14 @@ const SHORT_HOLE_GREEN = 380
 const LONG_HOLE = 480
 const SHORT_HOLE = 311
 
+/** Side of a cell, metres. With cells of 3 m no figure of the golfer averaging 90 moves by more than 0.03 (method.md, section 11). */
+const CELL_METRES = 10
+
 /** Expected strokes by distance and lie, and rounds by level, from solved yardstick holes. */
 export function solvedRows(): PublishedRow[] {
+  const ground = holeGround(yardstickHole(LONG_HOLE, USUAL_GREEN), CELL_METRES)
   const long = (level: keyof typeof LEVELS | 'scratch'): SolvedHole =>
-    solvedHole(yardstickHole(LONG_HOLE, USUAL_GREEN), playerOfIndex(level === 'scratch' ? 0 : LEVELS[level]))
+    solvedHole(ground, playerOfIndex(level === 'scratch' ? 0 : LEVELS[level]))
   const mid = long('mid (84-97)')
   return [
     ...tourRows(long('tour')),
@@ -47,7 +52,10 @@ const ASKED: Readonly<Record<Asked, readonly [from: number, to: number, ...more:
 const BOUNDS: Readonly<Record<Asked, number>> = { tee: 0.12, fairway: 0.12, rough: 0.2, bunker: 0.2 }
 
 function tourRows(long: SolvedHole): PublishedRow[] {
-  const short = solvedHole(yardstickHole(SHORT_HOLE, SHORT_HOLE_GREEN), playerOfIndex(LEVELS.tour))
+  const short = solvedHole(
+    holeGround(yardstickHole(SHORT_HOLE, SHORT_HOLE_GREEN), CELL_METRES),
+    playerOfIndex(LEVELS.tour),
+  )
   return (['tee', 'fairway', 'rough', 'bunker'] as const).flatMap((lie) => {
     const [from, to, ...more] = ASKED[lie]
     return referenceRows('tour_expected_strokes_paper.csv').flatMap((row) => {
