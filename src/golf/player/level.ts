@@ -12,7 +12,7 @@ export const LEVELS = [
   { name: '25', handicapIndex: 25 },
   { name: '30', handicapIndex: 30 },
   { name: '36', handicapIndex: 36 },
-] as const satisfies readonly { readonly name: string; readonly handicapIndex: number }[]
+] as const
 
 /** Name of a level: `scratch`, `15`. */
 export type LevelName = (typeof LEVELS)[number]['name']
