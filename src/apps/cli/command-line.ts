@@ -67,7 +67,11 @@ export function commandLine(
     .option('--wind <from:speed>', 'into:7, behind:7, left:7 or right:7, metres a second')
     .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
     .option('--from <x,y>', 'where the ball lies: metres right of the line and on, or yards as 4yd,214yd')
-    .option('--lie <lie>', 'what the ball sits in there (as the ground unless given)')
+    .option(
+      '--lie <lie>',
+      'what the ball sits in there (as the ground unless given); first-cut:flier, rough:good, rough:down, bunker:plugged and bare say how it sits',
+    )
+    .option('--stance <slopes>', 'slopes under the feet, degrees: uphill:5 or downhill:5, above:3 or below:3')
     .option('--club <name>', 'play this club now, and see what it costs')
     .option('--objective <what>', 'strokes; others are not planned yet')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')

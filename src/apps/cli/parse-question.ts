@@ -1,8 +1,9 @@
 import { Failure } from '#faults/failure.ts'
 import { parseRelativeWind } from '#golf/course/parse-relative-wind.ts'
-import type { Lie } from '#golf/player/player.ts'
+import type { SeenLie } from '#golf/player/player.ts'
+import type { Stance } from '#golf/player/stance.ts'
 import type { Point } from '#numbers/geometry/point.ts'
-import { parseCount, parseLie, parsePin, parsePoint } from './parse-values.ts'
+import { parseCount, parseLie, parsePin, parsePoint, parseStance } from './parse-values.ts'
 import type { PlanOptions } from './plan-options.ts'
 import { MOST_DRAWS } from './settings.ts'
 
@@ -11,7 +12,8 @@ export interface Question {
   readonly tee: string | undefined
   readonly pin: 'front' | 'middle' | 'back' | Point | undefined
   readonly from: Point | undefined
-  readonly lie: Lie | undefined
+  readonly lie: SeenLie | undefined
+  readonly stance: Stance | undefined
   readonly club: string | undefined
   readonly draws: number | undefined
   /** As typed, such as `into:7`: what it means depends on the hole. */
@@ -26,6 +28,8 @@ export function parseQuestion(options: PlanOptions): Question {
   if (options.wind !== undefined) parseRelativeWind(options.wind, 0)
   if (options.lie !== undefined && options.from === undefined)
     throw new Failure('MAR-USAGE-002', 'A lie needs its place: give --from as well.', '--lie')
+  if (options.stance !== undefined && options.from === undefined)
+    throw new Failure('MAR-USAGE-002', 'A stance needs its place: give --from as well.', '--stance')
   if (options.hole === 'all' && (options.from !== undefined || options.picture !== undefined))
     throw new Failure(
       'MAR-USAGE-002',
@@ -37,6 +41,7 @@ export function parseQuestion(options: PlanOptions): Question {
     pin: options.pin === undefined ? undefined : parsePin(options.pin),
     from: options.from === undefined ? undefined : parsePoint(options.from, '--from'),
     lie: options.lie === undefined ? undefined : parseLie(options.lie),
+    stance: options.stance === undefined ? undefined : parseStance(options.stance),
     club: options.club === undefined ? undefined : parseClub(options.club),
     draws: options.draws === undefined ? undefined : parseCount(options.draws, '--draws', 0, MOST_DRAWS),
     wind: options.wind,

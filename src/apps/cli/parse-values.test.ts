@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { Failure } from '#faults/failure.ts'
-import { parseCount, parseLength, parseLie, parsePin, parsePoint } from './parse-values.ts'
+import { parseCount, parseLength, parseLie, parsePin, parsePoint, parseStance } from './parse-values.ts'
 
 const refused = (parse: () => unknown): string => {
   try {
@@ -22,7 +22,12 @@ describe('values of options', () => {
     expect(parsePoint('-2.5,40', '--from')).toEqual([-2.5, 40])
     expect(parsePin('back')).toBe('back')
     expect(parsePin('1,320')).toEqual([1, 320])
-    expect(parseLie('first-cut')).toBe('first-cut')
+    expect(parseLie('first-cut')).toEqual({ lie: 'first-cut' })
+    expect(parseLie('rough:down')).toEqual({ lie: 'rough', sit: 'down' })
+    expect(parseLie('bare')).toEqual({ lie: 'fairway', sit: 'bare' })
+    expect(parseStance('uphill:5, above:3')).toEqual({ uphillDegrees: 5, aboveDegrees: 3 })
+    expect(parseStance('downhill:2.5,below:4')).toEqual({ uphillDegrees: -2.5, aboveDegrees: -4 })
+    expect(parseStance('below:20')).toEqual({ uphillDegrees: 0, aboveDegrees: -20 })
     expect(parseCount('24', '--draws', 1, 100)).toBe(24)
   })
 
@@ -38,7 +43,29 @@ describe('values of options', () => {
         text,
       ).toBe('MAR-USAGE-002')
     expect(refused(() => parsePin('centre'))).toBe('MAR-USAGE-002')
-    expect(refused(() => parseLie('water'))).toBe('MAR-USAGE-002')
+    for (const text of ['water', 'rough:plugged', 'bunker:good', 'rough:', ':good', 'toString'])
+      expect(
+        refused(() => parseLie(text)),
+        text,
+      ).toBe('MAR-USAGE-002')
+    for (const text of [
+      '',
+      'uphill',
+      'uphill:',
+      'uphill:0',
+      'uphill:21',
+      'uphill:-5',
+      'uphill:5,downhill:5',
+      'above:3,below:2',
+      'above:3,above:4',
+      'sideways:5',
+      'uphill:5,',
+      '5',
+    ])
+      expect(
+        refused(() => parseStance(text)),
+        text,
+      ).toBe('MAR-USAGE-002')
     for (const text of ['', '0', '-1', '2.5', '101', 'many'])
       expect(
         refused(() => parseCount(text, '--draws', 1, 100)),

@@ -1,5 +1,8 @@
 import { Failure } from '#faults/failure.ts'
-import { LIES, type Lie } from '#golf/player/player.ts'
+import { LIE_NAMES, seenLie } from '#golf/player/lie-names.ts'
+import type { SeenLie } from '#golf/player/player.ts'
+import type { Stance } from '#golf/player/stance.ts'
+import { MOST_STANCE_DEGREES } from '#golf/player/stance-settings.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
 
@@ -39,12 +42,36 @@ export function parsePin(text: string): 'front' | 'middle' | 'back' | Point {
   return parsePoint(text, '--pin')
 }
 
-/** One of the lies a ball can have. Throws MAR-USAGE-002. */
-export function parseLie(text: string): Lie {
-  const lie = LIES.find((known) => known === text)
-  if (lie === undefined)
-    throw new Failure('MAR-USAGE-002', `"${text}" is no lie. Write one of: ${LIES.join(', ')}.`, '--lie')
-  return lie
+/** One of the lies a ball can have, with how it sits in it where that was said: `rough:down`. Throws MAR-USAGE-002. */
+export function parseLie(text: string): SeenLie {
+  const seen = seenLie(text)
+  if (seen === null)
+    throw new Failure('MAR-USAGE-002', `"${text}" is no lie. Write one of: ${LIE_NAMES.join(', ')}.`, '--lie')
+  return seen
+}
+
+/** Slopes under the feet, degrees: `uphill:5`, `downhill:3,below:4`. Throws MAR-USAGE-002. */
+export function parseStance(text: string): Stance {
+  const slopes = { uphill: 0, downhill: 0, above: 0, below: 0 }
+  const refuse = (why: string): never => {
+    throw new Failure(
+      'MAR-USAGE-002',
+      `${why} Write slopes in degrees up to ${MOST_STANCE_DEGREES}: uphill:5 or downhill:5, above:3 or below:3 (the ball against the feet), with a comma between two.`,
+      '--stance',
+    )
+  }
+  for (const part of text.split(',')) {
+    const match = /^\s*(uphill|downhill|above|below)\s*:\s*(\d+\.?\d*|\.\d+)\s*$/.exec(part)
+    if (match === null) return refuse(`"${part.trim()}" is no slope under the feet.`)
+    const [, name, degrees] = match as unknown as [string, keyof typeof slopes, string]
+    if (slopes[name] !== 0) return refuse(`${name} is given twice.`)
+    slopes[name] = Number(degrees)
+    if (!(slopes[name] > 0 && slopes[name] <= MOST_STANCE_DEGREES))
+      return refuse(`${degrees} degrees is no slope to swing from.`)
+  }
+  const { uphill, downhill, above, below } = slopes
+  if (uphill * downhill !== 0 || above * below !== 0) return refuse(`"${text}" slopes both ways at once.`)
+  return { uphillDegrees: uphill - downhill, aboveDegrees: above - below }
 }
 
 /** A whole number in a range. Throws MAR-USAGE-002. */

@@ -30,7 +30,7 @@ export interface PlannedHole {
 /** Chooses the hole and plans it, with the time it took in the plan. Throws what choosing and planning throw. */
 export function planOne({ course, ref, player, day, question, units }: HoleQuestion): PlannedHole {
   const hole = holeFromCourse(course, ref, { tee: question.tee, day, pin: question.pin })
-  const { from, lie, club, draws, wind, flips } = question
+  const { from, lie, stance, club, draws, wind, flips } = question
   const windy = wind === undefined ? day : { ...day, wind: parseRelativeWind(wind, hole.bearingDegrees) }
   const started = performance.now()
   const plan = planHole({
@@ -41,7 +41,8 @@ export function planOne({ course, ref, player, day, question, units }: HoleQuest
     units,
     flips,
     ...(from === undefined ? {} : { from }),
-    ...(lie === undefined ? {} : { lie }),
+    ...lie,
+    ...(stance === undefined ? {} : { stance }),
     ...(club === undefined ? {} : { club }),
     ...(draws === undefined ? {} : { draws }),
   })

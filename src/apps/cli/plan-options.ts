@@ -10,6 +10,7 @@ export interface PlanOptions extends GlobalOptions {
   readonly pin?: string
   readonly from?: string
   readonly lie?: string
+  readonly stance?: string
   readonly club?: string
   readonly objective?: string
   readonly draws?: string

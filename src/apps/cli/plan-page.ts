@@ -72,11 +72,35 @@ function twentieth(strokes: number): string {
 }
 
 function situationText(plan: Plan, units: ReaderUnits): string {
-  const { x_m: x, y_m: y, lie } = plan.situation
+  const { x_m: x, y_m: y, lie, sit } = plan.situation
   if (lie === 'tee' && x === 0 && y === 0) return 'from the tee'
   const side =
     Math.round(x) === 0 ? '' : `, ${lengthText(Math.abs(x), units)} ${x > 0 ? 'right' : 'left'} of the line`
-  return `from ${lengthText(y, units)} on${side}, lie: ${lie.replace('-', ' ')}`
+  return `from ${lengthText(y, units)} on${side}, lie: ${sitText(lie, sit)}${stanceText(plan)}`
+}
+
+function sitText(lie: Plan['situation']['lie'], sit: Plan['situation']['sit']): string {
+  if (sit === undefined) return lie.replace('-', ' ')
+  if (sit === 'bare') return 'bare ground'
+  if (sit === 'flier') return `${lie.replace('-', ' ')}, a flier`
+  return `${lie}, ${sit === 'plugged' ? 'plugged' : sit === 'good' ? 'sitting well' : 'sitting down'}`
+}
+
+/** The slopes under the feet, and how far they turn the plan's own club. */
+function stanceText({ situation, options }: Plan): string {
+  if (!situation.stance) return ''
+  const { uphill_deg: uphill, above_deg: above } = situation.stance
+  const slopes = [
+    ...(uphill === 0 ? [] : [`${Math.abs(uphill)}° ${uphill > 0 ? 'uphill' : 'downhill'}`]),
+    ...(above === 0 ? [] : [`the ball ${Math.abs(above)}° ${above > 0 ? 'above' : 'below'} the feet`]),
+  ]
+  const aim = options[0]?.aim
+  const turn = aim?.aimed_deg === undefined ? 0 : Math.round(aim.start_deg - aim.aimed_deg)
+  const turned =
+    turn === 0
+      ? ''
+      : `; the slope turns the first club about ${Math.abs(turn)}° ${turn > 0 ? 'right' : 'left'} of where it is aimed`
+  return `, stance: ${slopes.join(', ')}${turned}`
 }
 
 /** How far the pin is and plays, where a stroke can reach it. */

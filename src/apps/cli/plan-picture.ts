@@ -64,7 +64,7 @@ function pictureText(asked: PictureQuestion): string {
 /** Where the club's shots finish; `null` for a partial swing, whose pattern is not laid out by itself. */
 function patternOf({ hole, player, day, plan }: PictureQuestion, option: PlanOption): Pattern | null {
   if (option.shape !== 'stock') return null
-  const { x_m: x, y_m: y, lie } = plan.situation
+  const { x_m: x, y_m: y, lie, sit, stance } = plan.situation
   const finishes = finishesOf({
     hole,
     player,
@@ -73,6 +73,8 @@ function patternOf({ hole, player, day, plan }: PictureQuestion, option: PlanOpt
     headingDegrees: option.aim.heading_deg,
     from: [x, y],
     lie,
+    sit,
+    stance: stance && { uphillDegrees: stance.uphill_deg, aboveDegrees: stance.above_deg },
   })
   return { ...finishes, club: option.club }
 }

@@ -27,8 +27,11 @@ export interface FlightChange {
 
 /** Flights of one day on one hole, worked out once for each loft, carry and heading, and kept. */
 export interface Flights {
-  /** `heading`: radians clockwise from the y axis of the hole frame. */
-  changeFor(loftDegrees: number, carryMetres: number, heading: number): FlightChange
+  /**
+   * `heading`: radians clockwise from the y axis of the hole frame. `addedLaunch`: radians that the slope under the feet
+   * adds to the launch; speed and spin stay.
+   */
+  changeFor(loftDegrees: number, carryMetres: number, heading: number, addedLaunch?: number): FlightChange
 }
 
 /** A club's flight at reference conditions, and what headings have been flown. */
@@ -45,12 +48,12 @@ interface Club {
  */
 export function flights(conditions: Conditions): Flights {
   const clubs = new Map<string, Club>()
-  function clubFor(loftDegrees: number, carryMetres: number): Club {
+  function clubFor(loftDegrees: number, carryMetres: number, addedLaunch: number): Club {
     const carry = Math.max(
       SAME_FLIGHT_METRES,
       SAME_FLIGHT_METRES * Math.round(carryMetres / SAME_FLIGHT_METRES),
     )
-    const key = `${loftDegrees} ${carry}`
+    const key = `${loftDegrees} ${carry} ${addedLaunch}`
     const known = clubs.get(key)
     if (known) return known
     const launch = nominalLaunch(loftDegrees, carry)
@@ -60,7 +63,13 @@ export function flights(conditions: Conditions): Flights {
       0,
       TABLE_STEP_SECONDS,
     )
-    const club: Club = { launch, reference, referenceRun: runOfLanding(reference, 0), byHeading: new Map() }
+    const angle = Math.min(STEEPEST_LAUNCH, Math.max(LEAST_LAUNCH, launch.angle + addedLaunch))
+    const club: Club = {
+      launch: { ...launch, angle },
+      reference,
+      referenceRun: runOfLanding(reference, 0),
+      byHeading: new Map(),
+    }
     clubs.set(key, club)
     return club
   }
@@ -72,8 +81,8 @@ export function flights(conditions: Conditions): Flights {
     return made
   }
   return {
-    changeFor(loftDegrees, carryMetres, heading) {
-      const club = clubFor(loftDegrees, carryMetres)
+    changeFor(loftDegrees, carryMetres, heading, addedLaunch = 0) {
+      const club = clubFor(loftDegrees, carryMetres, addedLaunch)
       const at = heading / FLIGHT_HEADING_STEP
       const below = Math.floor(at)
       return between(changeAt(club, below), changeAt(club, below + 1), at - below)
@@ -107,6 +116,10 @@ function fly(club: Club, conditions: Conditions, heading: number): FlightChange 
     landingSpinRpm: landing.spinRpm,
   }
 }
+
+/** Launches that slopes under the feet may lead to, radians. Our assumption. */
+const LEAST_LAUNCH = 0.03
+const STEEPEST_LAUNCH = 1.2
 
 /** Passes until the landing's height and the carry agree; each gains about a digit. */
 const RISE_PASSES = 3

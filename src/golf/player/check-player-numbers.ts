@@ -1,6 +1,7 @@
 import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_KINDS, clubKind } from './club-names.ts'
-import { LIES } from './player.ts'
+import { LIE_NAMES, seenLie } from './lie-names.ts'
+import type { LieFactors } from './player.ts'
 import type { ClubFile, PlayerFile } from './player-file.ts'
 import { fieldName, type PlayerFault } from './player-shape.ts'
 import { MOST_CARRY_METRES, MOST_CLUBS } from './settings.ts'
@@ -16,6 +17,13 @@ const CLUB_RANGES: readonly (readonly [field: keyof ClubFile, least: number, mos
   ['mishit_carry_share', 0.05, 1],
   ['mishit_carry_sd_share', 0, 0.6],
   ['shots', 0, 1_000_000],
+]
+/** The same for a player's own factors by lie. */
+const LIE_FACTOR_RANGES: readonly (readonly [factor: keyof LieFactors, least: number, most: number])[] = [
+  ['carry', 0.1, 1.2],
+  ['direction', 0.5, 5],
+  ['distance', 0.5, 5],
+  ['mishit', 0, 10],
 ]
 const HANDICAP_LEAST = -10
 const HANDICAP_MOST = 54
@@ -85,10 +93,13 @@ function clubFaults(club: ClubFile, index: number, clubs: readonly ClubFile[]): 
     const value = club[field]
     range(faults, at(field), typeof value === 'number' ? value : undefined, least, most)
   }
-  for (const lie of Object.keys(club.lies)) {
-    if (LIES.some((known) => known === lie)) continue
-    const meant = nearestWord(lie, LIES)
-    const hint = meant === null ? `Known lies: ${LIES.join(', ')}.` : `Did you mean ${meant}?`
+  for (const [lie, said] of Object.entries(club.lies)) {
+    if (typeof said === 'object')
+      for (const [factor, least, most] of LIE_FACTOR_RANGES)
+        range(faults, `${at('lies')}.${lie}.${factor}`, said[factor], least, most)
+    if (seenLie(lie) !== null) continue
+    const meant = nearestWord(lie, LIE_NAMES)
+    const hint = meant === null ? `Known lies: ${LIE_NAMES.join(', ')}.` : `Did you mean ${meant}?`
     faults.push({
       code: 'MAR-PLAYER-014',
       message: `${at('lies')}: ${lie} is not a lie. ${hint}`,

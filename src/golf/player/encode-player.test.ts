@@ -28,7 +28,11 @@ const files = fc
             curve_share: share(-0.1, 0.1),
             mishit_share: share(0, 0.9),
             shots: fc.nat(200),
-            lies: fc.constant({ heavy: false }),
+            lies: fc.constantFrom(
+              { heavy: false },
+              { rough: { carry: 0.9, direction: 1.2, distance: 1.1, mishit: 1.4 }, 'rough:down': false },
+              { bare: { carry: 0.97 }, fairway: true },
+            ),
           },
           { requiredKeys: ['name'] },
         ),

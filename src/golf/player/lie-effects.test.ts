@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { completePlayer } from './complete-player.ts'
-import { lieEffect } from './lie-effects.ts'
-import { LIES, type Player } from './player.ts'
+import { type LieEffect, lieEffect } from './lie-effects.ts'
+import { mirrorPlayer } from './mirror-player.ts'
+import { type ClubLies, LIES, type Player } from './player.ts'
 
-const player = (handicapIndex: number, lies: Partial<Record<(typeof LIES)[number], boolean>> = {}): Player =>
+const player = (handicapIndex: number, lies: ClubLies = {}): Player =>
   completePlayer({
     name: 'x',
     hand: 'right',
@@ -57,6 +58,7 @@ describe('lieEffect', () => {
       direction: 1,
       distance: 1,
       mishit: 1,
+      spin: 1,
       allowed: true,
     })
     expect(lieEffect('fringe', '7-iron', tour)).toEqual(lieEffect('fairway', '7-iron', tour))
@@ -103,5 +105,87 @@ describe('lieEffect', () => {
         )
       }
     }
+  })
+
+  it('orders a ball that sits well, one not yet seen and one that sits down, and rough by its length', () => {
+    for (const handicap of [-5, 10, 30])
+      for (const { name } of player(handicap).clubs) {
+        const one = player(handicap)
+        const at = (sit?: 'good' | 'down', rough?: 'short' | 'normal' | 'long'): LieEffect =>
+          lieEffect('rough', name, one, { sit, ...(rough && { rough }) })
+        for (const [better, worse] of [
+          [lieEffect('fairway', name, one), at('good')],
+          [at('good'), at(undefined, 'short')],
+          [at(undefined, 'short'), at()],
+          [at(), at(undefined, 'long')],
+          [at(undefined, 'long'), at('down')],
+          [at('down'), lieEffect('heavy', name, one)],
+        ] as const) {
+          // Short irons may fly from rough that sits well.
+          expect(better.carry + 0.011).toBeGreaterThanOrEqual(worse.carry)
+          expect(better.direction).toBeLessThanOrEqual(worse.direction + 1e-12)
+          expect(better.mishit).toBeLessThanOrEqual(worse.mishit + 1e-12)
+          expect(Number(better.allowed)).toBeGreaterThanOrEqual(Number(worse.allowed))
+        }
+        expect(at('good').distance).toBeLessThan(at('down').distance)
+        expect(at('good').spin).toBeGreaterThan(at('down').spin)
+      }
+  })
+
+  // The law of total variance, spelled out for one club: half sit well, half sit down.
+  it('takes a ball in rough that is not seen as the mixture of both', () => {
+    const tour = player(-5)
+    const sd = tour.clubs.find(({ name }) => name === '7-iron')?.carrySdShare ?? 0
+    const [mix, good, down] = [undefined, 'good', 'down'].map((sit) =>
+      lieEffect('rough', '7-iron', tour, { sit: sit as 'good' | 'down' | undefined }),
+    ) as [LieEffect, LieEffect, LieEffect]
+    const within = ((good.distance * sd) ** 2 + (down.distance * sd) ** 2) / 2
+    const between = ((good.carry - down.carry) / 2) ** 2
+    // The numbers of normal rough were held against the published figure as a whole: the halves must make them.
+    expect(Math.abs(mix.distance / (Math.hypot(Math.sqrt(within), between ** 0.5) / sd) - 1)).toBeLessThan(
+      0.005,
+    )
+    expect(mix.carry).toBeCloseTo((good.carry + down.carry) / 2, 12)
+    expect(mix.mishit).toBeCloseTo((good.mishit + down.mishit) / 2, 12)
+    expect(
+      Math.abs(mix.direction / Math.hypot(good.direction / Math.SQRT2, down.direction / Math.SQRT2) - 1),
+    ).toBeLessThan(0.005)
+  })
+
+  it('knows a flier, plugged sand and bare ground', () => {
+    const one = player(15)
+    const [flier, clean7] = (['flier', undefined] as const).map((sit) =>
+      lieEffect('first-cut', '7-iron', one, { sit }),
+    )
+    expect(flier?.carry).toBeGreaterThan(clean7?.carry ?? 9)
+    expect(flier?.spin).toBeLessThan(clean7?.spin ?? 0)
+    const plugged = lieEffect('bunker', 'sand-wedge', one, { sit: 'plugged' })
+    const clean = lieEffect('bunker', 'sand-wedge', one)
+    expect(plugged.carry).toBeLessThan(clean.carry)
+    expect(plugged.mishit).toBeGreaterThan(clean.mishit)
+    expect(lieEffect('bunker', '7-iron', one, { sit: 'plugged' }).allowed).toBe(false)
+    const bare = lieEffect('fairway', '7-iron', one, { sit: 'bare' })
+    expect(bare.mishit).toBeGreaterThan(1)
+    expect(bare.spin).toBeGreaterThan(1)
+    // A sit that a lie does not know changes nothing.
+    expect(lieEffect('heavy', '7-iron', one, { sit: 'plugged' })).toEqual(lieEffect('heavy', '7-iron', one))
+  })
+
+  it('puts the player\u2019s own factors in place of ours, also for a ball seen in the lie', () => {
+    const own = { carry: 0.8, mishit: 1.9 }
+    const one = player(15, { rough: own })
+    const ours = lieEffect('rough', '5-wood', player(15))
+    expect(lieEffect('rough', '5-wood', one)).toEqual({ ...ours, ...own })
+    const seen = (of: Player, sit: 'good' | 'down'): LieEffect => lieEffect('rough', '5-wood', of, { sit })
+    expect(seen(one, 'good').carry / 0.8).toBeCloseTo(seen(player(15), 'good').carry / ours.carry, 12)
+    expect(seen(one, 'good').carry).toBeGreaterThan(seen(one, 'down').carry)
+    // Factors say that the club is used there; those of a ball as it sits come first.
+    expect(seen(player(15), 'down').allowed).toBe(false)
+    expect(seen(player(15, { 'rough:down': { carry: 0.7 } }), 'down')).toMatchObject({
+      carry: 0.7,
+      allowed: true,
+    })
+    // They have no side: a mirrored player keeps them.
+    expect(lieEffect('rough', '5-wood', mirrorPlayer(one))).toEqual(lieEffect('rough', '5-wood', one))
   })
 })

@@ -1,7 +1,8 @@
 import { type ClubKind, clubKind } from './club-names.ts'
 import { interpolateKnots } from './interpolate-knots.ts'
-import { LIE_RULES, type LieRule } from './lie-settings.ts'
-import type { Club, Lie, Player } from './player.ts'
+import { lieName } from './lie-names.ts'
+import { LIE_RULES, type LieRule, SITTING_DOWN_SHARE } from './lie-settings.ts'
+import type { Club, Lie, LieFactors, Player, Sit } from './player.ts'
 
 /** Multipliers of a lie on a club's stock pattern; 1 = as from the reference lie. */
 export interface LieEffect {
@@ -11,24 +12,50 @@ export interface LieEffect {
   readonly distance: number
   /** On the mishit share; the product stays a share. */
   readonly mishit: number
+  /** On the backspin of a landing. */
+  readonly spin: number
   /** False when the player should not, or says that they do not, use the club from this lie. */
   readonly allowed: boolean
+}
+
+/** What is known of a lie beyond its ground: how the ball sits, and how long the rough is. */
+export interface LieDetail {
+  readonly sit?: Sit | undefined
+  readonly rough?: keyof typeof SITTING_DOWN_SHARE
 }
 
 /**
  * What this lie does to this club in this player's hands. A lie adds its own spread to the player's, so a
  * precise player loses more of their precision than a wild one. From trees and scrub, if the ball is playable at
- * all, only a punch: a low shot of part of the carry. No full shot is played on the green. The player's own
- * `lies` overrule what is allowed, either way. A club the player does not have is not allowed.
+ * all, only a punch: a low shot of part of the carry. No full shot is played on the green. Rough whose ball has
+ * not been seen is the mixture of one that sits well and one that sits down. The player's own `lies` overrule what is
+ * allowed, either way, and their own factors stand in place of ours. A club the player does not have is not allowed.
  */
-export function lieEffect(lie: Lie, clubName: string, player: Pick<Player, 'clubs'>): LieEffect {
+export function lieEffect(
+  lie: Lie,
+  clubName: string,
+  player: Pick<Player, 'clubs'>,
+  detail: LieDetail = {},
+): LieEffect {
   const kind = clubKind(stockName(clubName))
   if (lie === 'green' || kind === null) return { ...NO_CHANGE, allowed: false }
-  const rule = LIE_RULES[lie === 'fringe' ? 'fairway' : lie]
   const stock = player.clubs.find((one) => one.name === kind.name)
   if (stock === undefined) return { ...NO_CHANGE, allowed: false }
-  const allowed = stock.lies[lie] ?? (isUsual(rule, kind) || isLastResort(rule, kind, player))
-  return { ...spreadEffect(rule, stock, kind.loftDegrees), allowed }
+  const name = lieName(lie, detail.sit)
+  const rule = ruleFor(name)
+  const own = stock.lies[name] ?? stock.lies[lie]
+  const isUsed = typeof own === 'object' ? true : own
+  const ours = oursFor(name, stock, kind.loftDegrees, detail.rough ?? 'normal')
+  return {
+    ...withOwnFactors(ours, stock, lie, name, kind.loftDegrees),
+    allowed: isUsed ?? (isUsual(rule, kind) || isLastResort(rule, kind, player)),
+  }
+}
+
+type Effect = Omit<LieEffect, 'allowed'>
+
+function ruleFor(name: ReturnType<typeof lieName>): LieRule {
+  return name === 'fringe' || name === 'green' ? LIE_RULES.fairway : LIE_RULES[name]
 }
 
 function isUsual(rule: LieRule, kind: ClubKind): boolean {
@@ -42,15 +69,90 @@ function isLastResort(rule: LieRule, kind: ClubKind, player: Pick<Player, 'clubs
   return kinds.every((other) => !isUsual(rule, other) && other.loftDegrees <= kind.loftDegrees)
 }
 
-const NO_CHANGE = { carry: 1, direction: 1, distance: 1, mishit: 1 } as const
+const NO_CHANGE: Effect = { carry: 1, direction: 1, distance: 1, mishit: 1, spin: 1 }
 
-function spreadEffect(rule: LieRule, club: Club, loftDegrees: number): Omit<LieEffect, 'allowed'> {
-  const mishit = interpolateKnots(rule.mishit, loftDegrees)
+/** Our own factors for a lie by its name. */
+function oursFor(
+  name: ReturnType<typeof lieName>,
+  club: Club,
+  loftDegrees: number,
+  rough: keyof typeof SITTING_DOWN_SHARE,
+): Effect {
+  if (name !== 'rough' || rough === 'normal') return effectOf(numbersOf(ruleFor(name), loftDegrees), club)
+  const good = numbersOf(LIE_RULES['rough:good'], loftDegrees)
+  const down = numbersOf(LIE_RULES['rough:down'], loftDegrees)
+  const unseen = { ...mixed(good, down, SITTING_DOWN_SHARE[rough]), spin: LIE_RULES.rough.spin }
+  return effectOf(unseen, club)
+}
+
+/** A lie's rule for one loft. */
+interface LieNumbers {
+  readonly carry: number
+  readonly addsDirectionDegrees: number
+  readonly addsCarryShare: number
+  readonly mishit: number
+  readonly spin: number
+}
+
+function numbersOf(rule: LieRule, loftDegrees: number): LieNumbers {
   return {
     carry: interpolateKnots(rule.carry, loftDegrees),
-    direction: Math.hypot(1, rule.addsDirectionDegrees / club.directionSdDegrees),
-    distance: Math.hypot(1, rule.addsCarryShare / club.carrySdShare),
-    mishit: Math.min(mishit, Math.max(1, MISHIT_MOST / club.mishitShare)),
+    addsDirectionDegrees: rule.addsDirectionDegrees,
+    addsCarryShare: rule.addsCarryShare,
+    mishit: interpolateKnots(rule.mishit, loftDegrees),
+    spin: rule.spin,
+  }
+}
+
+/** Two lies taken together: their means, and in the spread of carry also what the two means differ by. */
+function mixed(one: LieNumbers, other: LieNumbers, otherShare: number): LieNumbers {
+  const mean = (a: number, b: number): number => a + otherShare * (b - a)
+  const apart = otherShare * (1 - otherShare) * (one.carry - other.carry) ** 2
+  return {
+    carry: mean(one.carry, other.carry),
+    addsDirectionDegrees: Math.sqrt(mean(one.addsDirectionDegrees ** 2, other.addsDirectionDegrees ** 2)),
+    addsCarryShare: Math.sqrt(mean(one.addsCarryShare ** 2, other.addsCarryShare ** 2) + apart),
+    mishit: mean(one.mishit, other.mishit),
+    spin: mean(one.spin, other.spin),
+  }
+}
+
+function effectOf(numbers: LieNumbers, club: Club): Effect {
+  return {
+    carry: numbers.carry,
+    direction: Math.hypot(1, numbers.addsDirectionDegrees / club.directionSdDegrees),
+    distance: Math.hypot(1, numbers.addsCarryShare / club.carrySdShare),
+    mishit: Math.min(numbers.mishit, Math.max(1, MISHIT_MOST / club.mishitShare)),
+    spin: numbers.spin,
+  }
+}
+
+/**
+ * The player's own factors in place of ours. What they say of a lie as a whole holds for a ball seen in it by the
+ * proportion that ours have to each other.
+ */
+function withOwnFactors(
+  ours: Effect,
+  club: Club,
+  lie: Lie,
+  name: ReturnType<typeof lieName>,
+  loftDegrees: number,
+): Effect {
+  const seen = club.lies[name]
+  const whole = club.lies[lie]
+  if (typeof seen === 'object') return { ...ours, ...seen }
+  if (typeof whole !== 'object') return ours
+  const usual = oursFor(lie, club, loftDegrees, 'normal')
+  const scaled = (factor: keyof LieFactors): number => {
+    const own = whole[factor]
+    return own === undefined ? ours[factor] : (own * ours[factor]) / usual[factor]
+  }
+  return {
+    ...ours,
+    carry: scaled('carry'),
+    direction: scaled('direction'),
+    distance: scaled('distance'),
+    mishit: Math.min(scaled('mishit'), Math.max(1, MISHIT_MOST / club.mishitShare)),
   }
 }
 

@@ -149,6 +149,34 @@ describe('parsePlayer', () => {
       'Did you mean heavy?',
       'clubs[0].lies',
     ],
+    [
+      'a factor of a lie that is a slip',
+      club({ lies: { rough: { carry: 90 } } }),
+      'MAR-PLAYER-013',
+      '1.2',
+      'clubs[0].lies.rough.carry',
+    ],
+    [
+      'a factor of a lie that is not known',
+      club({ lies: { rough: { cary: 0.9 } } }),
+      'MAR-PLAYER-004',
+      'Did you mean carry?',
+      'clubs[0].lies.rough.cary',
+    ],
+    [
+      'a factor of a lie that is text',
+      club({ lies: { rough: { carry: 'less' } } }),
+      'MAR-PLAYER-005',
+      'a number',
+      'clubs[0].lies.rough.carry',
+    ],
+    [
+      'a lie that is neither yes nor no nor factors',
+      club({ lies: { rough: 0.9 } }),
+      'MAR-PLAYER-005',
+      'true or false',
+      'clubs[0].lies.rough',
+    ],
   ])('refuses %s', (_, change, code, words, place) => {
     const failure = refusal(change)
     expect(failure.code).toBe(code)

@@ -1,4 +1,4 @@
-import type { Lie } from './player.ts'
+import type { ClubLies } from './player.ts'
 
 /** `player/1` as written: only what the person typed or what was learned; every other number is absent. */
 export interface PlayerFile {
@@ -29,7 +29,7 @@ export interface ClubFile {
   readonly mishit_carry_share?: number
   readonly mishit_carry_sd_share?: number
   readonly shots: number
-  readonly lies: Readonly<Partial<Record<Lie, boolean>>>
+  readonly lies: ClubLies
 }
 
 /** The numbers of a club that the prior can fill, by their names in the file. */

@@ -51,6 +51,7 @@ export function fieldName(path: readonly PropertyKey[]): string {
 
 const number = z.number().optional()
 const marks = { guess: z.boolean().optional() }
+const lieShape = { carry: number, direction: number, distance: number, mishit: number }
 const clubShape = {
   name: z.string(),
   carry_m: number,
@@ -64,7 +65,7 @@ const clubShape = {
   mishit_carry_share: number,
   mishit_carry_sd_share: number,
   shots: number,
-  lies: z.record(z.string(), z.boolean()).optional(),
+  lies: z.record(z.string(), z.union([z.boolean(), z.strictObject(lieShape)])).optional(),
   ...marks,
   guesses: z.array(z.enum(CLUB_NUMBERS)).optional(),
 }
@@ -99,6 +100,16 @@ function faultsOfIssue(issue: z.core.$ZodIssue): readonly PlayerFault[] {
   if (issue.input === undefined && field !== '') {
     return [{ code: 'MAR-PLAYER-003', message: `${field} is missing.`, field }]
   }
+  if (issue.code === 'invalid_union') {
+    // A lie: either true or false, or factors; what is written in braces is told of as factors.
+    const asFactors =
+      typeof issue.input === 'object' && issue.input !== null ? issue.errors.at(-1) : undefined
+    const inside = (asFactors ?? []).flatMap((inner) =>
+      faultsOfIssue({ ...inner, path: [...issue.path, ...inner.path] } as z.core.$ZodIssue),
+    )
+    const message = `${field} must be true or false, or the player's own factors in braces.`
+    return inside.length > 0 ? inside : [{ code: 'MAR-PLAYER-005', message, field }]
+  }
   const wanted = wantedBy(issue)
   return [
     { code: 'MAR-PLAYER-005', message: `${field === '' ? 'The file' : field} must be ${wanted}.`, field },
@@ -108,7 +119,9 @@ function faultsOfIssue(issue: z.core.$ZodIssue): readonly PlayerFault[] {
 function unknownField(path: readonly PropertyKey[], key: string): PlayerFault {
   const known =
     path[0] === 'clubs'
-      ? clubShape
+      ? path[2] === 'lies'
+        ? lieShape
+        : clubShape
       : path[0] === 'putting'
         ? puttingShape
         : path[0] === 'shortGame'

@@ -41,8 +41,8 @@ export interface Club {
   readonly mishitCarrySdShare: number
   /** Shots the pattern was learned from. */
   readonly shots: number
-  /** Lies from which the player does not use it: `{ heavy: false }`. */
-  readonly lies: Readonly<Partial<Record<Lie, boolean>>>
+  /** What the player says of it by lie: not used there, `{ heavy: false }`, or their own factors. */
+  readonly lies: ClubLies
   /** True when the carry itself is a guess. */
   readonly isGuess: boolean
 }
@@ -61,6 +61,29 @@ export const LIES = [
   'scrub',
 ] as const
 export type Lie = (typeof LIES)[number]
+
+/** How a ball sits in its lie, where that makes a difference: `lie-names.ts` says which lie knows which. */
+export type Sit = 'good' | 'down' | 'flier' | 'plugged' | 'bare'
+
+/** A lie and, where the player has seen it, how the ball sits in it. */
+export interface SeenLie {
+  readonly lie: Lie
+  readonly sit?: Sit
+}
+
+/** A player's own factors for one club from one lie, in place of ours: on carry, both spreads and the mishit share. */
+export interface LieFactors {
+  readonly carry?: number
+  readonly direction?: number
+  readonly distance?: number
+  readonly mishit?: number
+}
+
+/** By name of the lie: whether the club is used from it, or the player's own factors, which say that it is. */
+export type ClubLies = Readonly<Partial<Record<LieName, boolean | LieFactors>>>
+
+/** A lie as a person names it: the lie, or how the ball sits in it. */
+export type LieName = Lie | 'first-cut:flier' | 'rough:good' | 'rough:down' | 'bunker:plugged' | 'bare'
 
 export interface Putting {
   readonly directionSdDegrees: number

@@ -1,4 +1,5 @@
-import type { Lie } from '#golf/player/player.ts'
+import type { Lie, Sit } from '#golf/player/player.ts'
+import { type Stance, stanceEffect } from '#golf/player/stance.ts'
 import type { HoleModel } from './hole-model.ts'
 import { type Places, placeAt } from './places.ts'
 import { outcomeAt, type ShotTable, shotTable } from './shot-table.ts'
@@ -11,6 +12,10 @@ export interface Situation {
   readonly x: number
   readonly y: number
   readonly lie: Lie
+  /** How the ball sits, where the player has seen it; a lie that knows no such thing is taken as it is. */
+  readonly sit?: Sit | undefined
+  /** Slopes under the feet; level when absent. They hold for this stroke only. */
+  readonly stance?: Stance | undefined
 }
 
 /** One club on one line, and what it costs to play it once and the best plan after it. */
@@ -50,7 +55,11 @@ export function evaluateStroke(
   const strikes = strikesOf(question.quadrature)
   let value = values[placeAt(model.places, situation.x, situation.y)] as number
   const tried = question.tries
-    .filter(({ shot }) => isAllowed(shot, situation.lie, model.player))
+    .filter(({ shot }) => isAllowed(shot, situation.lie, model.player, situation.sit))
+    .filter(
+      (one, _, allowed) =>
+        isUsedOn(situation, one.shot, model) || !allowed.some(({ shot }) => isUsedOn(situation, shot, model)),
+    )
     .flatMap(({ shot, headings }) =>
       headings.map((heading) => ({
         shot,
@@ -78,6 +87,11 @@ export function evaluateStroke(
   return { value, candidates: [] }
 }
 
+/** Whether a club is used on the slope under the feet; where none is, all are. */
+function isUsedOn({ stance }: Situation, shot: Shot, { player }: HoleModel): boolean {
+  return !stance || stanceEffect(stance, shot.loftDegrees, player.hand).allowed
+}
+
 function strokesOf(
   shares: { readonly sum: number; readonly back: number } | undefined,
   value: number,
@@ -96,6 +110,8 @@ export function tableFor(
   return shotTable({
     shot,
     lie: situation.lie,
+    sit: situation.sit,
+    stance: situation.stance,
     heading,
     player: model.player,
     flights: model.flights,

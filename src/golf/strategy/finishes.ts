@@ -1,9 +1,10 @@
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
-import type { Lie, Player } from '#golf/player/player.ts'
+import type { Lie, Player, Sit } from '#golf/player/player.ts'
+import { LEVEL_STANCE, type Stance, type StanceEffect, stanceEffect } from '#golf/player/stance.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
-import { outcomeOfStrike, tableFor } from './evaluate-stroke.ts'
-import { changeOfShot, type HoleGround, type HoleModel, holeGround, holeModel } from './hole-model.ts'
+import { outcomeOfStrike, type Situation, tableFor } from './evaluate-stroke.ts'
+import { type HoleGround, type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { finishGround } from './option-outcomes.ts'
 import { AT_REST, outcomeKind } from './outcome.ts'
 import type { OutcomeGround } from './plan.ts'
@@ -28,6 +29,8 @@ export interface FinishesQuestion {
   readonly headingDegrees: number
   readonly from?: readonly [x: number, y: number]
   readonly lie?: Lie
+  readonly sit?: Sit | undefined
+  readonly stance?: Stance | undefined
   /** The hole's ground laid out before, to save the time: one picture asks for many lines of one hole. */
   readonly ground?: HoleGround
 }
@@ -40,12 +43,14 @@ export function finishesOf(question: FinishesQuestion): Finishes {
   const shot = shotsOf(player).find((one) => one.club === question.club && one.shape === 'stock')
   if (!shot) throw new RangeError(`the player has no ${question.club}`)
   const [x, y] = question.from ?? [0, 0]
-  const situation = { x, y, lie: question.lie ?? 'tee' }
+  const { sit, stance } = question
+  const situation: Situation = { x, y, lie: question.lie ?? 'tee', sit, stance }
+  const slope = stance ? stanceEffect(stance, shot.loftDegrees, player.hand) : LEVEL_STANCE
   const table = tableFor(
     model,
     situation,
     shot,
-    calmHeading(model, shot, degreesToRadians(question.headingDegrees)),
+    calmHeading(model, shot, degreesToRadians(question.headingDegrees), slope),
     strikesOf(STROKE_QUADRATURE),
   )
   const count = table.weight.length
@@ -69,12 +74,13 @@ export function finishesOf(question: FinishesQuestion): Finishes {
   return finishes
 }
 
-/** The heading without wind whose pattern the wind carries to this one. */
-function calmHeading(model: HoleModel, shot: Shot, centre: number): number {
+/** The heading without wind and slope whose pattern the wind and the slope under the feet carry to this one. */
+function calmHeading(model: HoleModel, shot: Shot, centre: number, slope: StanceEffect): number {
   let heading = centre
   for (let round = 0; round < 20; round++) {
-    const change = changeOfShot(model, shot, heading)
-    heading = centre - Math.atan2(change.driftShare, change.carryShare)
+    const { carryMetres } = shot.stock
+    const change = model.flights.changeFor(shot.loftDegrees, carryMetres, heading, slope.launch)
+    heading = centre - slope.turn - Math.atan2(change.driftShare, change.carryShare)
   }
   return heading
 }

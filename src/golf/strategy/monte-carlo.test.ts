@@ -237,8 +237,8 @@ function strike(
   const forward = carry * wind.carryShare
   const drift = carry * wind.driftShare
   const stockRun = stock.totalMetres - stock.carryMetres
-  const run = runToday(stockRun, wind) * model.today.firmness
-  const { level } = greenRunsToday(stockRun, wind, model.today, 1, false)
+  const run = runToday(stockRun, wind, effect.spin) * model.today.firmness
+  const { level } = greenRunsToday(stockRun, wind, model.today, effect.spin, false)
   return {
     dx: forward * Math.sin(heading + off) + drift * Math.cos(heading),
     dy: forward * Math.cos(heading + off) - drift * Math.sin(heading),

@@ -1,7 +1,8 @@
 import { Failure } from '#faults/failure.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
-import type { Lie, Player } from '#golf/player/player.ts'
+import type { Lie, Player, Sit } from '#golf/player/player.ts'
+import type { Stance } from '#golf/player/stance.ts'
 import { cautionsOf } from './cautions.ts'
 import { doubtOfDraws } from './doubt-of-draws.ts'
 import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
@@ -38,6 +39,10 @@ export interface PlanQuestion {
   readonly from?: readonly [x: number, y: number]
   /** Absent = tee at the markers, else the lie of the ground there. */
   readonly lie?: Lie
+  /** How the ball sits, where the player has seen it; the strokes after this one know nothing of it. */
+  readonly sit?: Sit
+  /** Slopes under the feet for this stroke. */
+  readonly stance?: Stance
   /** A club to plan on with, whatever it costs. */
   readonly club?: string
   /** Draws of the player for the intervals; 0 = none. */
@@ -103,7 +108,7 @@ export function planHole(question: PlanQuestion): Plan {
     course: question.courseName,
     hole: { ref: hole.ref, par: hole.par, length_m: hole.lengthMetres, tee: hole.teeName },
     player: player.name,
-    situation: { x_m: situation.x, y_m: situation.y, lie: situation.lie, objective: 'strokes' },
+    situation: askedSituation(situation),
     value: {
       strokes: evaluation.value,
       low: Math.min(evaluation.value, doubt?.valueLow ?? evaluation.value),
@@ -129,6 +134,17 @@ export function planHole(question: PlanQuestion): Plan {
       draws,
       milliseconds: 0,
     },
+  }
+}
+
+function askedSituation({ x, y, lie, sit, stance }: Situation): Plan['situation'] {
+  return {
+    x_m: x,
+    y_m: y,
+    lie,
+    ...(sit && { sit }),
+    ...(stance && { stance: { uphill_deg: stance.uphillDegrees, above_deg: stance.aboveDegrees } }),
+    objective: 'strokes',
   }
 }
 

@@ -1,6 +1,6 @@
 import { radiansToDegrees } from '#numbers/units/units.ts'
 import type { Candidate, Situation, StrokeEvaluation } from './evaluate-stroke.ts'
-import { changeOfShot, type HoleModel } from './hole-model.ts'
+import type { HoleModel } from './hole-model.ts'
 import { missesOf } from './misses.ts'
 import { leaveOf, middleTotal, outcomeShares } from './option-outcomes.ts'
 import type { PlanOption } from './plan.ts'
@@ -48,7 +48,7 @@ export function planOptions(
     return {
       club: candidate.shot.club,
       shape: candidate.shot.shape,
-      aim: aimOf(model, situation, candidate),
+      aim: aimOf(situation, candidate),
       total_m: middleTotal(model, candidate.table, situation),
       strokes: candidate.strokes,
       cost,
@@ -61,27 +61,28 @@ export function planOptions(
       scores: Object.fromEntries(
         scores.flatMap((chance, strokes) => (strokes > 0 && chance > 0 ? [[String(strokes), chance]] : [])),
       ),
-      aimCosts: aimCostsOf(model, situation, evaluation, candidate),
+      aimCosts: aimCostsOf(situation, evaluation, candidate),
     }
   })
 }
 
 /** Where a candidate aims: the centre of its pattern, wind and curve included, and its start line. */
-export function aimOf(model: HoleModel, situation: Situation, candidate: Candidate): PlanOption['aim'] {
+export function aimOf(situation: Situation, candidate: Candidate): PlanOption['aim'] {
   const { stock } = candidate.shot
-  const change = changeOfShot(model, candidate.shot, candidate.heading)
-  const centre = candidate.heading + Math.atan2(change.driftShare, change.carryShare)
+  const { change, turn } = candidate.table
+  const start = candidate.heading - Math.atan(stock.curveShare)
+  const centre = candidate.heading + turn + Math.atan2(change.driftShare, change.carryShare)
   return {
     heading_deg: radiansToDegrees(centre),
     offset_m: situation.x + stock.totalMetres * Math.sin(centre),
     at_m: stock.totalMetres,
-    start_deg: radiansToDegrees(candidate.heading - Math.atan(stock.curveShare)),
+    start_deg: radiansToDegrees(start + turn),
+    ...(situation.stance ? { aimed_deg: radiansToDegrees(start) } : {}),
   }
 }
 
 /** What other lines of the same shot cost against the plan, from left to right. */
 function aimCostsOf(
-  model: HoleModel,
   situation: Situation,
   evaluation: StrokeEvaluation,
   best: Candidate,
@@ -92,5 +93,5 @@ function aimCostsOf(
         one.shot === best.shot &&
         Math.abs(radiansToDegrees(one.heading - best.heading)) <= AIM_COSTS_DEGREES + 1e-9,
     )
-    .map((one) => ({ offset_m: aimOf(model, situation, one).offset_m, cost: one.strokes - evaluation.value }))
+    .map((one) => ({ offset_m: aimOf(situation, one).offset_m, cost: one.strokes - evaluation.value }))
 }

@@ -1,5 +1,5 @@
 import type { Ground } from '#golf/course/ground.ts'
-import type { Lie } from '#golf/player/player.ts'
+import type { Lie, Sit } from '#golf/player/player.ts'
 import type { ShotShape } from './shots.ts'
 
 /** `plan/1`: the answer of `marram plan --json`, in SI. Field names are a promise to people outside. */
@@ -17,6 +17,9 @@ export interface Plan {
     readonly x_m: number
     readonly y_m: number
     readonly lie: Lie
+    /** How the ball sits and the slopes under the feet, where they were told. */
+    readonly sit?: Sit
+    readonly stance?: { readonly uphill_deg: number; readonly above_deg: number }
     readonly objective: 'strokes'
   }
   readonly value: { readonly strokes: number; readonly low: number; readonly high: number }
@@ -57,6 +60,8 @@ export interface PlanOption {
     readonly offset_m: number
     readonly at_m: number
     readonly start_deg: number
+    /** With slopes under the feet: where the ball would start from a level stance, which is where to aim. */
+    readonly aimed_deg?: number
   }
   /** How far the middle good strike finishes today, carry and run, metres from the ball. */
   readonly total_m: number

@@ -1,10 +1,11 @@
-import type { Flights } from '#golf/ball/flights.ts'
+import type { FlightChange, Flights } from '#golf/ball/flights.ts'
 import { type GreenRuns, greenRunsToday, runToday } from '#golf/ball/run-today.ts'
 import { LEAST_MISHIT_GREEN_SHARE } from '#golf/ball/surface-settings.ts'
 import type { GroundToday } from '#golf/ball/turf.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
-import type { Lie, Player } from '#golf/player/player.ts'
+import type { Lie, Player, Sit } from '#golf/player/player.ts'
 import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
+import { LEVEL_STANCE, type Stance, stanceEffect } from '#golf/player/stance.ts'
 import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Outcome } from './outcome.ts'
@@ -17,6 +18,10 @@ import type { Strikes } from './strikes.ts'
 /** One shot from one lie along one heading: where each strike lands, seen from the ball, and what becomes of it there. */
 export interface ShotTable {
   readonly shot: Shot
+  /** What the day and the slope under the feet do to it. */
+  readonly change: FlightChange
+  /** How far the slope under the feet turns the start, radians, right positive. */
+  readonly turn: number
   /** Finish of the pattern's centre without wind, radians clockwise from the y axis. */
   readonly heading: number
   /** Landing, metres from the ball in the hole frame. */
@@ -39,6 +44,9 @@ export interface ShotTable {
 export interface ShotTableInput {
   readonly shot: Shot
   readonly lie: Lie
+  /** How the ball sits, where the player has seen it, and the slopes under the feet. */
+  readonly sit?: Sit | undefined
+  readonly stance?: Stance | undefined
   readonly heading: number
   readonly player: Player
   readonly flights: Flights
@@ -55,16 +63,18 @@ export interface ShotTableInput {
 export function shotTable(input: ShotTableInput): ShotTable {
   const { shot, heading, strikes } = input
   const { stock } = shot
-  const effect = lieEffect(input.lie, shot.club, input.player)
-  const change = input.flights.changeFor(shot.loftDegrees, stock.carryMetres, heading)
-  const mishitShare = Math.min(stock.mishitShare * effect.mishit, 0.9)
+  const { sit, stance, today } = input
+  const effect = lieEffect(input.lie, shot.club, input.player, { sit, rough: today.rough })
+  const slope = stance ? stanceEffect(stance, shot.loftDegrees, input.player.hand) : LEVEL_STANCE
+  const change = input.flights.changeFor(shot.loftDegrees, stock.carryMetres, heading, slope.launch)
+  const mishitShare = Math.min(stock.mishitShare * effect.mishit * slope.mishit, 0.9)
   const stockRun = Math.max(0, stock.totalMetres - stock.carryMetres)
-  const run = runToday(stockRun, change) * input.today.firmness
-  const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction
+  const run = runToday(stockRun, change, effect.spin) * today.firmness
+  const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction * slope.direction
   const curve = Math.atan(stock.curveShare)
   // Runs are followed in whole steps; what is left of one, less than half a step either way, is laid on the carry.
   const runLeft = run - RUN_STEP_METRES * Math.round(run / RUN_STEP_METRES)
-  const onGreen = greenRunsToday(stockRun, change, input.today, 1, input.rest.isGreenSloped)
+  const onGreen = greenRunsToday(stockRun, change, today, effect.spin, input.rest.isGreenSloped)
   const goodOnGreen = eachRun(onGreen, (metres) => metres - runLeft)
   const mishitOnGreen = eachRun(
     onGreen,
@@ -73,6 +83,8 @@ export function shotTable(input: ShotTableInput): ShotTable {
   const count = strikes.count
   const table = {
     shot,
+    change,
+    turn: slope.turn,
     heading,
     goodCount: strikes.goodCount,
     directionShare: strikes.directionShare,
@@ -89,10 +101,10 @@ export function shotTable(input: ShotTableInput): ShotTable {
     const spread = isGood ? sd : sd * MISHIT_DIRECTION_FACTOR
     const share = strikes.directionShare[k] as number
     const direction =
-      heading + splitNormalQuantile(share, spread * stock.leftShare, spread * stock.rightShare)
+      heading + slope.turn + splitNormalQuantile(share, spread * stock.leftShare, spread * stock.rightShare)
     const deviate = strikes.carryDeviate[k] as number
     const carryShare = isGood
-      ? 1 + stock.carrySdShare * effect.distance * deviate
+      ? 1 + stock.carrySdShare * effect.distance * slope.distance * deviate
       : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
     const carry = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
     const forward = carry * change.carryShare + runLeft

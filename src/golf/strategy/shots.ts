@@ -1,7 +1,7 @@
 import { clubKind } from '#golf/player/club-names.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
 import { partialSwings } from '#golf/player/partial-wedges.ts'
-import type { Club, Lie, Player } from '#golf/player/player.ts'
+import type { Club, Lie, Player, Sit } from '#golf/player/player.ts'
 
 /** One stroke of the full game that a player owns: a club and how it is swung. */
 export interface Shot {
@@ -62,7 +62,7 @@ const REDRAWN = [
   'mishitCarrySdShare',
 ] as const satisfies readonly (keyof Club)[]
 
-/** Whether a player uses this shot from a lie. */
-export function isAllowed(shot: Shot, lie: Lie, player: Player): boolean {
-  return lieEffect(lie, shot.club, player).allowed
+/** Whether a player uses this shot from a lie, seen or not. */
+export function isAllowed(shot: Shot, lie: Lie, player: Player, sit?: Sit): boolean {
+  return lieEffect(lie, shot.club, player, { sit }).allowed
 }

@@ -10,11 +10,14 @@ import { SHORT_GAME_METRES } from './settings.ts'
  * penalty area, out of bounds, or so near the pin that the stroke belongs to the short game.
  */
 export function situationOf(
-  question: { readonly from?: readonly [x: number, y: number]; readonly lie?: Lie },
+  question: Pick<Situation, 'sit' | 'stance'> & {
+    readonly from?: readonly [x: number, y: number]
+    readonly lie?: Lie
+  },
   places: Places,
 ): Situation {
-  const { from } = question
-  if (!from) return { x: 0, y: 0, lie: question.lie ?? 'tee' }
+  const { from, sit, stance } = question
+  if (!from) return { x: 0, y: 0, lie: question.lie ?? 'tee', sit, stance }
   const [x, y] = from
   const { coarse } = places
   const where = `from ${x.toFixed(1)},${y.toFixed(1)}`
@@ -36,5 +39,5 @@ export function situationOf(
       `Within ${SHORT_GAME_METRES} m of the pin the stroke is a putt, chip or pitch; this version plans full strokes only.`,
       where,
     )
-  return { x, y, lie }
+  return { x, y, lie, sit, stance }
 }

@@ -1,3 +1,4 @@
+import { stanceEffect } from '#golf/player/stance.ts'
 import type { Situation, StrokeQuestion } from './evaluate-stroke.ts'
 import { centreToday, type HoleModel } from './hole-model.ts'
 import type { Shot } from './shots.ts'
@@ -8,7 +9,7 @@ import { strokeLines } from './stroke-lines.ts'
 export function strokeTries(
   model: HoleModel,
   shots: readonly Shot[],
-  { x, y }: Situation,
+  { x, y, stance }: Situation,
   stepDegrees: number,
 ): StrokeQuestion['tries'] {
   const lines = strokeLines(model, x, y, stepDegrees)
@@ -16,7 +17,8 @@ export function strokeTries(
     shot,
     headings: lines.filter((line) => {
       const { heading, total } = centreToday(model, shot, line)
-      return isOnHole(model, x, y, heading, total)
+      const turn = stance ? stanceEffect(stance, shot.loftDegrees, model.player.hand).turn : 0
+      return isOnHole(model, x, y, heading + turn, total)
     }),
   }))
 }
