@@ -108,6 +108,14 @@ const restOfOneRun: Timed<ReturnType<typeof restTables>> = {
       rest.tableFor(RUN_METRES, (degrees * Math.PI) / 180)
   },
 }
+const greenTablesOfOneLanding: Timed<ReturnType<typeof restTables>> = {
+  name: 'green tables, one landing, all headings',
+  prepare: () => restTables(ground.places, greenSurface(hole)),
+  run: (rest) => {
+    for (let degrees = 0; degrees < 360; degrees += RUN_HEADING_STEP_DEGREES)
+      rest.greenTableFor({ falling: 4, level: 2, rising: -1 }, (degrees * Math.PI) / 180)
+  },
+}
 const started = (): { problem: ReturnType<typeof holeProblem>; values: Float64Array } => {
   const problem = holeProblem(model)
   return { problem, values: problem.startValues() }
@@ -141,6 +149,7 @@ const figures: readonly Figure[] = [
   share(flightTables, RUNS),
   ...GREEN_REACHES.map((reach) => share(greenTables(reach), RUNS)),
   share(restOfOneRun, RUNS),
+  share(greenTablesOfOneLanding, RUNS),
   share(improveSweep, SOLVES),
   share(settleSweep, SOLVES),
 ]
