@@ -36,7 +36,7 @@ export function captureWidth(speed: number): number {
   return HOLE_RADIUS_METRES * Math.sqrt(Math.max(0, 1 - speed / CAPTURE_SPEED_METRES_PER_SECOND))
 }
 
-const HALVINGS = 40
+const HALVINGS = 52
 
 /** How a ball went by the hole in a step of `seconds` before which the hole lay ahead and after which it does not; `null` when it stopped there. */
 export function passInStep(
@@ -48,7 +48,7 @@ export function passInStep(
   let low = 0
   let high = 1
   let at = after
-  for (let halving = 0; halving < HALVINGS && high - low > 1e-10; halving += 1) {
+  for (let halving = 0; halving < HALVINGS && high - low > 1e-15; halving += 1) {
     const middle = (low + high) / 2
     at = between(before, after, seconds, middle)
     if (ahead(at, hole) > 0) low = middle

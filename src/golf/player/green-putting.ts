@@ -70,8 +70,8 @@ interface ChosenPutt {
   readonly strokesFirst: number
 }
 
-const SETTLING_SWEEPS = 30
-const SETTLED = 1e-6
+const SETTLING_SWEEPS = 80
+const SETTLED = 1e-12
 
 /**
  * Putting on an actual green by value iteration over the nodes: from each the pace and the aim with the fewest expected
@@ -93,16 +93,20 @@ export function greenPutting(player: Pick<Player, 'putting'>, rolls: GreenRolls)
     return table.expected(distanceTo(grid, x, y)) + valueAtPlace(corner, 0, strokes)
   }
   const putts: ChosenPutt[] = []
-  // Ring by ring outwards: what a putt leaves is mostly nearer the hole, and there the slopes' cost is known.
-  for (let node = grid.angles; node < count; node += 1) {
-    const chart = charts[node] ?? null
-    if (chart === null) tapInto(scatter, rolls, nodePlace(grid, node))
-    else aimPuttInto(scatter, chart, player.putting, slowing, valueAt)
-    putts[node] = chosenPutt(scatter, grid, table)
-    strokes[node] = Math.min(
-      MOST_SLOPE_STROKES,
-      strokesOf(scatter, valueAt) - (level[ringOf(grid, node)]?.strokes ?? 1),
-    )
+  // Ring by ring outwards: what a putt leaves is mostly nearer the hole, and there the slopes' cost is known. From the ring
+  // itself on it is taken to be as on the last one, so that no node's choice hangs on which side is worked out first.
+  for (let first = grid.angles; first < count; first += grid.angles) {
+    for (let node = first; node < count; node += 1) strokes[node] = strokes[node - grid.angles] ?? 0
+    const next = Float64Array.from({ length: grid.angles }, (_, angle) => {
+      const node = first + angle
+      const chart = charts[node] ?? null
+      if (chart === null) tapInto(scatter, rolls, nodePlace(grid, node))
+      else aimPuttInto(scatter, chart, player.putting, slowing, valueAt)
+      putts[node] = chosenPutt(scatter, grid, table)
+      const added = strokesOf(scatter, valueAt) - (level[ringOf(grid, node)]?.strokes ?? 1)
+      return Math.min(MOST_SLOPE_STROKES, added)
+    })
+    strokes.set(next, first)
   }
   settle(strokes, putts, level, grid)
   for (let node = grid.angles; node < count; node += 1)
