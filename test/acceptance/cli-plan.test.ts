@@ -86,6 +86,38 @@ describe('marram plan', () => {
     expect(document.options.map((option: Json) => option.club)).not.toContain('driver')
   })
 
+  it('plans a chip from near the green: landing spot, roll, leave, worst case, and a picture from the side', () => {
+    const picture = join(folder, 'chip.svg')
+    const asked = plan('--from', '0,322', '--lie', 'rough')
+    const { status, document } = marramJson(...asked)
+    expect(status).toBe(0)
+    expect(document.schema).toBe('plan/1')
+    expect(document.situation).toMatchObject({ x_m: 0, y_m: 322, lie: 'rough' })
+    expect(document.options.map((option: Json) => option.club)).not.toContain('driver')
+    for (const option of document.options) {
+      const { landing, carry_m, roll_m, worst } = option.short
+      expect(sum(option.outcomes)).toBeCloseTo(1, 9)
+      expect(sum(option.scores)).toBeCloseTo(1, 9)
+      expect(Math.hypot(landing.x_m, landing.y_m - 322)).toBeCloseTo(carry_m, 6)
+      expect(roll_m).toBeGreaterThan(0)
+      expect(worst.strokes).toBeGreaterThan(option.strokes)
+    }
+    expect(document.cautions[0]).toMatch(/counting round/)
+    const run = marram(...asked, '--picture', picture)
+    expect(run).toMatchObject({ status: 0, err: '' })
+    expect(run.out).toMatch(/^club +lands +carry paces +roll paces/m)
+    expect(run.out).not.toMatch(/NaN|undefined|\[object/)
+    const svg = readFileSync(picture, 'utf8')
+    expect(svg).toContain('from the side')
+    expect(svg).not.toContain('NaN')
+  })
+
+  it('plans a putt from the green, with the putter alone', () => {
+    const { document } = marramJson(...plan('--from', '6,327', '--lie', 'green'))
+    expect(document.options.map((option: Json) => option.club)).toEqual(['putter'])
+    expect(document.value.strokes).toBeGreaterThan(1)
+  })
+
   it.each([
     ['a missing course', 'MAR-FILE-001', ['plan', 'no.geojson', '--player', PLAYER, '--hole', '7']],
     ['a missing player', 'MAR-FILE-001', ['plan', COURSE, '--player', 'no.json', '--hole', '7']],
@@ -102,7 +134,12 @@ describe('marram plan', () => {
     ['a club without a name', 'MAR-USAGE-002', plan('--club', ' ')],
     ['a place that is none', 'MAR-USAGE-002', plan('--from', 'here')],
     ['a place off the hole', 'MAR-PLAN-004', plan('--from', '0,2000')],
-    ['a place near the pin', 'MAR-PLAN-006', plan('--from', '0,325', '--lie', 'fairway')],
+    ['a green where there is none', 'MAR-PLAN-007', plan('--from', '0,100', '--lie', 'green')],
+    [
+      'a putter out of the rough',
+      'MAR-PLAN-003',
+      plan('--from', '0,322', '--lie', 'rough', '--club', 'putter'),
+    ],
     ['a lie that is none', 'MAR-USAGE-002', plan('--from', '0,100', '--lie', 'plugged')],
     ['a lie without a place', 'MAR-USAGE-002', plan('--lie', 'rough')],
     ['a wind that is none', 'MAR-DAY-006', plan('--wind', 'strong')],

@@ -1,6 +1,8 @@
+import type { Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { area } from '#golf/course/invented-course.fixture.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
+import type { ShortProfile } from '#golf/strategy/short-profile.ts'
 import { lowDiscrepancyPoints } from '#numbers/statistics/low-discrepancy.ts'
 import { normalQuantile } from '#numbers/statistics/normal.ts'
 import type { Field } from '#paper/draw/contour-lines.ts'
@@ -157,4 +159,27 @@ export function inventedValues(pin: Point): Field {
     return 1.5 + Math.hypot(x - pin[0], y - pin[1]) / 90 + 0.6 / (1 + Math.exp((y - 50) / 6))
   })
   return { originX, originY, resolution, columns, rows, values }
+}
+
+/** Ground cut along a short shot: the ball's own, a strip of rough, fringe, a green that rises 3 % to a tier, and water behind. */
+export function inventedProfile(pinMetres: number, length: number, own: Ground = 'rough'): ShortProfile {
+  const height = (along: number): number => 0.03 * Math.max(0, along - 3.5) + 0.35 / (1 + Math.exp(-2 * (along - 10)))
+  const groundAt = (along: number): Ground =>
+    along < 2.2
+      ? own
+      : along < 2.8
+        ? 'rough'
+        : along < 3.6
+          ? 'fringe'
+          : along > length - 1.5
+            ? 'penalty-red'
+            : 'green'
+  return {
+    pinMetres,
+    points: Array.from({ length: 4 * length + 1 }, (_, step) => ({
+      along: step / 4,
+      height: height(step / 4) - height(pinMetres),
+      ground: groundAt(step / 4),
+    })),
+  }
 }

@@ -3,10 +3,11 @@ import type { PlanOption } from '#golf/strategy/plan.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlips } from '#paper/draw/draw-flips.ts'
+import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import { drawRelief } from '#paper/draw/draw-relief.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
-import { everyGround, inventedPattern, inventedValues, overWater, tieredGreen } from './invented-holes.ts'
+import { everyGround, inventedPattern, inventedProfile, inventedValues, overWater, tieredGreen } from './invented-holes.ts'
 import { inventedRelief } from './invented-relief.ts'
 
 /** Every picture under test, by the name of its file: one function a picture. */
@@ -70,6 +71,29 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       ],
       { club: '5-wood' },
     ),
+  'chip-from-the-side': () =>
+    drawShortShot({
+      profile: inventedProfile(16, 20),
+      title: 'Hole 4: 9-iron chip',
+      sentence:
+        '9-iron chip: land it a pace on the green, 5 paces from the ball, start it 1 foot left of the pin and let it run 12 paces; the usual leave is 4 feet, and the worst one in ten cost about 3.10 strokes from here, ending in the rough.',
+      carryMetres: 4.6,
+      apexMetres: 0.55,
+      landMetres: 4.6,
+      restMetres: 16.3,
+    }),
+  'sand-shot-from-the-side': () =>
+    drawShortShot({
+      profile: inventedProfile(11, 16, 'bunker'),
+      title: 'Hole 4: sand wedge out of the sand',
+      sentence: 'Sand wedge out of the sand: land it 4 metres on the green and let it run.',
+      carryMetres: 8.2,
+      apexMetres: 2.3,
+      landMetres: 8.2,
+      restMetres: 11.4,
+      units: 'metres',
+      width: 420,
+    }),
   'flips-none': () => drawFlips([], { club: '7-iron' }),
 }
 

@@ -14,6 +14,7 @@ import {
   shareText,
 } from './plan-words.ts'
 import { CLUBS_PRINTED, SMALLEST_PRINTED_SHARE } from './settings.ts'
+import { isShort, shortRows } from './short-rows.ts'
 import { type Column, tableLines } from './table.ts'
 import { lengthText, type ReaderUnits } from './units-of-the-reader.ts'
 
@@ -114,6 +115,11 @@ function clubLines(
   units: ReaderUnits,
 ): string[] {
   const shown = options.filter((option, place) => place < CLUBS_PRINTED || option.club === overruled?.club)
+  const rest = options.length - shown.length
+  const more =
+    rest === 0 ? [] : [`and ${rest} club${rest === 1 ? '' : 's'} that cost${rest === 1 ? 's' : ''} more`]
+  const short = shown.filter(isShort)
+  if (short.length > 0) return [...shortRows(short, method.draws > 0, units), ...more]
   const share = (option: PlanOption, grounds: readonly OutcomeGround[]): number =>
     grounds.reduce((sum, ground) => sum + (option.outcomes[ground] ?? 0), 0)
   const outcomes = OUTCOMES.filter(({ grounds }) =>
@@ -137,13 +143,7 @@ function clubLines(
     ...outcomes.map(({ grounds }) => shareText(share(option, grounds))),
     leaveText(option, units),
   ])
-  const rest = options.length - shown.length
-  return [
-    ...tableLines(columns, rows),
-    ...(rest === 0
-      ? []
-      : [`and ${rest} club${rest === 1 ? '' : 's'} that cost${rest === 1 ? 's' : ''} more`]),
-  ]
+  return [...tableLines(columns, rows), ...more]
 }
 
 function listed(title: string, lines: readonly string[]): string[] {

@@ -10,6 +10,8 @@ import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import type { Pattern } from '#paper/draw/pattern.ts'
 import { renderSvg } from '#paper/draw/render-svg.ts'
 import { plainText } from './plain-text.ts'
+import { shortPicture } from './short-picture.ts'
+import { isShort } from './short-rows.ts'
 import { type ReaderUnits, windText } from './units-of-the-reader.ts'
 
 /** What a picture of a plan shows. */
@@ -25,7 +27,7 @@ export interface PictureQuestion {
   readonly units: ReaderUnits
 }
 
-/** The hole with the chosen club's pattern and aim, as the text of an SVG file. */
+/** The hole with the chosen club's pattern and aim, or a short shot from the side, as the text of an SVG file. */
 export function planPicture(asked: PictureQuestion): string {
   // XML has no place for control characters, and a name from a file may hold some.
   return plainText(pictureText(asked), false)
@@ -34,6 +36,7 @@ export function planPicture(asked: PictureQuestion): string {
 function pictureText(asked: PictureQuestion): string {
   const { course, hole, player, day, plan, units } = asked
   const option = plan.options.find(({ club }) => club === asked.club) ?? plan.options[0]
+  if (option !== undefined && isShort(option)) return shortPicture(hole, plan, option, units)
   const { x_m: x, y_m: y } = plan.situation
   const shown: HoleDrawingOptions = {
     units,

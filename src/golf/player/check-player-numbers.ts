@@ -2,9 +2,10 @@ import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_KINDS, clubKind } from './club-names.ts'
 import { LIE_NAMES, seenLie } from './lie-names.ts'
 import type { LieFactors } from './player.ts'
-import type { ClubFile, PlayerFile } from './player-file.ts'
+import type { ClubFile, PlayerFile, ShortGameNumber } from './player-file.ts'
 import { fieldName, type PlayerFault } from './player-shape.ts'
 import { MOST_CARRY_METRES, MOST_CLUBS } from './settings.ts'
+import { MOST_POOR_SHARE, ROLL_PER_CARRY_RANGE } from './short-game-settings.ts'
 
 /** What each number may be: least, most and the words for it. Bounds are our assumption: beyond them it is a slip of the pen. */
 const CLUB_RANGES: readonly (readonly [field: keyof ClubFile, least: number, most: number])[] = [
@@ -24,6 +25,12 @@ const LIE_FACTOR_RANGES: readonly (readonly [factor: keyof LieFactors, least: nu
   ['direction', 0.5, 5],
   ['distance', 0.5, 5],
   ['mishit', 0, 10],
+]
+const SHORT_GAME_RANGES: readonly (readonly [number: ShortGameNumber, least: number, most: number])[] = [
+  ['strokes_lost', -0.5, 4],
+  ['carry_sd_share', 0.005, 0.6],
+  ['direction_sd_deg', 0.05, 30],
+  ['poor_share', 0, MOST_POOR_SHARE],
 ]
 const HANDICAP_LEAST = -10
 const HANDICAP_MOST = 54
@@ -53,9 +60,22 @@ export function checkPlayerNumbers(file: PlayerFile): readonly PlayerFault[] {
       field: 'clubs',
     })
   }
-  range(faults, 'shortGame.strokes_lost', file.shortGame.strokes_lost, -0.5, 4)
+  faults.push(...shortGameFaults(file.shortGame))
   range(faults, 'putting.direction_sd_deg', file.putting.direction_sd_deg, 0.05, 20)
   range(faults, 'putting.distance_sd_share', file.putting.distance_sd_share, 0.001, 0.6)
+  return faults
+}
+
+function shortGameFaults(shortGame: PlayerFile['shortGame']): readonly PlayerFault[] {
+  const faults: PlayerFault[] = []
+  for (const [number, least, most] of SHORT_GAME_RANGES)
+    range(faults, `shortGame.${number}`, shortGame[number], least, most)
+  for (const [club, roll] of Object.entries(shortGame.roll_per_carry ?? {})) {
+    const field = `shortGame.roll_per_carry.${club}`
+    const name = nameFault(club, field)
+    if (name !== null) faults.push(name)
+    range(faults, field, roll, ...ROLL_PER_CARRY_RANGE)
+  }
   return faults
 }
 

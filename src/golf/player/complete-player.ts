@@ -3,7 +3,7 @@ import { completeCarries, knownCarry } from './complete-carries.ts'
 import { defaultBag } from './default-bag.ts'
 import { informedPatterns } from './informed-patterns.ts'
 import type { Club, Player } from './player.ts'
-import type { ClubFile, ClubNumber, PlayerFile } from './player-file.ts'
+import type { ClubFile, ClubNumber, PlayerFile, ShortGameNumber } from './player-file.ts'
 import {
   driverCarryFromClub,
   handicapFromDriverCarry,
@@ -14,7 +14,9 @@ import {
   skillHandicap,
 } from './prior.ts'
 import { priorPutting, priorStrokesLost } from './prior-near-green.ts'
+import { isChipped, priorRollPerCarry } from './roll-per-carry.ts'
 import { LISTED_CLUBS_THAT_MAKE_A_BAG } from './settings.ts'
+import { priorShortSpread } from './short-spread.ts'
 
 /**
  * Fills every number the file lacks from the prior: handicap index, sex and the carries that are known. What was
@@ -53,14 +55,12 @@ export function completePlayer(file: PlayerFile): Player {
     ...(file.age === undefined ? {} : { age: file.age }),
     clubs,
     putting: completePutting(file, handicapIndex, guesses),
-    shortGame: {
-      strokesLost: filled(
-        'shortGame.strokes_lost',
-        file.shortGame.strokes_lost,
-        priorStrokesLost(skillHandicap(handicapIndex, file.sex)),
-        guesses,
-      ),
-    },
+    shortGame: completeShortGame(
+      file,
+      handicapIndex,
+      clubs.map(({ name }) => kindOf(name)),
+      guesses,
+    ),
     guesses,
   }
 }
@@ -90,6 +90,34 @@ function completeClub(
     shots: written?.shots ?? 0,
     lies: written?.lies ?? {},
     isGuess: written?.carry_m === undefined,
+  }
+}
+
+function completeShortGame(
+  file: PlayerFile,
+  handicapIndex: number,
+  kinds: readonly ClubKind[],
+  guesses: Set<string>,
+): Player['shortGame'] {
+  const written = file.shortGame
+  const fill = (number: ShortGameNumber, value: number): number =>
+    filled(`shortGame.${number}`, written[number], value, guesses)
+  const strokesLost = fill('strokes_lost', priorStrokesLost(skillHandicap(handicapIndex, file.sex)))
+  const spread = priorShortSpread(strokesLost)
+  return {
+    strokesLost,
+    carrySdShare: fill('carry_sd_share', spread.carrySdShare),
+    directionSdDegrees: fill('direction_sd_deg', spread.directionSdDegrees),
+    poorShare: fill('poor_share', spread.poorShare),
+    rollPerCarry: Object.fromEntries(
+      kinds.filter(isChipped).map(({ name, loftDegrees }) => {
+        const path = `shortGame.roll_per_carry.${name}`
+        return [
+          name,
+          filled(path, written.roll_per_carry?.[name], priorRollPerCarry(loftDegrees), guesses),
+        ] as const
+      }),
+    ),
   }
 }
 

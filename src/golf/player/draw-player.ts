@@ -27,11 +27,12 @@ export function drawPlayer(player: Player, seed: number): Player {
   const isPlaced = player.clubs.some((club) => !club.isGuess)
   const isJunior = player.age !== undefined && player.age < ADULT_AGE
   const carryGuess = isPlaced ? DOUBT.carry.beside : isJunior ? DOUBT.carry.junior : DOUBT.carry.guess
+  const clubs = player.clubs.map((club) => drawClub(club, player.guesses, carryGuess, shared, normal))
   return {
     ...player,
-    clubs: player.clubs.map((club) => drawClub(club, player.guesses, carryGuess, shared, normal)),
+    clubs,
     putting: drawPutting(player, nearGreen),
-    shortGame: drawShortGame(player, touch),
+    shortGame: drawShortGame(player, touch, normal),
   }
 }
 
@@ -86,9 +87,32 @@ function drawPutting(player: Player, level: number): Player['putting'] {
   }
 }
 
-function drawShortGame(player: Player, level: number): Player['shortGame'] {
-  const doubt = NEAR_GREEN_DOUBT[player.guesses.has('shortGame.strokes_lost') ? 'guess' : 'typed']
-  return { strokesLost: player.shortGame.strokesLost * Math.exp(doubt.share * level) + doubt.strokes * level }
+/** Spreads that are guesses follow the strokes lost; the ladder moves as a whole, and each rung by itself. */
+function drawShortGame(player: Player, level: number, normal: () => number): Player['shortGame'] {
+  const { shortGame, guesses } = player
+  const doubtOf = (number: string): (typeof NEAR_GREEN_DOUBT)['guess' | 'typed'] =>
+    NEAR_GREEN_DOUBT[guesses.has(`shortGame.${number}`) ? 'guess' : 'typed']
+  const doubt = doubtOf('strokes_lost')
+  const strokesLost = shortGame.strokesLost * Math.exp(doubt.share * level) + doubt.strokes * level
+  const typed = (number: string, value: number | undefined): number | undefined =>
+    value === undefined || guesses.has(`shortGame.${number}`)
+      ? undefined
+      : value * Math.exp(NEAR_GREEN_DOUBT.typed.spread * level)
+  const carrySdShare = typed('carry_sd_share', shortGame.carrySdShare)
+  const directionSdDegrees = typed('direction_sd_deg', shortGame.directionSdDegrees)
+  const poorShare = typed('poor_share', shortGame.poorShare)
+  const ladder = normal()
+  const rollPerCarry = Object.entries(shortGame.rollPerCarry ?? {}).map(([club, roll]) => {
+    const { roll: whole, rung } = doubtOf(`roll_per_carry.${club}`)
+    return [club, roll * Math.exp(whole * ladder + rung * normal())] as const
+  })
+  return {
+    strokesLost,
+    ...(carrySdShare === undefined ? {} : { carrySdShare }),
+    ...(directionSdDegrees === undefined ? {} : { directionSdDegrees }),
+    ...(poorShare === undefined ? {} : { poorShare }),
+    ...(rollPerCarry.length === 0 ? {} : { rollPerCarry: Object.fromEntries(rollPerCarry) }),
+  }
 }
 
 /** Log-normal factor with mean 1. */

@@ -39,7 +39,14 @@ const files = fc
         { maxLength: 13, selector: (club) => club.name },
       ),
       putting: fc.record({ direction_sd_deg: share(0.5, 4) }, { requiredKeys: [] }),
-      shortGame: fc.record({ strokes_lost: share(0, 1) }, { requiredKeys: [] }),
+      shortGame: fc.record(
+        {
+          strokes_lost: share(0, 1),
+          poor_share: share(0, 0.5),
+          roll_per_carry: fc.constant({ '8-iron': 2.5 }),
+        },
+        { requiredKeys: [] },
+      ),
     },
     { requiredKeys: ['handicapIndex', 'hand'] },
   )

@@ -1,5 +1,5 @@
-import type { Club, Player } from './player.ts'
-import { CLUB_NUMBERS, type ClubNumber } from './player-file.ts'
+import type { Club, Player, ShortGame } from './player.ts'
+import { CLUB_NUMBERS, type ClubNumber, SHORT_GAME_NUMBERS, type ShortGameNumber } from './player-file.ts'
 
 /**
  * The player as `player/1` text, every number written, the prior's marked: `"guess": true` when all numbers beside it
@@ -17,10 +17,7 @@ export function encodePlayer(player: Player): string {
     ...(player.age === undefined ? {} : { age: player.age }),
     bag: 'as-listed',
     clubs: player.clubs.map((club) => clubDocument(club, player.guesses)),
-    shortGame: {
-      strokes_lost: shortGame.strokesLost,
-      ...marks('shortGame', ['strokes_lost'], player.guesses),
-    },
+    shortGame: shortGameDocument(shortGame, player.guesses),
     putting: {
       direction_sd_deg: putting.directionSdDegrees,
       distance_sd_share: putting.distanceSdShare,
@@ -28,6 +25,25 @@ export function encodePlayer(player: Player): string {
     },
   }
   return `${JSON.stringify(document, null, 2)}\n`
+}
+
+function shortGameDocument(shortGame: ShortGame, guesses: ReadonlySet<string>): object {
+  const numbers: Partial<Record<ShortGameNumber, number | undefined>> = {
+    strokes_lost: shortGame.strokesLost,
+    carry_sd_share: shortGame.carrySdShare,
+    direction_sd_deg: shortGame.directionSdDegrees,
+    poor_share: shortGame.poorShare,
+  }
+  const ladder = shortGame.rollPerCarry ?? {}
+  return {
+    ...numbers,
+    ...(shortGame.rollPerCarry === undefined ? {} : { roll_per_carry: ladder }),
+    ...marks(
+      'shortGame',
+      [...SHORT_GAME_NUMBERS, ...Object.keys(ladder).map((club) => `roll_per_carry.${club}`)],
+      guesses,
+    ),
+  }
 }
 
 function clubDocument(club: Club, guesses: ReadonlySet<string>): object {

@@ -146,11 +146,21 @@ export const HOLE_OUT_YARDS = 0.8
 /** Of all up-and-downs at most this share is holed at once, while the mean is over two. Our assumption. */
 export const HOLE_OUT_MOST_OF_UP_AND_DOWNS = 0.4
 
-/** Doubt about putting spreads and strokes lost near the green (logarithm; strokes lost also in strokes). Our assumption. */
-export const NEAR_GREEN_DOUBT: {
-  readonly guess: { readonly spread: number; readonly share: number; readonly strokes: number }
-  readonly typed: { readonly spread: number; readonly share: number; readonly strokes: number }
-} = {
-  guess: { spread: 0.1, share: 0.2, strokes: 0.03 },
-  typed: { spread: 0.04, share: 0.08, strokes: 0.01 },
+/** How far a number near the green may be from what is stated. */
+interface NearGreenDoubt {
+  readonly spread: number
+  readonly share: number
+  readonly strokes: number
+  /** Of the carry-to-roll ladder as a whole, and of each rung beside it. */
+  readonly roll: number
+  readonly rung: number
+}
+
+/**
+ * Doubt about putting spreads, strokes lost and the roll of a chip (logarithm; strokes lost also in strokes). Our assumption;
+ * published ladders differ by a factor of two at most, which is about two such spreads either way.
+ */
+export const NEAR_GREEN_DOUBT: { readonly guess: NearGreenDoubt; readonly typed: NearGreenDoubt } = {
+  guess: { spread: 0.1, share: 0.2, strokes: 0.03, roll: 0.15, rung: 0.06 },
+  typed: { spread: 0.04, share: 0.08, strokes: 0.01, roll: 0.05, rung: 0.03 },
 }

@@ -1,6 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import { checkPlayerNumbers } from './check-player-numbers.ts'
-import { CLUB_NUMBERS, type ClubFile, type PlayerFile } from './player-file.ts'
+import { CLUB_NUMBERS, type ClubFile, type PlayerFile, SHORT_GAME_NUMBERS } from './player-file.ts'
 import {
   type Marks,
   type PlayerFault,
@@ -49,13 +49,24 @@ function withoutGuesses(written: WrittenPlayer): PlayerFile {
     ...(age === undefined ? {} : { age }),
     ...(bag === undefined ? {} : { bag }),
     clubs: (written.clubs ?? []).map(clubWithoutGuesses),
-    shortGame: kept(written.shortGame ?? {}, ['strokes_lost']),
+    shortGame: shortGameWithoutGuesses(written.shortGame ?? {}),
     putting: kept(written.putting ?? {}, ['direction_sd_deg', 'distance_sd_share']),
   }
 }
 
 function clubWithoutGuesses(club: WrittenClub): ClubFile {
   return { name: club.name, ...kept(club, CLUB_NUMBERS), shots: club.shots ?? 0, lies: club.lies ?? {} }
+}
+
+function shortGameWithoutGuesses(written: NonNullable<WrittenPlayer['shortGame']>): PlayerFile['shortGame'] {
+  const ladder = written.roll_per_carry ?? {}
+  const isKept = (club: string): boolean =>
+    written.guess !== true && written.guesses?.includes(`roll_per_carry.${club}`) !== true
+  const typed = Object.entries(ladder).filter(([club]) => isKept(club))
+  return {
+    ...kept(written, SHORT_GAME_NUMBERS),
+    ...(typed.length === 0 ? {} : { roll_per_carry: Object.fromEntries(typed) }),
+  }
 }
 
 /** The numbers of an object that are there and not marked as guesses. */

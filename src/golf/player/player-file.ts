@@ -47,8 +47,18 @@ export const CLUB_NUMBERS = [
 ] as const
 export type ClubNumber = (typeof CLUB_NUMBERS)[number]
 
-interface ShortGameFile {
-  readonly strokes_lost?: number
+/** The single numbers of the short game that the prior can fill, by their names in the file. */
+export const SHORT_GAME_NUMBERS = [
+  'strokes_lost',
+  'carry_sd_share',
+  'direction_sd_deg',
+  'poor_share',
+] as const
+export type ShortGameNumber = (typeof SHORT_GAME_NUMBERS)[number]
+
+interface ShortGameFile extends Partial<Readonly<Record<ShortGameNumber, number>>> {
+  /** Roll per carry of a chip by club. */
+  readonly roll_per_carry?: Readonly<Record<string, number>>
 }
 
 interface PuttingFile {

@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import type { FaultCode } from '#faults/codes.ts'
 import { nearestWord } from '#faults/nearest-word.ts'
-import { CLUB_NUMBERS, type ClubFile, type PlayerFile } from './player-file.ts'
+import { CLUB_NUMBERS, type ClubFile, type PlayerFile, SHORT_GAME_NUMBERS } from './player-file.ts'
 
 /** A `player/1` document as it stands, before what is marked as a guess is taken out. */
 export type WrittenPlayer = Omit<PlayerFile, 'clubs' | 'shortGame' | 'putting' | 'sex'> & {
@@ -69,7 +69,17 @@ const clubShape = {
   ...marks,
   guesses: z.array(z.enum(CLUB_NUMBERS)).optional(),
 }
-const shortGameShape = { strokes_lost: number, ...marks }
+const shortGameShape = {
+  strokes_lost: number,
+  carry_sd_share: number,
+  direction_sd_deg: number,
+  poor_share: number,
+  roll_per_carry: z.record(z.string(), z.number()).optional(),
+  ...marks,
+  guesses: z
+    .array(z.union([z.enum(SHORT_GAME_NUMBERS), z.templateLiteral(['roll_per_carry.', z.string()])]))
+    .optional(),
+}
 const puttingShape = {
   direction_sd_deg: number,
   distance_sd_share: number,

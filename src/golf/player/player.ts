@@ -94,4 +94,10 @@ export interface Putting {
 export interface ShortGame {
   /** Strokes lost to a tour player on a chip or pitch from 20 m of fairway; grows with the lie (see `settings.ts`). */
   readonly strokesLost: number
+  /** Spreads of a chip from fairway and the share struck fat or thin; absent = as {@link strokesLost} lets expect. */
+  readonly carrySdShare?: number
+  readonly directionSdDegrees?: number
+  readonly poorShare?: number
+  /** Roll per carry of a chip by club, level green of 10 ft; a club that is absent follows the ladder by loft. */
+  readonly rollPerCarry?: Readonly<Record<string, number>>
 }

@@ -12,6 +12,7 @@ import { mainHazard } from './main-hazard.ts'
 import type { SolvedHole } from './neighbour.ts'
 import { nextShots } from './next-shots.ts'
 import type { Plan } from './plan.ts'
+import { isNearGreen, planNearGreen } from './plan-near-green.ts'
 import { bestByClub, planOptions } from './plan-options.ts'
 import { type LengthUnits, planSentence } from './plan-sentence.ts'
 import { pinPlays } from './plays-to-pin.ts'
@@ -60,8 +61,8 @@ export interface PlanQuestion {
 const CONTENDERS = 8
 
 /**
- * The plan of one stroke and the hole after it. Throws a Failure when the survey lacks the green, the ball lies where
- * no full stroke is played from, or the player does not have the club.
+ * The plan of one stroke and the hole after it. A ball near the green has a plan of its own kind. Throws a Failure
+ * when the survey lacks the green, the ball lies where no stroke is played from, or the player does not have the club.
  */
 export function planHole(question: PlanQuestion): Plan {
   const { hole, player, day } = question
@@ -72,8 +73,10 @@ export function planHole(question: PlanQuestion): Plan {
       `hole ${hole.ref}`,
     )
   const ground = holeGround(hole, question.cellMetres)
-  const model = holeModel(ground, player, day)
   const situation = situationOf(question, ground.places)
+  if (question.from !== undefined && isNearGreen(situation, hole))
+    return planNearGreen(question, ground.places, situation)
+  const model = holeModel(ground, player, day)
   const quadrature = question.quadrature ?? SOLVE_QUADRATURE
   const { problem, values, solution } = solveHole(model, question.quadrature)
   const evaluation = evaluateStroke(model, values, {

@@ -78,10 +78,21 @@ function placeWords(side: string | null, line: SentenceLine): string {
     : `${side} of the ${line.words}`
 }
 
-/** `7-iron`, `half sand wedge`. */
+/** `7-iron`, `half sand wedge`, `8-iron chip`, `putter`. */
 export function clubWords(option: Pick<PlanOption, 'club' | 'shape'>): string {
   const club = option.club.replace(/-wedge$/, ' wedge')
-  return option.shape === 'stock' ? club : `${option.shape} ${club}`
+  switch (option.shape) {
+    case 'stock':
+    case 'putt':
+      return club
+    case 'half':
+    case 'three-quarter':
+      return `${option.shape} ${club}`
+    case 'sand':
+      return `${club} out of the sand`
+    default:
+      return `${club} ${option.shape}`
+  }
 }
 
 /** `12 yards right`; `null` when it rounds to nothing. */

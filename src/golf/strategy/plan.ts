@@ -1,5 +1,6 @@
 import type { Ground } from '#golf/course/ground.ts'
 import type { Lie, Sit } from '#golf/player/player.ts'
+import type { ShortShotKind } from '#golf/player/short-game-settings.ts'
 import type { ShotShape } from './shots.ts'
 
 /** `plan/1`: the answer of `marram plan --json`, in SI. Field names are a promise to people outside. */
@@ -23,7 +24,7 @@ export interface Plan {
     readonly objective: 'strokes'
   }
   readonly value: { readonly strokes: number; readonly low: number; readonly high: number }
-  /** The pin from the ball, and how far a carry to it plays today; `null` when no club of the player reaches so far. */
+  /** The pin from the ball, and how far a carry to it plays today; `null` when no club of the player reaches so far, and near the green. */
   readonly plays: { readonly pin_m: number; readonly plays_m: number } | null
   readonly verdict: 'clear' | 'close' | 'too-close'
   readonly options: readonly PlanOption[]
@@ -53,7 +54,8 @@ export interface Plan {
 /** One club with its best line. */
 export interface PlanOption {
   readonly club: string
-  readonly shape: ShotShape
+  /** How the club is swung: a full or partial swing, or near the green the kind of short shot. */
+  readonly shape: ShotShape | ShortShotKind
   /** `heading_deg`: direction of the pattern's centre, clockwise from the y axis of the hole frame; `offset_m`: its sideways distance, right positive, at the club's stock total `at_m`; `start_deg`: where the ball starts. */
   readonly aim: {
     readonly heading_deg: number
@@ -80,6 +82,38 @@ export interface PlanOption {
   readonly scores: Readonly<Record<string, number>>
   /** Cost against the plan of this club on other lines, from left to right. */
   readonly aimCosts: readonly { readonly offset_m: number; readonly cost: number }[]
+  /** Only near the green: where to land the ball, how it rolls, and how it goes wrong. */
+  readonly short?: ShortPart
+}
+
+/** A chip, pitch, lob, sand shot or putt in detail, SI. */
+export interface ShortPart {
+  /** Where a shot that goes as meant lands; of a putt the ball's own place. `on_green_m`: how far on from the green's edge along the way, `null` when it lands off the green. */
+  readonly landing: {
+    readonly x_m: number
+    readonly y_m: number
+    readonly ground: Ground
+    readonly on_green_m: number | null
+  }
+  readonly carry_m: number
+  readonly apex_m: number
+  /** Path of its roll from the landing, and the places along it every half second. */
+  readonly roll_m: number
+  readonly path: readonly (readonly [x_m: number, y_m: number])[]
+  /** How far beside the pin it starts, at the pin's distance, right positive: what the slope takes. */
+  readonly start_beside_pin_m: number
+  /** Shares of such shots that are holed, that are up and down in two, and that are struck fat or thin. */
+  readonly holed: number
+  readonly up_and_down: number
+  readonly poor: number
+  /** The dearest tenth of such shots: what they cost on average, counted from this stroke, and where the middle one of them ends. */
+  readonly worst: {
+    readonly strokes: number
+    readonly x_m: number
+    readonly y_m: number
+    readonly ground: OutcomeGround
+    readonly to_pin_m: number
+  }
 }
 
 /** The grounds of an outcome: both penalty colours are one. */

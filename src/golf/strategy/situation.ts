@@ -3,11 +3,10 @@ import type { Lie } from '#golf/player/player.ts'
 import type { Situation } from './evaluate-stroke.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { groundOf, type Places, placeAt } from './places.ts'
-import { SHORT_GAME_METRES } from './settings.ts'
 
 /**
  * Where a stroke is played from. Without a place it is the markers. Throws a Failure for a place off the survey, in a
- * penalty area, out of bounds, or so near the pin that the stroke belongs to the short game.
+ * penalty area or out of bounds, and for a ball on a green that the survey does not show.
  */
 export function situationOf(
   question: Pick<Situation, 'sit' | 'stance'> & {
@@ -33,11 +32,7 @@ export function situationOf(
       'The ball lies in a penalty area or out of bounds: give the place of the drop, or a lie.',
       where,
     )
-  if (lie === 'green' || (places.toPin[place] as number) <= SHORT_GAME_METRES)
-    throw new Failure(
-      'MAR-PLAN-006',
-      `Within ${SHORT_GAME_METRES} m of the pin the stroke is a putt, chip or pitch; this version plans full strokes only.`,
-      where,
-    )
+  if (lie === 'green' && groundOf(places, place) !== 'green')
+    throw new Failure('MAR-PLAN-007', 'There is no green where the ball lies: give another lie.', where)
   return { x, y, lie, sit, stance }
 }
