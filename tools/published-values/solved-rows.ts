@@ -84,8 +84,12 @@ function isShortHole(yards: number): boolean {
 
 function reasonFor(lie: Asked, yards: number): string | undefined {
   if (lie !== 'tee') return undefined
+  if (yards >= 200 && yards <= 240) return LONG_THREES
   return yards >= 260 && yards <= 320 ? SHORT_FOURS : yards >= 400 && yards < 500 ? UNEVEN : undefined
 }
+
+const LONG_THREES =
+  'The yardstick’s trees stand as near beside the green as beside the drive; around long par 3s there is more room. Without them ours is 3.26 from 240 yd.'
 
 const UNEVEN =
   'The table rises by 0.09 from 400 to 440 yd and by 0.33 from there to 500; ours rises evenly, and its dips are not chased.'
@@ -135,5 +139,9 @@ function roundRows(
     ours: round(hole) - round(scratch),
     decimals: 1,
     bound: 2,
+    ...(level.startsWith('low') && { reason: LOW_BAND }),
   }))
 }
+
+const LOW_BAND =
+  'The band is wide. Index 6 stands for it by the spread of its drives; four strokes lost to scratch are rather an index of 4.'
