@@ -16,7 +16,7 @@ import { holeGround, holeModel } from '../src/golf/strategy/hole-model.ts'
 import { holeProblem } from '../src/golf/strategy/hole-problem.ts'
 import { restTables } from '../src/golf/strategy/rest-tables.ts'
 import { RUN_HEADING_STEP_DEGREES, SOLVE_TOLERANCE } from '../src/golf/strategy/settings.ts'
-import { shotsOf } from '../src/golf/strategy/shots.ts'
+import { isLow, shotsOf } from '../src/golf/strategy/shots.ts'
 import { solveShortestPath } from '../src/numbers/solver/solve-shortest-path.ts'
 import { readSource } from '../src/outside/formats/read-source.ts'
 import { type Figure, medianMilliseconds, type Timed } from './measure.ts'
@@ -64,6 +64,8 @@ function flyBag(made: Flights): void {
         shot.loftDegrees + flown * 1e-6,
         shot.stock.carryMetres,
         (2 * Math.PI * heading) / FLIGHT_HEADINGS,
+        0,
+        isLow(shot),
       )
 }
 

@@ -8,6 +8,13 @@ import { normalQuantile } from '#numbers/statistics/normal.ts'
 import type { Field } from '#paper/draw/contour-lines.ts'
 import type { Pattern } from '#paper/draw/pattern.ts'
 
+const UNKNOWN_CROWN = {
+  heightMetres: null,
+  crownBaseMetres: null,
+  crownRadiusMetres: null,
+  densityPerMetre: null,
+} as const
+
 /** Small holes of our own for the pictures: every ground at least once, nothing that stands anywhere. */
 
 /** An oval of 20 corners, slightly uneven. */
@@ -74,8 +81,8 @@ export function everyGround(): Hole {
       area('tee', 'tee', box(-5, -6, 5, 6)),
     ],
     trees: [
-      { id: 'lone', position: [-30, 170], heightMetres: 18 },
-      { id: 'small', position: [20, 60], heightMetres: null },
+      { id: 'lone', position: [-30, 170], ...UNKNOWN_CROWN, heightMetres: 18 },
+      { id: 'small', position: [20, 60], ...UNKNOWN_CROWN },
     ],
     localRules: [],
   }

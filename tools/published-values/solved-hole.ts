@@ -4,7 +4,7 @@ import { evaluateStroke } from '../../src/golf/strategy/evaluate-stroke.ts'
 import { type HoleGround, holeModel } from '../../src/golf/strategy/hole-model.ts'
 import { holeProblem } from '../../src/golf/strategy/hole-problem.ts'
 import { COMPARE_QUADRATURE, OVERCLUB_METRES, SOLVE_QUADRATURE } from '../../src/golf/strategy/settings.ts'
-import { shotsOf } from '../../src/golf/strategy/shots.ts'
+import { isLow, shotsOf } from '../../src/golf/strategy/shots.ts'
 import { strokeLines } from '../../src/golf/strategy/stroke-lines.ts'
 import { solveShortestPath } from '../../src/numbers/solver/solve-shortest-path.ts'
 import { degreesToRadians, yardsToMetres } from '../../src/numbers/units/units.ts'
@@ -32,14 +32,15 @@ export function solvedHole(ground: HoleGround, player: Player): SolvedHole {
   const strokesAt = (lie: Lie, yards: number): number => {
     const left = yardsToMetres(yards)
     const y = ground.hole.lengthMetres - left
-    const headings = strokeLines(model, 0, y, LINE_STEP_DEGREES).filter(
+    const situation = { x: 0, y, lie }
+    const headings = strokeLines(model, situation, LINE_STEP_DEGREES).headings.filter(
       (line) => Math.abs(line) <= degreesToRadians(LINES_DEGREES) + 1e-9,
     )
     return evaluateStroke(model, values, {
-      situation: { x: 0, y, lie },
+      situation,
       quadrature: COMPARE_QUADRATURE,
       tries: shots
-        .filter((shot) => shot.stock.totalMetres < left + OVERCLUB_METRES)
+        .filter((shot) => !isLow(shot) && shot.stock.totalMetres < left + OVERCLUB_METRES)
         .map((shot) => ({ shot, headings })),
     }).value
   }

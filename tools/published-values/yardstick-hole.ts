@@ -94,6 +94,7 @@ function area(ground: Ground, polygon: Polygon): Area {
     unplayableShare: null,
     lostShare: null,
     heightMetres: null,
+    crownBaseMetres: null,
     densityPerMetre: null,
     fallPercent: null,
     fallTowardDegrees: null,

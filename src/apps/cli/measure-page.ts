@@ -1,8 +1,8 @@
 import { greenSurveySentence } from '#golf/course/green-survey.ts'
-import type { HazardMeasure, HoleMeasures } from '#golf/course/hole-measures.ts'
+import type { HazardMeasure, HoleMeasures, TreeMeasure } from '#golf/course/hole-measures.ts'
 import { PLAYING_CAUTION } from '#golf/strategy/cautions.ts'
 import type { PlayingLength } from '#golf/strategy/playing-length.ts'
-import { tableLines } from './table.ts'
+import { type Column, tableLines } from './table.ts'
 import { lengthNumber, lengthText, type ReaderUnits, sideText } from './units-of-the-reader.ts'
 
 /** A hole as a page of numbers: length and bends, hazards in the order they come, fairway, green. */
@@ -19,6 +19,7 @@ export function measurePage(
     ...legLines(measures, units),
     ...playsLines(measures, plays, units),
     ...hazardLines(measures.hazards, units),
+    ...treeLines(measures.trees, units),
     ...fairwayLines(measures, units),
     ...greenLines(measures, units),
   ]
@@ -56,12 +57,14 @@ function playsLines({ lengthMetres }: HoleMeasures, plays: PlayingLength, units:
 
 function hazardLines(hazards: readonly HazardMeasure[], units: ReaderUnits): string[] {
   if (hazards.length === 0) return ['', 'No hazard on this hole.']
-  const columns = [
+  const hasHeights = hazards.some(({ heightMetres }) => heightMetres !== null)
+  const columns: Column[] = [
     { heading: 'hazard' },
     { heading: 'side' },
     { heading: 'reach', isFigure: true },
     { heading: 'carry', isFigure: true },
     { heading: 'off line', isFigure: true },
+    ...(hasHeights ? [{ heading: 'high', isFigure: true }] : []),
   ]
   const rows = hazards.map((hazard) => [
     hazard.name ?? groundWords(hazard.ground),
@@ -69,8 +72,28 @@ function hazardLines(hazards: readonly HazardMeasure[], units: ReaderUnits): str
     lengthNumber(hazard.reachMetres, units),
     hazard.carryMetres === null ? '–' : lengthNumber(hazard.carryMetres, units),
     hazard.side === 'across' ? '–' : lengthNumber(Math.abs(hazard.offsetMetres), units),
+    ...(hasHeights ? [heightText(hazard.heightMetres, units)] : []),
   ])
   return ['', ...tableLines(columns, rows)]
+}
+
+function treeLines(trees: readonly TreeMeasure[], units: ReaderUnits): string[] {
+  if (trees.length === 0) return []
+  const columns: Column[] = [
+    { heading: 'single tree at', isFigure: true },
+    { heading: 'off line' },
+    { heading: 'high', isFigure: true },
+  ]
+  const rows = trees.map(({ reachMetres, offsetMetres, heightMetres }) => [
+    lengthNumber(reachMetres, units),
+    sideText(offsetMetres, units),
+    heightText(heightMetres, units),
+  ])
+  return ['', ...tableLines(columns, rows)]
+}
+
+function heightText(metres: number | null, units: ReaderUnits): string {
+  return metres === null ? '–' : lengthNumber(metres, units)
 }
 
 function groundWords(ground: string): string {

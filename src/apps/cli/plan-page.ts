@@ -12,6 +12,7 @@ import {
   nextShotText,
   playingText,
   shareText,
+  wayText,
 } from './plan-words.ts'
 import { CLUBS_PRINTED, SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { isShort, shortRows } from './short-rows.ts'
@@ -125,9 +126,11 @@ function clubLines(
   const outcomes = OUTCOMES.filter(({ grounds }) =>
     shown.some((option) => share(option, grounds) >= SMALLEST_PRINTED_SHARE),
   )
+  const hasWays = shown.some((option) => option.trees.way !== 'open')
   const columns: Column[] = [
     { heading: 'club' },
     { heading: 'aim' },
+    ...(hasWays ? [{ heading: 'past the trees' }] : []),
     { heading: 'score', isFigure: true },
     { heading: 'costs', isFigure: true },
     ...(method.draws === 0 ? [] : [{ heading: 'best in %', isFigure: true }]),
@@ -137,6 +140,7 @@ function clubLines(
   const rows = shown.map((option) => [
     clubWords(option),
     aimText(option, line(option), units),
+    ...(hasWays ? [wayText(option)] : []),
     option.strokes.toFixed(2),
     costText(option.cost),
     ...(method.draws === 0 ? [] : [shareText(option.best_in_draws)]),

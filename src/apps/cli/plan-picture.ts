@@ -48,11 +48,10 @@ function pictureText(asked: PictureQuestion): string {
   }
   if (option === undefined) return renderSvg(drawHole(hole, shown))
   const headingDegrees = option.aim.heading_deg
-  const pattern = patternOf(asked, option)
   return renderSvg(
     drawHole(hole, {
       ...shown,
-      ...(pattern === null ? {} : { pattern }),
+      pattern: patternOf(asked, option),
       aim: {
         from: [x, y],
         headingDegrees,
@@ -64,15 +63,15 @@ function pictureText(asked: PictureQuestion): string {
   )
 }
 
-/** Where the club's shots finish; `null` for a partial swing, whose pattern is not laid out by itself. */
-function patternOf({ hole, player, day, plan }: PictureQuestion, option: PlanOption): Pattern | null {
-  if (option.shape !== 'stock') return null
+/** Where the club's shots finish. */
+function patternOf({ hole, player, day, plan }: PictureQuestion, option: PlanOption): Pattern {
   const { x_m: x, y_m: y, lie, sit, stance } = plan.situation
   const finishes = finishesOf({
     hole,
     player,
     day,
     club: option.club,
+    shape: option.shape,
     headingDegrees: option.aim.heading_deg,
     from: [x, y],
     lie,

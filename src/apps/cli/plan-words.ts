@@ -29,6 +29,11 @@ export function aimText(option: PlanOption, line: SentenceLine, units: ReaderUni
   return `${side === 'on the line' ? 'at the pin' : `${side} of the pin`}, ${lengthText(at, units)} on`
 }
 
+/** How a club gets past trees and how many balls in a hundred they catch: `under, 35 % caught`. */
+export function wayText({ trees: { way, caught } }: PlanOption): string {
+  return caught < SMALLEST_PRINTED_SHARE ? way : `${way}, ${shareText(caught)} % caught`
+}
+
 /** What each club of a plan is aimed by. */
 export function aimLine({
   hole,

@@ -50,3 +50,8 @@ export const STEEP_LANDING_DEGREES = 50
 export const FASTEST_RUN_LANDING = 25
 /** A ball cannot meet the ground from below: a guard for ground that falls away as fast as the ball, radians. Our assumption. */
 export const LEAST_MEETING_ANGLE = 0.15
+/** A low shot (punch) comes down at this share of its club's usual landing angle and spins at this share: less loft at impact. Common practice as a shape, sizes our assumption. */
+export const LOW_LANDING_SHARE = 0.4
+export const LOW_SPIN_SHARE = 0.7
+/** Equal parts of a carry between which heights along the path are joined by straight lines. */
+export const HEIGHT_PARTS = 32

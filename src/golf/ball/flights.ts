@@ -5,6 +5,7 @@ import {
   SAME_FLIGHT_METRES,
   TABLE_STEP_SECONDS,
 } from './flight-settings.ts'
+import { heightProfile } from './height-profile.ts'
 import { nominalLaunch } from './nominal-launch.ts'
 import { runOfLanding } from './run-of-landing.ts'
 import { type Landing, type Launch, simulateFlight } from './simulate-flight.ts'
@@ -31,7 +32,24 @@ export interface Flights {
    * `heading`: radians clockwise from the y axis of the hole frame. `addedLaunch`: radians that the slope under the feet
    * adds to the launch; speed and spin stay.
    */
-  changeFor(loftDegrees: number, carryMetres: number, heading: number, addedLaunch?: number): FlightChange
+  changeFor(
+    loftDegrees: number,
+    carryMetres: number,
+    heading: number,
+    addedLaunch?: number,
+    isLow?: boolean,
+  ): FlightChange
+  /**
+   * Height above the ground at equal parts of the carry, from the ball to the landing, as shares of the carry: a shot
+   * that carries further or less flies the same shape larger or smaller.
+   */
+  heightsFor(
+    loftDegrees: number,
+    carryMetres: number,
+    heading: number,
+    addedLaunch?: number,
+    isLow?: boolean,
+  ): Float64Array
 }
 
 /** A club's flight at reference conditions, and what headings have been flown. */
@@ -39,7 +57,12 @@ interface Club {
   readonly launch: Launch
   readonly reference: Landing
   readonly referenceRun: number
-  readonly byHeading: Map<number, FlightChange>
+  readonly byHeading: Map<number, Flight>
+}
+
+interface Flight {
+  readonly change: FlightChange
+  readonly heights: Float64Array
 }
 
 /**
@@ -48,15 +71,15 @@ interface Club {
  */
 export function flights(conditions: Conditions): Flights {
   const clubs = new Map<string, Club>()
-  function clubFor(loftDegrees: number, carryMetres: number, addedLaunch: number): Club {
+  function clubFor(loftDegrees: number, carryMetres: number, addedLaunch: number, isLow: boolean): Club {
     const carry = Math.max(
       SAME_FLIGHT_METRES,
       SAME_FLIGHT_METRES * Math.round(carryMetres / SAME_FLIGHT_METRES),
     )
-    const key = `${loftDegrees} ${carry} ${addedLaunch}`
+    const key = `${loftDegrees} ${carry} ${addedLaunch} ${isLow}`
     const known = clubs.get(key)
     if (known) return known
-    const launch = nominalLaunch(loftDegrees, carry)
+    const launch = nominalLaunch(loftDegrees, carry, isLow)
     const reference = simulateFlight(
       launch,
       { density: REFERENCE_DENSITY, windRight: 0, windAlong: 0 },
@@ -73,7 +96,7 @@ export function flights(conditions: Conditions): Flights {
     clubs.set(key, club)
     return club
   }
-  function changeAt(club: Club, node: number): FlightChange {
+  function flightAt(club: Club, node: number): Flight {
     const known = club.byHeading.get(node)
     if (known) return known
     const made = fly(club, conditions, node * FLIGHT_HEADING_STEP)
@@ -81,17 +104,24 @@ export function flights(conditions: Conditions): Flights {
     return made
   }
   return {
-    changeFor(loftDegrees, carryMetres, heading, addedLaunch = 0) {
-      const club = clubFor(loftDegrees, carryMetres, addedLaunch)
+    changeFor(loftDegrees, carryMetres, heading, addedLaunch = 0, isLow = false) {
+      const club = clubFor(loftDegrees, carryMetres, addedLaunch, isLow)
       const at = heading / FLIGHT_HEADING_STEP
       const below = Math.floor(at)
-      return between(changeAt(club, below), changeAt(club, below + 1), at - below)
+      return between(flightAt(club, below).change, flightAt(club, below + 1).change, at - below)
+    },
+    heightsFor(loftDegrees, carryMetres, heading, addedLaunch = 0, isLow = false) {
+      const club = clubFor(loftDegrees, carryMetres, addedLaunch, isLow)
+      const at = heading / FLIGHT_HEADING_STEP
+      const below = Math.floor(at)
+      const [from, to] = [flightAt(club, below).heights, flightAt(club, below + 1).heights]
+      return from.map((height, part) => height + (at - below) * ((to[part] as number) - height))
     },
   }
 }
 
 /** One flight. The ground rises steadily, so the height of the landing follows from the carry, and the carry from it. */
-function fly(club: Club, conditions: Conditions, heading: number): FlightChange {
+function fly(club: Club, conditions: Conditions, heading: number): Flight {
   const sin = Math.sin(heading)
   const cos = Math.cos(heading)
   const air = {
@@ -102,18 +132,24 @@ function fly(club: Club, conditions: Conditions, heading: number): FlightChange 
     ...(conditions.windX === 0 && conditions.windY === 0 ? {} : { windShare: conditions.windShare }),
   }
   const grade = conditions.risePerMetre * Math.cos(heading - conditions.riseHeading)
-  let landing = simulateFlight(club.launch, air, 0, TABLE_STEP_SECONDS)
-  for (let pass = 0; pass < RISE_PASSES && grade !== 0; pass++)
-    landing = simulateFlight(club.launch, air, grade * landing.carry, TABLE_STEP_SECONDS)
+  const path: number[] = []
+  let landing = simulateFlight(club.launch, air, 0, TABLE_STEP_SECONDS, path)
+  for (let pass = 0; pass < RISE_PASSES && grade !== 0; pass++) {
+    path.length = 0
+    landing = simulateFlight(club.launch, air, grade * landing.carry, TABLE_STEP_SECONDS, path)
+  }
   return {
-    carryShare: landing.carry / club.reference.carry,
-    driftShare: landing.right / club.reference.carry,
-    run: runOfLanding(landing, grade),
-    referenceRun: club.referenceRun,
-    apexMetres: landing.apex,
-    landingAngle: landing.angle,
-    landingSpeed: landing.speed,
-    landingSpinRpm: landing.spinRpm,
+    change: {
+      carryShare: landing.carry / club.reference.carry,
+      driftShare: landing.right / club.reference.carry,
+      run: runOfLanding(landing, grade),
+      referenceRun: club.referenceRun,
+      apexMetres: landing.apex,
+      landingAngle: landing.angle,
+      landingSpeed: landing.speed,
+      landingSpinRpm: landing.spinRpm,
+    },
+    heights: heightProfile(path, grade),
   }
 }
 

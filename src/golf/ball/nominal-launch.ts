@@ -2,6 +2,8 @@ import { degreesToRadians } from '#numbers/units/units.ts'
 import {
   FLAT_LANDING_DEGREES,
   FLAT_LOFT_DEGREES,
+  LOW_LANDING_SHARE,
+  LOW_SPIN_SHARE,
   REFERENCE_DENSITY,
   STEEP_LANDING_DEGREES,
   STEEP_LOFT_DEGREES,
@@ -25,35 +27,36 @@ const known = new Map<string, Launch>()
  * The launch of a club of this loft (degrees) that carries so many metres at reference conditions and comes down as
  * steeply as is common practice for the loft, whoever swings it: angle and speed are what does that, spin goes by the
  * loft. A slow swing launches higher for it. Absolute carries of any public model are off by a tenth; so only changes
- * are taken from it. Launches found once are kept.
+ * are taken from it. A low shot lands flatter and spins less. Launches found once are kept.
  */
-export function nominalLaunch(loftDegrees: number, carryMetres: number): Launch {
-  const key = `${loftDegrees} ${carryMetres}`
-  const found = known.get(key) ?? findLaunch(loftDegrees, carryMetres)
+export function nominalLaunch(loftDegrees: number, carryMetres: number, isLow = false): Launch {
+  const key = `${loftDegrees} ${carryMetres} ${isLow}`
+  const found = known.get(key) ?? findLaunch(loftDegrees, carryMetres, isLow)
   known.set(key, found)
   return found
 }
 
 /** Landing grows steeper with the launch, so the angle is found by halving. */
-function findLaunch(loftDegrees: number, carryMetres: number): Launch {
+function findLaunch(loftDegrees: number, carryMetres: number, isLow: boolean): Launch {
   const share = (loftDegrees - FLAT_LOFT_DEGREES) / (STEEP_LOFT_DEGREES - FLAT_LOFT_DEGREES)
-  const wanted = degreesToRadians(
-    FLAT_LANDING_DEGREES + Math.min(1, Math.max(0, share)) * (STEEP_LANDING_DEGREES - FLAT_LANDING_DEGREES),
-  )
+  const usual =
+    FLAT_LANDING_DEGREES + Math.min(1, Math.max(0, share)) * (STEEP_LANDING_DEGREES - FLAT_LANDING_DEGREES)
+  const wanted = degreesToRadians(isLow ? LOW_LANDING_SHARE * usual : usual)
+  const spinRpm = (1200 + 150 * loftDegrees) * (isLow ? LOW_SPIN_SHARE : 1)
   let low = LOWEST_LAUNCH
   let high = HIGHEST_LAUNCH
   for (let halving = 0; halving < ANGLE_HALVINGS; halving++) {
     const middle = (low + high) / 2
-    const launch = withCarry(middle, loftDegrees, carryMetres)
+    const launch = withCarry(middle, spinRpm, carryMetres)
     if (simulateFlight(launch, STILL, 0, TABLE_STEP_SECONDS).angle < wanted) low = middle
     else high = middle
   }
-  return withCarry((low + high) / 2, loftDegrees, carryMetres)
+  return withCarry((low + high) / 2, spinRpm, carryMetres)
 }
 
 /** The speed for a carry, by the false position with every third step a halving: carry grows with speed. */
-function withCarry(launchDegrees: number, loftDegrees: number, carryMetres: number): Launch {
-  const shape = { angle: degreesToRadians(launchDegrees), spinRpm: 1200 + 150 * loftDegrees, axisTilt: 0 }
+function withCarry(launchDegrees: number, spinRpm: number, carryMetres: number): Launch {
+  const shape = { angle: degreesToRadians(launchDegrees), spinRpm, axisTilt: 0 }
   const missOf = (speed: number): number =>
     simulateFlight({ ...shape, speed }, STILL, 0, TABLE_STEP_SECONDS).carry - carryMetres
   let slow = SLOWEST

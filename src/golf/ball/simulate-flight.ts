@@ -50,7 +50,8 @@ const AREA_OVER_TWICE_MASS: number = (Math.PI * BALL_RADIUS ** 2) / (2 * BALL_MA
 /**
  * Flies a ball from the ground until it comes down at `rise` metres above where it started: gravity, drag against and
  * lift across the airspeed, a spin that decays with the airspeed. Fourth-order Runge–Kutta; a ball that never gets as
- * high as `rise` comes down at its highest point. Formulas: Smits & Smith, *Science and Golf II* (1994), for the spin;
+ * high as `rise` comes down at its highest point. `pathInto` is given the flight point by point: metres along the start
+ * line and metres up, the landing last. Formulas: Smits & Smith, *Science and Golf II* (1994), for the spin;
  * coefficients as in `drag-and-lift-grid.ts`.
  */
 export function simulateFlight(
@@ -58,6 +59,7 @@ export function simulateFlight(
   air: Air,
   rise: number,
   stepSeconds: number = FLIGHT_STEP_SECONDS,
+  pathInto: number[] | null = null,
 ): Landing {
   // x right, y along, z up; velocities; spin in rpm.
   let state: Float64Array = Float64Array.of(
@@ -114,11 +116,14 @@ export function simulateFlight(
     const nextHeight = next[2] as number
     apex = Math.max(apex, nextHeight)
     const isFalling = (next[5] as number) < 0
+    pathInto?.push(state[1] as number, height)
     if (isFalling && nextHeight <= rise) {
       const up = state[5] as number
       const share =
         height > rise ? (height - rise) / (height - nextHeight) : up > 0 ? up / (up - (next[5] as number)) : 0
-      return landingOf(state, next, share, apex, seconds + share * stepSeconds)
+      const landing = landingOf(state, next, share, apex, seconds + share * stepSeconds)
+      pathInto?.push(landing.carry, height + share * (nextHeight - height))
+      return landing
     }
     state = next
   }

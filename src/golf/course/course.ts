@@ -47,8 +47,10 @@ export interface Area {
   readonly unplayableShare: number | null
   /** Share 0–1 of balls here that are not found; `null` = the default of its ground. */
   readonly lostShare: number | null
+  /** Height of its trees or scrub, and of the lowest branches; `null` = the default of its ground. */
   readonly heightMetres: number | null
-  /** Chance per metre of flight of being caught. */
+  readonly crownBaseMetres: number | null
+  /** Chance per metre of flight through the crowns of being caught. */
   readonly densityPerMetre: number | null
   /** Mean fall of a green in per cent, and the true bearing of downhill in degrees. */
   readonly fallPercent: number | null
@@ -82,7 +84,12 @@ export interface Pin {
 export interface Tree {
   readonly id: string
   readonly position: Point
+  /** What is `null` is taken from the defaults in `crown.ts`. */
   readonly heightMetres: number | null
+  readonly crownBaseMetres: number | null
+  readonly crownRadiusMetres: number | null
+  /** Chance per metre of flight through the crown of being caught. */
+  readonly densityPerMetre: number | null
 }
 
 /** A height measured at one place, metres: on a green or its apron it tells the green's shape. */

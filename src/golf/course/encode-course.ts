@@ -38,6 +38,9 @@ export function encodeCourse(course: Course): string {
       pointFeature(tree.id, place(tree.position), {
         natural: 'tree',
         ...number('marram:height_m', tree.heightMetres),
+        ...number('marram:crown_base_m', tree.crownBaseMetres),
+        ...number('diameter_crown', tree.crownRadiusMetres === null ? null : 2 * tree.crownRadiusMetres),
+        ...number('marram:density', tree.densityPerMetre),
       }),
     ),
   ]
@@ -95,6 +98,7 @@ function areaFeature(area: Area, plane: TangentPlane): object {
     ...number('marram:unplayable', area.unplayableShare),
     ...number('marram:lost', area.lostShare),
     ...number('marram:height_m', area.heightMetres),
+    ...number('marram:crown_base_m', area.crownBaseMetres),
     ...number('marram:density', area.densityPerMetre),
     ...number('marram:fall_percent', area.fallPercent),
     ...number('marram:fall_toward_deg', area.fallTowardDegrees),

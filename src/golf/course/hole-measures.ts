@@ -16,6 +16,8 @@ export interface HoleMeasures {
   readonly legs: readonly LegMeasure[]
   /** Nearest first. */
   readonly hazards: readonly HazardMeasure[]
+  /** Single trees that stand near the line, nearest to the markers first. */
+  readonly trees: readonly TreeMeasure[]
   /** Every 20 m from the markers to the front of the green, places without fairway left out. */
   readonly fairway: readonly WidthMeasure[]
   /** The narrowest fairway from 100 m on that has 20 m of fairway before and behind it; `null` without any. */
@@ -39,6 +41,8 @@ export interface HazardMeasure {
   readonly id: string
   readonly name: string | null
   readonly ground: Ground
+  /** Of its trees or scrub, where the survey has it. */
+  readonly heightMetres: number | null
   /** `across` when the hole line runs through it before the pin, or it lies wholly behind the pin on the line; else the side on which it comes nearer. */
   readonly side: 'left' | 'right' | 'across'
   /** To its nearest part, on the named side. */
@@ -56,6 +60,16 @@ export interface HazardMeasure {
   readonly right: SideMeasure | null
   /** In a straight line from the markers: to its nearest part on the named side, and to the place of the carry. */
   readonly straight: { readonly reachMetres: number; readonly carryMetres: number | null }
+}
+
+/** A single tree. */
+export interface TreeMeasure {
+  readonly id: string
+  readonly reachMetres: number
+  /** Its trunk from the line, right positive. */
+  readonly offsetMetres: number
+  /** `null` where the survey is silent. */
+  readonly heightMetres: number | null
 }
 
 /** The part of a hazard on one side of the line. */

@@ -1,5 +1,6 @@
 import { paintPolygon } from '#numbers/raster/paint-polygon.ts'
 import type { Raster } from '#numbers/raster/raster.ts'
+import type { Area } from './course.ts'
 import { groundCode } from './ground.ts'
 import type { Hole } from './hole.ts'
 import { DEFAULT_GROUND, paintedAreas } from './painted-areas.ts'
@@ -13,42 +14,48 @@ export interface RasterFrame {
   readonly rows: number
 }
 
-/** The ground of a hole cell by cell, with the shares of balls that cannot be played or found. */
+/** The ground of a hole cell by cell, with what its areas say of balls in them and of their trees. */
 export interface HoleRaster {
   /** Codes of `GROUND_CLASSES`. */
   readonly ground: Raster
-  /** Index into {@link shares} for each cell; 0 = the defaults of its ground. */
-  readonly shareCodes: Uint8Array
-  readonly shares: readonly (AreaShares | null)[]
+  /** Index into {@link figures} for each cell; 0 = the defaults of its ground. */
+  readonly figureCodes: Uint8Array
+  readonly figures: readonly (AreaFigures | null)[]
 }
 
-/** What one area says of balls in it; `null` = the default of its ground. */
-interface AreaShares {
-  readonly unplayable: number | null
-  readonly lost: number | null
-}
+/** What one area says of balls in it and of its height; `null` = the default of its ground. */
+export type AreaFigures = Pick<Area, FigureName>
+
+type FigureName = 'unplayableShare' | 'lostShare' | 'heightMetres' | 'crownBaseMetres' | 'densityPerMetre'
+
+const FIGURES: readonly FigureName[] = [
+  'unplayableShare',
+  'lostShare',
+  'heightMetres',
+  'crownBaseMetres',
+  'densityPerMetre',
+]
 
 /** Paints the areas of a hole, in the fixed order of the ground classes, into a raster of the hole frame. */
 export function holeRaster(hole: Hole, frame: RasterFrame): HoleRaster {
   const cells = new Uint8Array(frame.columns * frame.rows).fill(groundCode(DEFAULT_GROUND))
   const ground: Raster = { ...frame, cells }
-  const shareCodes = new Uint8Array(cells.length)
-  const sharesRaster: Raster = { ...frame, cells: shareCodes }
-  const shares: (AreaShares | null)[] = [null]
+  const figureCodes = new Uint8Array(cells.length)
+  const figuresRaster: Raster = { ...frame, cells: figureCodes }
+  const figures: (AreaFigures | null)[] = [null]
   for (const area of paintedAreas(hole)) {
     paintPolygon(ground, area.polygon, groundCode(area.ground))
-    paintPolygon(sharesRaster, area.polygon, shareCode(shares, area.unplayableShare, area.lostShare))
+    paintPolygon(figuresRaster, area.polygon, figureCode(figures, area))
   }
-  return { ground, shareCodes, shares }
+  return { ground, figureCodes, figures }
 }
 
-/** The index of a pair of shares, added when new; more than 255 different pairs fall back to the defaults. */
-function shareCode(shares: (AreaShares | null)[], unplayable: number | null, lost: number | null): number {
-  if (unplayable === null && lost === null) return 0
-  const known = shares.findIndex(
-    (pair) => pair !== null && pair.unplayable === unplayable && pair.lost === lost,
-  )
+/** The index of an area's figures, added when new; more than 255 different ones fall back to the defaults. */
+function figureCode(figures: (AreaFigures | null)[], area: Area): number {
+  if (FIGURES.every((name) => area[name] === null)) return 0
+  const known = figures.findIndex((one) => one !== null && FIGURES.every((name) => one[name] === area[name]))
   if (known >= 0) return known
-  if (shares.length > 255) return 0
-  return shares.push({ unplayable, lost }) - 1
+  if (figures.length > 255) return 0
+  const { unplayableShare, lostShare, heightMetres, crownBaseMetres, densityPerMetre } = area
+  return figures.push({ unplayableShare, lostShare, heightMetres, crownBaseMetres, densityPerMetre }) - 1
 }

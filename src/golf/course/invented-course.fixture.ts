@@ -28,6 +28,7 @@ export function area(id: string, ground: Ground, polygon: Polygon, more: Partial
     unplayableShare: null,
     lostShare: null,
     heightMetres: null,
+    crownBaseMetres: null,
     densityPerMetre: null,
     fallPercent: null,
     fallTowardDegrees: null,

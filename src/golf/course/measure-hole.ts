@@ -8,6 +8,7 @@ import { headingTo } from './measures/ahead.ts'
 import { fairwayPinch, fairwayWidths } from './measures/fairway-width.ts'
 import { greenMeasure } from './measures/green-measure.ts'
 import { hazardMeasure } from './measures/hazard-measure.ts'
+import { treeMeasures } from './measures/tree-measures.ts'
 
 const HAZARDS: ReadonlySet<Ground> = new Set([
   'bunker',
@@ -46,6 +47,7 @@ export function measureHole(hole: Hole): HoleMeasures {
       .filter((area) => HAZARDS.has(area.ground))
       .flatMap((area) => hazardMeasure(area, hole.line) ?? [])
       .sort((a, b) => a.reachMetres - b.reachMetres || a.farMetres - b.farMetres),
+    trees: treeMeasures(hole.trees, hole.line),
     fairway: fairwayWidths(ground, hole.line, until),
     pinch: fairwayPinch(ground, hole.line, until),
     green,

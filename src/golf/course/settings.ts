@@ -92,6 +92,7 @@ export const GROUND_RANGES = {
   fallPercent: { from: 0, to: 20 },
   fallTowardDegrees: { from: 0, to: 360 },
   heightMetres: { from: 0, to: 100 },
+  crownBaseMetres: { from: 0, to: 30 },
   densityPerMetre: { from: 0, to: 10 },
   elevationMetres: { from: -450, to: 5000 },
 } as const
@@ -144,3 +145,23 @@ export const FALL_SAMPLES_METRES = 2
 
 /** A green's own grid reaches so far beyond its outline, metres. Our assumption: the apron on which chips land. */
 export const GREEN_GRID_MARGIN_METRES = 4
+
+/**
+ * Trees and scrub where the course file is silent: height, metres, and chance per metre of flight through the crowns of
+ * being caught. Our assumption, after woods beside fairways; `docs/method.md` holds what a ball among such trees costs a
+ * tour player against the published recovery values.
+ */
+export const CROWN_DEFAULTS = {
+  trees: { heightMetres: 12, densityPerMetre: 0.06 },
+  scrub: { heightMetres: 1.5, densityPerMetre: 0.4 },
+  tree: { heightMetres: 10, densityPerMetre: 0.15 },
+} as const
+/** Lowest branches of trees as a share of their height, and at most, metres: a stand in play is walked under. Our assumption. Scrub reaches the ground. */
+export const CROWN_BASE_SHARE = 0.25
+export const HIGHEST_DEFAULT_CROWN_BASE_METRES = 3
+/** Radius of a single tree's crown as a share of its height. Our assumption, as the picture draws it. */
+export const CROWN_RADIUS_SHARE = 0.3
+/** Chance per metre under the lowest branches, trunks and low twigs, as a share of the crown's. Our assumption. */
+export const TRUNK_DENSITY_SHARE = 0.25
+/** Single trees this near to the hole line, metres, are among its measures. Our assumption: a wide drive finds them. */
+export const TREES_NEAR_LINE_METRES = 30

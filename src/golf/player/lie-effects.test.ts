@@ -79,7 +79,13 @@ describe('lieEffect', () => {
     expect(allowed('bunker')).not.toContain('3-wood')
     expect(allowed('green')).toEqual([])
     expect(allowed('trees').length).toBeGreaterThan(0)
-    expect(lieEffect('trees', '7-iron', one).carry).toBeLessThan(0.6)
+    // Common practice: a full swing among trees is hindered, a short low one has room, off a tee and out of sand it is not played.
+    expect(lieEffect('trees', '7-iron', one).carry).toBeLessThan(
+      lieEffect('trees', '7-iron punch', one).carry,
+    )
+    expect(lieEffect('rough', '7-iron punch', one)).toEqual(lieEffect('rough', '7-iron', one))
+    for (const lie of ['tee', 'bunker'] as const)
+      expect(lieEffect(lie, '7-iron punch', one).allowed).toBe(false)
   })
 
   it('lets the player overrule what is allowed, and knows the partial swings of a club', () => {

@@ -26,10 +26,11 @@ export interface LieDetail {
 
 /**
  * What this lie does to this club in this player's hands. A lie adds its own spread to the player's, so a
- * precise player loses more of their precision than a wild one. From trees and scrub, if the ball is playable at
- * all, only a punch: a low shot of part of the carry. No full shot is played on the green. Rough whose ball has
- * not been seen is the mixture of one that sits well and one that sits down. The player's own `lies` overrule what is
- * allowed, either way, and their own factors stand in place of ours. A club the player does not have is not allowed.
+ * precise player loses more of their precision than a wild one. Among trees and in scrub branches are in the way of a
+ * full swing; a low shot, named `5-iron punch`, has room. What the ball meets on its way is not a matter of the lie. No
+ * full shot is played on the green, and no low one from a tee, from sand or from the fringe. The player's own `lies`
+ * overrule what is allowed, either way, and their own factors stand in place of ours. Rough whose ball has not been seen
+ * is the mixture of one that sits well and one that sits down. A club the player does not have is not allowed.
  */
 export function lieEffect(
   lie: Lie,
@@ -45,10 +46,13 @@ export function lieEffect(
   const rule = ruleFor(name)
   const own = stock.lies[name] ?? stock.lies[lie]
   const isUsed = typeof own === 'object' ? true : own
-  const ours = oursFor(name, stock, kind.loftDegrees, detail.rough ?? 'normal')
+  const isLow = LOW_SHOT.test(clubName)
+  const known = oursFor(name, stock, kind.loftDegrees, detail.rough ?? 'normal')
+  const ours = isLow ? known : { ...known, carry: known.carry * (rule.fullSwing ?? 1) }
+  const isRoom = !(isLow && NO_LOW_SHOTS.has(lie))
   return {
     ...withOwnFactors(ours, stock, lie, name, kind.loftDegrees),
-    allowed: isUsed ?? (isUsual(rule, kind) || isLastResort(rule, kind, player)),
+    allowed: isRoom && (isUsed ?? (isUsual(rule, kind) || isLastResort(rule, kind, player))),
   }
 }
 
@@ -161,5 +165,8 @@ const MISHIT_MOST = 0.7
 
 /** `sand-wedge half` is played with the sand wedge. */
 function stockName(clubName: string): string {
-  return clubName.replace(/ (half|three-quarter)$/, '')
+  return clubName.replace(/ (half|three-quarter|punch|chip-out)$/, '')
 }
+
+const LOW_SHOT = / (punch|chip-out)$/
+const NO_LOW_SHOTS: ReadonlySet<Lie> = new Set(['tee', 'bunker', 'fringe', 'green'])

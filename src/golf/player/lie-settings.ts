@@ -5,6 +5,8 @@ import type { LoftKnot } from './settings.ts'
 export interface LieRule {
   /** Share of the carry that is left, by loft. */
   readonly carry: readonly LoftKnot[]
+  /** Share of that which a full swing keeps where branches are in its way; absent = it has room. */
+  readonly fullSwing?: number
   /** Spread the lie adds in quadrature: degrees of direction, share of carry. */
   readonly addsDirectionDegrees: number
   readonly addsCarryShare: number
@@ -161,7 +163,8 @@ export const LIE_RULES: Readonly<Record<Exclude<LieName, 'fringe' | 'green'>, Li
     woods: true,
   },
   trees: {
-    carry: [[18, 0.55]],
+    carry: [[18, 0.93]],
+    fullSwing: 0.85,
     addsDirectionDegrees: 3,
     addsCarryShare: 0.1,
     mishit: [[18, 1.4]],
@@ -170,7 +173,8 @@ export const LIE_RULES: Readonly<Record<Exclude<LieName, 'fringe' | 'green'>, Li
     woods: false,
   },
   scrub: {
-    carry: [[18, 0.45]],
+    carry: [[18, 0.7]],
+    fullSwing: 0.85,
     addsDirectionDegrees: 5,
     addsCarryShare: 0.14,
     mishit: [[18, 2]],

@@ -237,6 +237,20 @@ export const PARTIAL_SWINGS: readonly {
   { shape: 'half', carry: 0.62, direction: 0.92, carrySd: 1.3, mishit: 0.85, run: 1.1 },
 ]
 
+/**
+ * Low shots with an iron: share of the full carry, run as a share of that carry, factors on direction spread, on the
+ * spread of carry as a share and on the mishit share. Common practice: a punch is a short firm swing that flies low,
+ * lands flat and runs; steadier in direction, less sure in distance. A chip-out only gets the ball back on the grass.
+ * Sizes are our assumption.
+ */
+export const LOW_SHOTS = {
+  punch: { carry: 0.6, run: 0.4, direction: 0.85, carrySd: 1.4, mishit: 0.8 },
+  'chip-out': { carry: 0.2, run: 0.6, direction: 0.7, carrySd: 1.8, mishit: 0.5 },
+} as const
+/** Irons of no more loft than this, degrees, are punched; and the one nearest the second figure chips out. Common practice: long and middle irons, the 7-iron. */
+export const PUNCH_MOST_LOFT_DEGREES = 40
+export const CHIP_OUT_LOFT_DEGREES = 34
+
 /** How unsure a number is: standard deviation of its logarithm (of its log odds for the mishit share), shared by all clubs and the club's own. */
 export interface Doubt {
   readonly shared: number

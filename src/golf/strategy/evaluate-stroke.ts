@@ -1,11 +1,12 @@
 import type { Lie, Sit } from '#golf/player/player.ts'
 import { type Stance, stanceEffect } from '#golf/player/stance.ts'
 import type { HoleModel } from './hole-model.ts'
-import { type Places, placeAt } from './places.ts'
-import { outcomeAt, type ShotTable, shotTable } from './shot-table.ts'
+import { placeAt } from './places.ts'
+import { type ShotTable, shotTable } from './shot-table.ts'
 import { isAllowed, type Shot } from './shots.ts'
 import { type Strikes, strikesOf } from './strikes.ts'
 import { strokeShares } from './stroke-cost.ts'
+import { type StrokeEnds, strokeEnds } from './stroke-ends.ts'
 
 /** Where a stroke is played from. */
 export interface Situation {
@@ -23,6 +24,7 @@ export interface Candidate {
   readonly shot: Shot
   readonly heading: number
   readonly table: ShotTable
+  readonly ends: StrokeEnds
   readonly strokes: number
 }
 
@@ -61,18 +63,15 @@ export function evaluateStroke(
         isUsedOn(situation, one.shot, model) || !allowed.some(({ shot }) => isUsedOn(situation, shot, model)),
     )
     .flatMap(({ shot, headings }) =>
-      headings.map((heading) => ({
-        shot,
-        heading,
-        table: tableFor(model, situation, shot, heading, strikes),
-      })),
+      headings.map((heading) => {
+        const table = tableFor(model, situation, shot, heading, strikes)
+        return { shot, heading, table, ends: strokeEnds(model, table, situation.x, situation.y) }
+      }),
     )
   model.costs.valuesMoved()
   // Which reliefs are dearer than going back depends on the value, so the shares are taken again until it rests.
   for (let pass = 0; pass < 3; pass++) {
-    const shares = tried.map(({ table }) =>
-      strokeShares(model.places, model.costs, table, situation.x, situation.y, values, value),
-    )
+    const shares = tried.map(({ ends }) => strokeShares(model.costs, ends, values, value))
     let next = value
     for (let round = 0; round < ROUNDS; round++)
       next = Math.min(...shares.map(({ sum, back }) => 1 + sum + back * (1 + next)))
@@ -118,12 +117,7 @@ export function tableFor(
     today: model.today,
     strikes,
     rest: model.rest,
+    canopy: model.canopy,
     cellMetres: model.places.coarse.resolution,
   })
-}
-
-/** What became of strike `k` of a shot played from a situation: an outcome number. */
-export function outcomeOfStrike(places: Places, table: ShotTable, situation: Situation, k: number): number {
-  const place = placeAt(places, situation.x + (table.dx[k] as number), situation.y + (table.dy[k] as number))
-  return outcomeAt(places, table, k, place)
 }

@@ -3,14 +3,15 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player, Sit } from '#golf/player/player.ts'
 import { LEVEL_STANCE, type Stance, type StanceEffect, stanceEffect } from '#golf/player/stance.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
-import { outcomeOfStrike, type Situation, tableFor } from './evaluate-stroke.ts'
+import { type Situation, tableFor } from './evaluate-stroke.ts'
 import { type HoleGround, type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { finishGround } from './option-outcomes.ts'
 import { AT_REST, outcomeKind } from './outcome.ts'
 import type { OutcomeGround } from './plan.ts'
 import { STROKE_QUADRATURE } from './settings.ts'
-import { type Shot, shotsOf } from './shots.ts'
+import { type Shot, type ShotShape, shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
+import { strokeEnds } from './stroke-ends.ts'
 
 /** Where the balls of one shot come to rest, or come down in a penalty area or out of bounds; weights add up to 1. */
 export interface Finishes {
@@ -25,6 +26,8 @@ export interface FinishesQuestion {
   readonly player: Player
   readonly day: Day
   readonly club: string
+  /** How it is swung; absent = the stock shot. */
+  readonly shape?: ShotShape
   /** Direction of the pattern's centre, wind included, degrees clockwise from the y axis: a plan's `aim.heading_deg`. */
   readonly headingDegrees: number
   readonly from?: readonly [x: number, y: number]
@@ -35,13 +38,14 @@ export interface FinishesQuestion {
   readonly ground?: HoleGround
 }
 
-/** Lays a club's stock pattern on a hole along a line. Throws a RangeError for a club the player does not have. */
+/** Lays a club's pattern on a hole along a line. Throws a RangeError for a shot the player does not have. */
 export function finishesOf(question: FinishesQuestion): Finishes {
   const { hole, player, day } = question
   // Where balls finish asks no value, so the green's putts need not be rolled.
   const model = holeModel(question.ground ?? holeGround(hole), player, day, undefined, null)
-  const shot = shotsOf(player).find((one) => one.club === question.club && one.shape === 'stock')
-  if (!shot) throw new RangeError(`the player has no ${question.club}`)
+  const shape = question.shape ?? 'stock'
+  const shot = shotsOf(player).find((one) => one.club === question.club && one.shape === shape)
+  if (!shot) throw new RangeError(`the player has no ${question.club} (${shape})`)
   const [x, y] = question.from ?? [0, 0]
   const { sit, stance } = question
   const situation: Situation = { x, y, lie: question.lie ?? 'tee', sit, stance }
@@ -53,20 +57,21 @@ export function finishesOf(question: FinishesQuestion): Finishes {
     calmHeading(model, shot, degreesToRadians(question.headingDegrees), slope),
     strikesOf(STROKE_QUADRATURE),
   )
-  const count = table.weight.length
+  const ends = strokeEnds(model, table, x, y)
+  const { count } = ends
   const finishes = {
     x: new Float64Array(count),
     y: new Float64Array(count),
-    weight: table.weight,
+    weight: ends.weight,
     ground: new Array<OutcomeGround>(count),
   }
   for (let k = 0; k < count; k++) {
-    const outcome = outcomeOfStrike(model.places, table, situation, k)
-    const landingX = x + (table.dx[k] as number)
-    const landingY = y + (table.dy[k] as number)
-    const isAtRest = outcomeKind(model.places, outcome) === AT_REST
+    const outcome = ends.outcome[k] as number
+    const landingX = ends.x[k] as number
+    const landingY = ends.y[k] as number
+    const hasRun = ends.isCaught[k] === 0 && outcomeKind(model.places, outcome) === AT_REST
     // The cell's middle would draw balls in rows: the run found is laid on the exact landing instead.
-    const run = isAtRest ? runFrom(model, landingX, landingY, outcome) : [0, 0]
+    const run = hasRun ? runFrom(model, landingX, landingY, outcome) : [0, 0]
     finishes.x[k] = landingX + (run[0] as number)
     finishes.y[k] = landingY + (run[1] as number)
     finishes.ground[k] = finishGround(model, outcome)

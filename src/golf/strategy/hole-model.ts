@@ -4,12 +4,13 @@ import type { Day } from '#golf/course/day.ts'
 import { greenSurface } from '#golf/course/green-surface.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
+import { type Canopy, canopyOf } from './canopy.ts'
 import { holeConditions } from './hole-conditions.ts'
 import { type NearGreenCorrections, nearGreenCorrections } from './near-green-corrections.ts'
 import { type OutcomeCosts, outcomeCosts } from './outcome-costs.ts'
 import { type Places, placesOf } from './places.ts'
 import { type RestTables, restTables } from './rest-tables.ts'
-import type { Shot } from './shots.ts'
+import { isLow, type Shot } from './shots.ts'
 import { type States, statesOf } from './states.ts'
 
 /** The ground of a hole laid out for play: what depends neither on the player nor on the day. */
@@ -20,6 +21,7 @@ export interface HoleGround {
   /** Where balls come to rest in rough as long as the day says. */
   restFor(rough: Day['rough']): RestTables
   readonly costs: OutcomeCosts
+  readonly canopy: Canopy
 }
 
 /** One hole, one player, one day: everything a shot's outcome depends on. */
@@ -35,18 +37,20 @@ export interface HoleModel extends HoleGround {
 /** Lays out the ground of a hole once, for any number of players and days. */
 export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   const places = placesOf(hole, cellMetres)
+  const canopy = canopyOf(hole, places)
   const surface = greenSurface(hole)
   const rest = new Map<Day['rough'], RestTables>()
   return {
     hole,
     places,
-    states: statesOf(hole, places),
+    states: statesOf(hole, places, canopy),
     restFor: (rough) => {
       const known = rest.get(rough) ?? restTables(places, surface, rough)
       rest.set(rough, known)
       return known
     },
     costs: outcomeCosts(places, hole.pin, hole.localRules),
+    canopy,
   }
 }
 
@@ -74,7 +78,7 @@ export function holeModel(
 
 /** What the day does to a shot along a heading. */
 export function changeOfShot(model: Pick<HoleModel, 'flights'>, shot: Shot, heading: number): FlightChange {
-  return model.flights.changeFor(shot.loftDegrees, shot.stock.carryMetres, heading)
+  return model.flights.changeFor(shot.loftDegrees, shot.stock.carryMetres, heading, 0, isLow(shot))
 }
 
 /** Where the middle of a shot's finishes lies as seen from the ball today, drift included: radians, and metres by the stock total. */

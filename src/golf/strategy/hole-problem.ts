@@ -7,7 +7,7 @@ import { headingOf } from './lines-of-play.ts'
 import { KEPT_ACTIONS, PARTIAL_SWING_METRES, SOLVE_QUADRATURE } from './settings.ts'
 import { shortGameEndsInto } from './short-game-ends.ts'
 import { type ShotTable, shotTable } from './shot-table.ts'
-import { isAllowed, type Shot, shotsOf } from './shots.ts'
+import { isAllowed, isLow, isPartial, type Shot, shotsOf } from './shots.ts'
 import { isOnHole } from './states.ts'
 import { strikesOf } from './strikes.ts'
 import { costFromCell } from './stroke-cost.ts'
@@ -60,6 +60,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       today: model.today,
       strikes,
       rest: model.rest,
+      canopy: model.canopy,
       cellMetres: places.coarse.resolution,
     })
     tables[action] = made
@@ -91,7 +92,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     for (let slot = state * KEPT_ACTIONS; slot < state * KEPT_ACTIONS + tried; slot++) {
       const action = kept[slot] as number
       if (action < 0) break
-      const cost = costFromCell(places, costs, tableOf(action), state, values, values[state] as number)
+      const cost = costFromCell(model, tableOf(action), state, values, values[state] as number)
       if (cost >= best) continue
       best = cost
       bestAction[state] = action
@@ -149,12 +150,13 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
           const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
           for (const state of group.states) {
             if (isSure[state] === 1 || total > (reach[state] as number)) continue
-            if (shot.shape !== 'stock' && (places.toPin[state] as number) > partialReach) continue
+            if (isLow(shot) && states.isHampered[state] === 0) continue
+            if (isPartial(shot) && (places.toPin[state] as number) > partialReach) continue
             const x = places.x[state] as number
             const y = places.y[state] as number
             if (!isOnHole(model, x, y, heading, total)) continue
             const here = values[state] as number
-            keep(state, action, costFromCell(places, costs, table, state, values, here))
+            keep(state, action, costFromCell(model, table, state, values, here))
           }
         }
       let largest = 0

@@ -1,4 +1,4 @@
-import type { Area } from '#golf/course/course.ts'
+import type { Area, Tree } from '#golf/course/course.ts'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import { moveGreenHeights } from '#golf/course/green-heights.ts'
 import type { Ground } from '#golf/course/ground.ts'
@@ -41,6 +41,12 @@ export function area(ground: Ground, polygon: Polygon, id: string = ground): Are
   return plainArea(id, ground, polygon)
 }
 
+/** A single tree of a height, metres, all else by default. */
+export function tree(x: number, y: number, heightMetres: number): Tree {
+  const unknown = { crownBaseMetres: null, crownRadiusMetres: null, densityPerMetre: null }
+  return { id: `tree ${x} ${y}`, position: [x, y], heightMetres, ...unknown }
+}
+
 /** A rectangle by its sides, metres. */
 export function box(left: number, right: number, from: number, to: number): Polygon {
   return [
@@ -75,6 +81,7 @@ export function mirrored(hole: Hole): Hole {
     greenFallTowardDegrees: (360 - hole.greenFallTowardDegrees) % 360,
     greenHeights: hole.greenHeights && moveGreenHeights(hole.greenHeights, ([x, y]) => [-x, y]),
     areas: hole.areas.map((one) => ({ ...one, polygon: flip(one.polygon) })),
+    trees: hole.trees.map((one) => ({ ...one, position: [-one.position[0], one.position[1]] as const })),
   }
 }
 

@@ -4,7 +4,7 @@ import { lieOfGround } from './lie-of-ground.ts'
 import { HEADINGS, headingOf, linesOfPlay } from './lines-of-play.ts'
 import { groundOf } from './places.ts'
 import { OVERCLUB_METRES } from './settings.ts'
-import { isAllowed, type Shot } from './shots.ts'
+import { isAllowed, isLow, type Shot } from './shots.ts'
 
 /** States that share a lie and a line to try, in the order of the raster. */
 export interface LineGroup {
@@ -19,11 +19,10 @@ export function lineGroups(model: HoleModel): LineGroup[] {
   const groups = new Map<number, LineGroup & { states: number[] }>()
   for (const state of Int32Array.from(states.order).sort()) {
     const lie = lieOfGround(groundOf(places, state)) as Lie
-    const isSideways = lie === 'trees' || lie === 'scrub'
     for (const line of linesOfPlay(
       states.pinDirection[state] as number,
       states.bendDirection[state] as number,
-      isSideways,
+      states.isHampered[state] === 1,
     )) {
       const key = LIES.indexOf(lie) * HEADINGS + line
       const group = groups.get(key) ?? { lie, line, states: [] }
@@ -43,7 +42,9 @@ export function reachOf(model: HoleModel, shots: readonly Shot[]): Float64Array 
     shortest.set(
       lie,
       Math.min(
-        ...shots.filter((shot) => isAllowed(shot, lie, model.player)).map((shot) => shot.stock.totalMetres),
+        ...shots
+          .filter((shot) => !isLow(shot) && isAllowed(shot, lie, model.player))
+          .map((shot) => shot.stock.totalMetres),
       ),
     )
   for (const state of states.order) {

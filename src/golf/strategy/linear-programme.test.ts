@@ -156,36 +156,43 @@ function actionsOf(
     model.hole.pin[1] - (places.y[state] as number),
   )
   const away = places.toPin[state] as number
-  const allowed = shotsOf(player).filter((shot) => lieEffect(lie, shot.club, player).allowed)
-  const shortest = Math.min(...allowed.map((shot) => shot.stock.totalMetres))
+  const isHampered = states.isHampered[state] === 1
+  const allowed = shotsOf(player).filter(
+    (shot) => lieEffect(lie, shot.stock.name, player).allowed && (isHampered || !LOW.has(shot.shape)),
+  )
+  const shortest = Math.min(
+    ...allowed.filter((shot) => !LOW.has(shot.shape)).map((shot) => shot.stock.totalMetres),
+  )
   const reach = Math.max(away + OVERCLUB_METRES, 1.5 * shortest)
   return allowed
     .filter((shot) => shot.stock.totalMetres <= reach)
-    .filter((shot) => shot.shape === 'stock' || away <= shot.stock.totalMetres + PARTIAL_SWING_METRES)
+    .filter((shot) => !PARTIAL.has(shot.shape) || away <= shot.stock.totalMetres + PARTIAL_SWING_METRES)
     .flatMap((shot) =>
-      linesOfPlay(pin, states.bendDirection[state] as number, lie === 'trees' || lie === 'scrub').flatMap(
-        (line) => {
-          if (!isPlayable(model, state, headingOf(line), shot.stock.totalMetres)) return []
-          const key = `${shot.club} ${shot.shape} ${lie} ${line}`
-          const table =
-            tables.get(key) ??
-            shotTable({
-              shot,
-              lie,
-              heading: headingOf(line),
-              player,
-              flights: model.flights,
-              today: model.today,
-              strikes,
-              rest: model.rest,
-              cellMetres: places.coarse.resolution,
-            })
-          tables.set(key, table)
-          return table
-        },
-      ),
+      linesOfPlay(pin, states.bendDirection[state] as number, isHampered).flatMap((line) => {
+        if (!isPlayable(model, state, headingOf(line), shot.stock.totalMetres)) return []
+        const key = `${shot.club} ${shot.shape} ${lie} ${line}`
+        const table =
+          tables.get(key) ??
+          shotTable({
+            shot,
+            lie,
+            heading: headingOf(line),
+            player,
+            flights: model.flights,
+            today: model.today,
+            strikes,
+            rest: model.rest,
+            canopy: model.canopy,
+            cellMetres: places.coarse.resolution,
+          })
+        tables.set(key, table)
+        return table
+      }),
     )
 }
+
+const LOW: ReadonlySet<string> = new Set(['punch', 'chip-out'])
+const PARTIAL: ReadonlySet<string> = new Set(['three-quarter', 'half'])
 
 /** Whether a line keeps to this straight hole, measured at the middles of cells: near its line, no further off than the ball, or at the pin and past it. */
 function isPlayable(model: HoleModel, state: number, heading: number, total: number): boolean {

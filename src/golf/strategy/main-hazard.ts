@@ -2,7 +2,7 @@ import type { Area } from '#golf/course/course.ts'
 import type { Ground } from '#golf/course/ground.ts'
 import { polygonBounds, polygonContains } from '#numbers/geometry/polygon.ts'
 import { projectOnPolyline } from '#numbers/geometry/polyline.ts'
-import type { Candidate, Situation } from './evaluate-stroke.ts'
+import type { Candidate } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
 
 /** Rough price of one ball in each hazard, strokes: enough to say which hazard matters most. Our assumption. */
@@ -26,23 +26,19 @@ export interface MainHazard {
  * The hazard that the patterns of these candidates find most dearly: where their balls come down or finish, weighted
  * by the price of the ground. `null` when they find none worth naming.
  */
-export function mainHazard(
-  model: HoleModel,
-  situation: Situation,
-  candidates: readonly Candidate[],
-): MainHazard | null {
+export function mainHazard(model: HoleModel, candidates: readonly Candidate[]): MainHazard | null {
   const priced = new Map<Area, number>()
   const hazards = model.hole.areas
     .filter((area) => area.ground in PRICES)
     .map((area) => ({ area, bounds: polygonBounds(area.polygon) }))
-  for (const { table } of candidates)
-    for (let k = 0; k < table.weight.length; k++) {
-      const x = situation.x + (table.dx[k] as number)
-      const y = situation.y + (table.dy[k] as number)
+  for (const { ends } of candidates)
+    for (let end = 0; end < ends.count; end++) {
+      const x = ends.x[end] as number
+      const y = ends.y[end] as number
       for (const { area, bounds } of hazards) {
         if (x < bounds.minX || x > bounds.maxX || y < bounds.minY || y > bounds.maxY) continue
         if (!polygonContains(area.polygon, [x, y])) continue
-        priced.set(area, (priced.get(area) ?? 0) + (table.weight[k] as number) * (PRICES[area.ground] ?? 0))
+        priced.set(area, (priced.get(area) ?? 0) + (ends.weight[end] as number) * (PRICES[area.ground] ?? 0))
       }
     }
   const [dearest] = [...priced].sort((a, b) => b[1] - a[1])

@@ -1,4 +1,4 @@
-import { type Candidate, outcomeOfStrike, type Situation } from './evaluate-stroke.ts'
+import type { Candidate } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
 import type { PlanOption } from './plan.ts'
 import { outcomeCost } from './stroke-cost.ts'
@@ -14,19 +14,19 @@ const MOST_SAFE_COST = 0.25
 export function missesOf(
   model: HoleModel,
   candidate: Candidate,
-  situation: Situation,
   values: Float64Array,
   here: number,
 ): PlanOption['misses'] {
-  const { table } = candidate
+  const { table, ends } = candidate
   const sums = { left: 0, middle: 0, right: 0 }
   const weights = { left: 0, middle: 0, right: 0 }
-  for (let k = 0; k < table.weight.length; k++) {
-    const cost = outcomeCost(model.costs, outcomeOfStrike(model.places, table, situation, k), values, here)
-    const share = table.directionShare[k] as number
+  for (let end = 0; end < ends.count; end++) {
+    const cost = outcomeCost(model.costs, ends.outcome[end] as number, values, here)
+    const weight = ends.weight[end] as number
+    const share = table.directionShare[ends.strike[end] as number] as number
     const part = share < OUTER_SHARE ? 'left' : share > 1 - OUTER_SHARE ? 'right' : 'middle'
-    sums[part] += (table.weight[k] as number) * cost
-    weights[part] += table.weight[k] as number
+    sums[part] += weight * cost
+    weights[part] += weight
   }
   const mean = (part: keyof typeof sums): number => sums[part] / weights[part]
   return { left: mean('left') - mean('middle'), right: mean('right') - mean('middle') }

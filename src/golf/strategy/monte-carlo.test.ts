@@ -19,11 +19,11 @@ import { lieOfGround } from './lie-of-ground.ts'
 import { placeAt } from './places.ts'
 import { reliefPlaces } from './relief-places.ts'
 import { scoreChances } from './score-distribution.ts'
-import { LEAST_MISHIT_CARRY_SHARE } from './settings.ts'
-import type { Shot } from './shots.ts'
+import { LEAST_MISHIT_CARRY_SHARE, MISHIT_HEIGHT_SHARE, OPENING_METRES } from './settings.ts'
+import { isLow, type Shot } from './shots.ts'
 
 // The plan of a hole played out ball by ball with numbers drawn at random: strikes, runs over the outlines of the
-// ground, relief, chips and putts. Nothing of the planner's sums is used, only which shot it plays from where. By the
+// ground, crowns in the way, relief, chips and putts. Nothing of the planner's sums is used, only which shot it plays from where. By the
 // law of large numbers mean and shares must come within a few of their own standard errors.
 
 //
@@ -137,8 +137,11 @@ function playRound(
     if (!plan) throw new Error(`no shot from ${at.x}, ${at.y}`)
     strokes += 1
     const struck = strike(plan.shot, lie, plan.heading, model, random)
-    const landing = { x: at.x + struck.dx, y: at.y + struck.dy }
-    const run = groundUnder(landing) === 'green' ? struck.runOnGreen / RUN_SHARES.green : struck.run
+    const caught = caughtAt(at, struck, random)
+    const share = caught ?? 1
+    const landing = { x: at.x + share * struck.dx, y: at.y + share * struck.dy }
+    const onGround = groundUnder(landing) === 'green' ? struck.runOnGreen / RUN_SHARES.green : struck.run
+    const run = caught === null ? onGround : 0
     const end = follow(landing, run < 0 ? struck.heading + Math.PI : struck.heading, Math.abs(run))
     let kind: number = HAZARD_KINDS[end.kind]
     if (kind === 0) {
@@ -208,21 +211,9 @@ function normal(random: () => number): number {
 }
 
 /** One strike of a shot, drawn from its mixture. */
-function strike(
-  shot: Shot,
-  lie: Lie,
-  heading: number,
-  model: HoleModel,
-  random: () => number,
-): {
-  readonly dx: number
-  readonly dy: number
-  readonly heading: number
-  readonly run: number
-  readonly runOnGreen: number
-} {
+function strike(shot: Shot, lie: Lie, heading: number, model: HoleModel, random: () => number): Struck {
   const { stock } = shot
-  const effect = lieEffect(lie, shot.club, player)
+  const effect = lieEffect(lie, shot.stock.name, player)
   const isMishit = random() < stock.mishitShare * effect.mishit
   const sd =
     degreesToRadians(stock.directionSdDegrees) * effect.direction * (isMishit ? MISHIT_DIRECTION_FACTOR : 1)
@@ -245,8 +236,42 @@ function strike(
     heading: heading + off + Math.atan(stock.curveShare),
     run,
     runOnGreen: isMishit ? Math.max(level, LEAST_MISHIT_GREEN_SHARE * run) : level,
+    heights: model.flights.heightsFor(shot.loftDegrees, stock.carryMetres, heading, 0, isLow(shot)),
+    heightShare: isMishit ? MISHIT_HEIGHT_SHARE : 1,
   }
 }
+
+interface Struck {
+  readonly dx: number
+  readonly dy: number
+  readonly heading: number
+  readonly run: number
+  readonly runOnGreen: number
+  readonly heights: Float64Array
+  readonly heightShare: number
+}
+
+/** Goes along the way of a ball in steps of 25 cm and draws at each whether the wood catches it; the share of the way, or `null`. */
+function caughtAt(from: Ball, struck: Struck, random: () => number): number | null {
+  const reach = Math.hypot(struck.dx, struck.dy)
+  for (let metres = OPENING_METRES; metres < reach; metres += STEP) {
+    const share = metres / reach
+    const [x, y] = [from.x + share * struck.dx, from.y + share * struck.dy]
+    if (groundUnder({ x, y }) !== 'trees') continue
+    const at = share * (struck.heights.length - 1)
+    const [low, high] = [
+      struck.heights[Math.floor(at)] as number,
+      struck.heights[Math.min(Math.ceil(at), struck.heights.length - 1)] as number,
+    ]
+    const height = (low + (at % 1) * (high - low)) * reach * struck.heightShare
+    const density = height >= WOOD.top ? 0 : height >= WOOD.base ? WOOD.density : WOOD.density / 4
+    if (random() < 1 - Math.exp(-density * STEP)) return share
+  }
+  return null
+}
+
+/** The wood of the hole: what the survey is silent about, spelled out from the stated defaults. */
+const WOOD = { top: 12, base: 3, density: 0.06 } as const
 
 const STEP = 0.25
 

@@ -1,6 +1,6 @@
 import type { Hole } from '#golf/course/hole.ts'
 import { headingCrossings } from '#numbers/geometry/heading-crossings.ts'
-import { type Candidate, outcomeOfStrike, type Situation } from './evaluate-stroke.ts'
+import type { Candidate } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
 import type { HoleProblem } from './hole-problem.ts'
 import { lieOfGround } from './lie-of-ground.ts'
@@ -18,21 +18,16 @@ const MOST_NEXT_SHOTS = 2
 const SHORT_OF_GREEN_METRES = 8
 
 /** What to play next from the likeliest lies that a stroke leaves: the middle ball of each, by what it leaves. */
-export function nextShots(
-  model: HoleModel,
-  problem: HoleProblem,
-  candidate: Candidate,
-  situation: Situation,
-): NextShot[] {
+export function nextShots(model: HoleModel, problem: HoleProblem, { ends }: Candidate): NextShot[] {
   const { places } = model
   const byLie = new Map<string, { place: number; weight: number }[]>()
-  for (let k = 0; k < candidate.table.weight.length; k++) {
-    const outcome = outcomeOfStrike(places, candidate.table, situation, k)
+  for (let end = 0; end < ends.count; end++) {
+    const outcome = ends.outcome[end] as number
     if (outcomeKind(places, outcome) !== AT_REST || places.isShortGame[outcome] === 1) continue
     const ground = groundOf(places, outcome)
     const balls = byLie.get(ground) ?? []
     byLie.set(ground, balls)
-    balls.push({ place: outcome, weight: candidate.table.weight[k] as number })
+    balls.push({ place: outcome, weight: ends.weight[end] as number })
   }
   return [...byLie.values()]
     .map((balls) => ({ balls, share: balls.reduce((sum, ball) => sum + ball.weight, 0) }))

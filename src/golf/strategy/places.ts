@@ -1,3 +1,4 @@
+import { type Crown, crownOfArea } from '#golf/course/crown.ts'
 import { GROUND_CLASSES, type Ground, groundCode } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { type HoleRaster, holeRaster, type RasterFrame } from '#golf/course/hole-raster.ts'
@@ -33,6 +34,9 @@ export interface Places {
   /** Shares of balls at rest here that cannot be played, and that are not found. */
   readonly unplayable: Float64Array
   readonly lost: Float64Array
+  /** What stands over each place, a number in {@link crowns}; 0 = nothing. Single trees are not among it. */
+  readonly crown: Uint8Array
+  readonly crowns: readonly (Crown | null)[]
   readonly toPin: Float64Array
   /** 1 where the value is that of a chip, a pitch or a putt: the end of the full game. */
   readonly isShortGame: Uint8Array
@@ -64,6 +68,7 @@ export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
     const [x, y] = centre(fine, cell)
     if (distance([x, y], hole.pin) <= SHORT_GAME_METRES) finePlace[cell] = count++
   }
+  const crowns: (Crown | null)[] = [null]
   const places: Places = {
     count,
     coarse,
@@ -76,6 +81,8 @@ export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
     ground: new Uint8Array(count),
     unplayable: new Float64Array(count),
     lost: new Float64Array(count),
+    crown: new Uint8Array(count),
+    crowns,
     toPin: new Float64Array(count),
     isShortGame: new Uint8Array(count),
     greenPlaces: new Int32Array(0),
@@ -84,14 +91,14 @@ export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
   }
   const coarseGround = holeRaster(hole, coarse)
   for (let cell = 0; cell < coarseCount; cell++) {
-    fill(places, cell, centre(coarse, cell), coarseGround, cell, hole)
+    fill(places, crowns, cell, centre(coarse, cell), coarseGround, cell, hole)
     const isNear = (places.toPin[cell] as number) <= SHORT_GAME_METRES + cellMetres
     places.isNearPin[cell] = isNear || places.ground[cell] === GREEN ? 1 : 0
   }
   const fineGround = holeRaster(hole, fine)
   for (let cell = 0; cell < finePlace.length; cell++) {
     const place = finePlace[cell] as number
-    if (place >= 0) fill(places, place, centre(fine, cell), fineGround, cell, hole)
+    if (place >= 0) fill(places, crowns, place, centre(fine, cell), fineGround, cell, hole)
   }
   const greenPlaces = Int32Array.from(
     Array.from(places.ground.keys()).filter((place) => places.ground[place] === GREEN),
@@ -147,6 +154,7 @@ function centre(frame: RasterFrame, cell: number): [number, number] {
 
 function fill(
   places: Places,
+  crowns: (Crown | null)[],
   place: number,
   at: [number, number],
   raster: HoleRaster,
@@ -156,12 +164,13 @@ function fill(
   const code = raster.ground.cells[cell] as number
   const ground = GROUND_CLASSES[code] as Ground
   const defaults = ground in DEFAULT_SHARES ? DEFAULT_SHARES[ground as keyof typeof DEFAULT_SHARES] : null
-  const shares = raster.shares[raster.shareCodes[cell] as number]
+  const figures = raster.figures[raster.figureCodes[cell] as number] ?? null
   places.x[place] = at[0]
   places.y[place] = at[1]
   places.ground[place] = code
-  places.unplayable[place] = shares?.unplayable ?? defaults?.unplayable ?? 0
-  places.lost[place] = shares?.lost ?? defaults?.lost ?? 0
+  places.unplayable[place] = figures?.unplayableShare ?? defaults?.unplayable ?? 0
+  places.lost[place] = figures?.lostShare ?? defaults?.lost ?? 0
+  places.crown[place] = crownNumber(crowns, crownOfArea(ground, figures))
   places.toPin[place] = distance(at, hole.pin)
   places.isShortGame[place] =
     ground === 'green' || (places.toPin[place] as number) <= SHORT_GAME_METRES ? 1 : 0
@@ -169,4 +178,17 @@ function fill(
 
 function clamp(index: number, size: number): number {
   return index < 0 ? 0 : index >= size ? size - 1 : index
+}
+
+/** The number of a crown, added when new; what finds no room any more counts as the first one. */
+function crownNumber(crowns: (Crown | null)[], crown: Crown | null): number {
+  if (crown === null) return 0
+  const known = crowns.findIndex(
+    (one) =>
+      one?.topMetres === crown.topMetres &&
+      one.baseMetres === crown.baseMetres &&
+      one.densityPerMetre === crown.densityPerMetre,
+  )
+  if (known > 0) return known
+  return crowns.length > 255 ? 1 : crowns.push(crown) - 1
 }

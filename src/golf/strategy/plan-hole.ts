@@ -100,7 +100,7 @@ export function planHole(question: PlanQuestion): Plan {
     scoreChances(model, problem, values),
     doubt?.clubs ?? new Map(),
   )
-  const hazard = mainHazard(model, situation, contenders.slice(0, 3))
+  const hazard = mainHazard(model, contenders.slice(0, 3))
   const facts = {
     verdict: verdictOf(options, draws),
     options,
@@ -121,7 +121,7 @@ export function planHole(question: PlanQuestion): Plan {
     ...facts,
     flips: question.flips === false ? [] : findFlips(solved, situation, contenders, hazard),
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
-    then: nextShots(model, problem, chosen, situation),
+    then: nextShots(model, problem, chosen),
     sentence: planSentence(facts, sentenceLine(hole, situation), hazard, question.units ?? 'yards'),
     cautions: cautionsOf(hole, day, player.guesses, solution.converged),
     guesses: [...player.guesses],

@@ -6,6 +6,7 @@ import { leaveOf, middleTotal, outcomeShares } from './option-outcomes.ts'
 import type { PlanOption } from './plan.ts'
 import { type ScoreChances, scoresOfStroke } from './score-distribution.ts'
 import { AIM_COSTS_DEGREES } from './settings.ts'
+import { wayPastTrees } from './way-past-trees.ts'
 
 /** What is known of each club from draws of the player, by club name. */
 export type ClubDoubts = ReadonlyMap<string, Pick<PlanOption, 'cost_low' | 'cost_high' | 'best_in_draws'>>
@@ -32,12 +33,11 @@ export function planOptions(
 ): PlanOption[] {
   const { value } = evaluation
   const first = best[0]
-  const again = first ? scoresOfStroke(model, first.table, situation, chances, values, value, null) : []
+  const again = first ? scoresOfStroke(model, first.ends, chances, values, value, null) : []
   return best.map((candidate): PlanOption => {
     const scores = scoresOfStroke(
       model,
-      candidate.table,
-      situation,
+      candidate.ends,
       chances,
       values,
       value,
@@ -49,15 +49,16 @@ export function planOptions(
       club: candidate.shot.club,
       shape: candidate.shot.shape,
       aim: aimOf(situation, candidate),
-      total_m: middleTotal(model, candidate.table, situation),
+      total_m: middleTotal(model, candidate.table, candidate.ends, situation),
       strokes: candidate.strokes,
       cost,
       cost_low: Math.min(cost, doubt?.cost_low ?? cost),
       cost_high: Math.max(cost, doubt?.cost_high ?? cost),
       best_in_draws: doubt?.best_in_draws ?? (candidate === first ? 1 : 0),
-      outcomes: outcomeShares(model, candidate.table, situation),
-      leave_m: leaveOf(model, candidate.table, situation, values),
-      misses: missesOf(model, candidate, situation, values, value),
+      outcomes: outcomeShares(model, candidate.ends),
+      leave_m: leaveOf(model, candidate.ends, situation, values),
+      misses: missesOf(model, candidate, values, value),
+      trees: wayPastTrees(model, situation, candidate),
       scores: Object.fromEntries(
         scores.flatMap((chance, strokes) => (strokes > 0 && chance > 0 ? [[String(strokes), chance]] : [])),
       ),

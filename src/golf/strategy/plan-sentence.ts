@@ -45,6 +45,8 @@ function strokeWords(
   units: LengthUnits,
 ): string {
   const miss = missWords(option, hazard)
+  const trees = treeWords(option)
+  if (option.trees.way === 'sideways') return `${sidewaysWords(option, line, units)}${trees}.`
   const { start_deg, heading_deg } = option.aim
   const offset = (degrees: number): number =>
     option.total_m * Math.sin(degreesToRadians(degrees - line.headingDegrees))
@@ -54,8 +56,36 @@ function strokeWords(
     start === finish
       ? `start it ${placeWords(finish, line)}`
       : `start it ${placeWords(start, line)} to finish ${placeWords(finish, line)}`
-  return `${capital(clubWords(option))}: ${aim}, ${lengthWords(option.total_m, units)} on; ${miss}.`
+  const way = WAY_WORDS[option.trees.way]
+  return `${capital(clubWords(option))}${way}: ${aim}, ${lengthWords(option.total_m, units)} on; ${miss}${trees}.`
 }
+
+const WAY_WORDS: Readonly<Record<PlanOption['trees']['way'], string>> = {
+  open: '',
+  over: ' over the trees',
+  under: ' under the trees',
+  through: ' through the trees',
+  sideways: '',
+}
+
+/** A stroke to the side, to the ground where most of its balls finish: its offset from the pin would say little. */
+function sidewaysWords(option: PlanOption, line: SentenceLine, units: LengthUnits): string {
+  const side = Math.sin(degreesToRadians(option.aim.heading_deg - line.headingDegrees)) < 0 ? 'left' : 'right'
+  const to = option.outcomes.fairway > 0.5 ? ' to the fairway' : ''
+  return `${capital(clubWords(option))} sideways to the ${side}${to}, ${lengthWords(option.total_m, units)}`
+}
+
+/** The gap in the player's own spread, and how many balls get past the trees; empty when hardly one is caught. */
+function treeWords({ trees: { way, caught, gap } }: PlanOption): string {
+  if (caught < LEAST_CAUGHT || (way === 'open' && gap === null)) return ''
+  const through = `${Math.round(10 * (1 - caught))} in 10 get past the trees`
+  if (gap === null || gap.spreads > WIDEST_GAP) return `; ${through}`
+  return `; the gap is ${gap.spreads.toFixed(1)} of your spread wide, ${through}`
+}
+
+/** Under this share of balls caught, trees need no word; over this many spreads, a gap is none. Our assumption. */
+const LEAST_CAUGHT = 0.1
+const WIDEST_GAP = 3
 
 /** Where to miss, or what to keep away from. The side of the hazard that matters most is never called safe. */
 function missWords(option: PlanOption, hazard: MainHazard | null): string {
@@ -87,7 +117,10 @@ export function clubWords(option: Pick<PlanOption, 'club' | 'shape'>): string {
       return club
     case 'half':
     case 'three-quarter':
+    case 'punch':
       return `${option.shape} ${club}`
+    case 'chip-out':
+      return `chip-out with the ${club}`
     case 'sand':
       return `${club} out of the sand`
     default:

@@ -78,6 +78,16 @@ export interface PlanOption {
   readonly leave_m: { readonly p10: number; readonly p50: number; readonly p90: number }
   /** What the outer quarter of balls to each side costs against the half between, strokes. */
   readonly misses: { readonly left: number; readonly right: number }
+  /**
+   * How the middle of the pattern gets past trees and scrub, and the share of balls that they catch. `gap`: the angle
+   * between what shuts the line on both sides, seen from the ball, and the same in the player's own spreads, from one
+   * standard deviation left to one right; `null` when a side is open or the line itself is shut.
+   */
+  readonly trees: {
+    readonly way: 'open' | 'over' | 'under' | 'through' | 'sideways'
+    readonly caught: number
+    readonly gap: { readonly degrees: number; readonly spreads: number } | null
+  }
   /** Chance of each score on the hole, by strokes from here. */
   readonly scores: Readonly<Record<string, number>>
   /** Cost against the plan of this club on other lines, from left to right. */

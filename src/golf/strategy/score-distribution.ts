@@ -1,13 +1,12 @@
 import { shortGameShares } from '#golf/player/short-game-shares.ts'
-import type { Situation } from './evaluate-stroke.ts'
 import type { HoleModel } from './hole-model.ts'
 import type { HoleProblem } from './hole-problem.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { outcomePlace } from './outcome.ts'
-import { groundOf, placeAt } from './places.ts'
+import { groundOf } from './places.ts'
 import { MOST_STROKES } from './settings.ts'
-import { outcomeAt, type ShotTable } from './shot-table.ts'
 import { returnedShare } from './stroke-cost.ts'
+import { cellEnds, type StrokeEnds } from './stroke-ends.ts'
 
 /**
  * Chance of holing out in exactly `k` more strokes from every place, under the plan of a solved problem:
@@ -25,13 +24,13 @@ export function scoreChances(model: HoleModel, problem: HoleProblem, values: Flo
     for (const state of states.order) {
       const table = problem.bestShot(state)
       if (!table) continue
-      const at = { x: places.x[state] as number, y: places.y[state] as number }
+      // Laid anew for every number of strokes: those of all states together would fill the memory.
+      const ends = cellEnds(model, table, state)
       const again = strokes >= 2 ? ((chances[strokes - 2] as Float64Array)[state] as number) : 0
       const here = values[state] as number
       ;(chances[strokes] as Float64Array)[state] = chanceOf(
         model,
-        table,
-        at,
+        ends,
         strokes,
         chances,
         values,
@@ -49,8 +48,7 @@ export function scoreChances(model: HoleModel, problem: HoleProblem, values: Flo
  */
 export function scoresOfStroke(
   model: HoleModel,
-  table: ShotTable,
-  situation: Situation,
+  ends: StrokeEnds,
   chances: ScoreChances,
   values: Float64Array,
   here: number,
@@ -59,17 +57,14 @@ export function scoresOfStroke(
   model.costs.valuesMoved()
   const scores: number[] = [0]
   for (let strokes = 1; strokes < MOST_STROKES; strokes++)
-    scores.push(
-      chanceOf(model, table, situation, strokes, chances, values, here, (again ?? scores)[strokes - 2] ?? 0),
-    )
+    scores.push(chanceOf(model, ends, strokes, chances, values, here, (again ?? scores)[strokes - 2] ?? 0))
   scores.push(Math.max(0, 1 - scores.reduce((sum, chance) => sum + chance, 0)))
   return scores
 }
 
 function chanceOf(
   model: HoleModel,
-  table: ShotTable,
-  at: { readonly x: number; readonly y: number },
+  ends: StrokeEnds,
   strokes: number,
   chances: ScoreChances,
   values: Float64Array,
@@ -80,10 +75,9 @@ function chanceOf(
   const after = (used: number, place: number): number =>
     strokes >= used ? ((chances[strokes - used] as Float64Array)[place] as number) : 0
   let chance = 0
-  for (let k = 0; k < table.weight.length; k++) {
-    const landing = placeAt(places, at.x + (table.dx[k] as number), at.y + (table.dy[k] as number))
-    const outcome = outcomeAt(places, table, k, landing)
-    const weight = table.weight[k] as number
+  for (let end = 0; end < ends.count; end++) {
+    const outcome = ends.outcome[end] as number
+    const weight = ends.weight[end] as number
     if (costs.isSpecial[outcome] === 0) {
       chance += weight * after(1, outcome)
       continue

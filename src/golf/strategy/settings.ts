@@ -88,3 +88,39 @@ export const PLAYING_DRIVER_METRES = 200
 /** A green's slopes are read off every so many metres, out to so far beyond its furthest putt. Measured: within 1 cm of the surface's own rest in 6 m. */
 export const SLOPE_CELL_METRES = 0.5
 export const APRON_METRES = 5
+
+/** Headings along which crowns are looked for, degrees: from every cell while the hole is solved, and from the ball. A whole number of them makes a turn. */
+export const CELL_RAY_STEP_DEGREES = 2
+export const BALL_RAY_STEP_DEGREES = 0.25
+/** Step along such a ray from the ball, metres; from a cell it is the cell's own side. */
+export const BALL_RAY_STEP_METRES = 1
+/** No ball flies further, metres. */
+export const RAY_REACH_METRES = 320
+/** A stretch of crowns is passed in pieces of at most this length, metres: the path is straight enough over one. */
+export const CROWN_PIECE_METRES = 6
+/** Growth lower than this, metres, catches what flies through it, not what comes down into it: the run on its ground says that already. */
+export const LOW_GROWTH_METRES = 3
+/** A ball that can be struck lies in an opening: so far nothing is in its way, metres. Our assumption. */
+export const OPENING_METRES = 3
+/** Heights of a mishit as a share of a good strike's for the same carry: most are thin. Our assumption. */
+export const MISHIT_HEIGHT_SHARE = 0.6
+/**
+ * Trees hamper a stroke when within this distance, metres, and this many degrees of the way ahead they stand higher than
+ * this share of their distance, about the launch of a middle iron: then low shots and lines to the side are tried too.
+ * Our assumption; what is tried there is still weighed by its cost.
+ */
+export const HAMPERING_METRES = 60
+export const HAMPERING_DEGREES = 8
+export const HAMPERING_SLOPE = 0.2
+/** Further than this to the side of the pin and of the next bend, degrees, a stroke is sideways. Our assumption; lines further than 30° are tried only where trees are in the way. */
+export const SIDEWAYS_FROM_DEGREES = 30
+/** Crowns at least this high, metres, are worth saying that a ball flies over them; lower ones only when in the way. Our assumption. */
+export const TREES_WORTH_SAYING_METRES = 4
+/** A way on which the middle strike is caught with at least this chance goes through the trees, and a direction with twice it is shut. Our assumption. */
+export const CAUGHT_ON_THE_WAY = 0.25
+/** How far to each side of a line a gap's edges are looked for, degrees, and the step. */
+export const GAP_DEGREES = 30
+export const GAP_STEP_DEGREES = 0.5
+/** Lines to the side of the stroke that is asked about, degrees and step, where trees are in the way. */
+export const STROKE_SIDEWAYS_DEGREES = 100
+export const STROKE_SIDEWAYS_STEP_DEGREES = 4

@@ -8,11 +8,13 @@ import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
 import { LEVEL_STANCE, type Stance, stanceEffect } from '#golf/player/stance.ts'
 import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
+import type { Canopy } from './canopy.ts'
 import type { Outcome } from './outcome.ts'
 import type { Places } from './places.ts'
 import type { RestTable, RestTables } from './rest-tables.ts'
-import { LEAST_MISHIT_CARRY_SHARE, RUN_STEP_METRES } from './settings.ts'
-import type { Shot } from './shots.ts'
+import { LEAST_MISHIT_CARRY_SHARE, MISHIT_HEIGHT_SHARE, RUN_STEP_METRES } from './settings.ts'
+import { isLow, type Shot } from './shots.ts'
+import { type StrikePaths, strikePaths } from './strike-paths.ts'
 import type { Strikes } from './strikes.ts'
 
 /** One shot from one lie along one heading: where each strike lands, seen from the ball, and what becomes of it there. */
@@ -39,6 +41,8 @@ export interface ShotTable {
   /** By place where the ball lands off the green, and by number on the green. */
   readonly rest: readonly RestTable[]
   readonly restOnGreen: readonly RestTable[]
+  /** How the strikes fly past trees; `null` on a hole without any. */
+  readonly paths: StrikePaths | null
 }
 
 export interface ShotTableInput {
@@ -53,6 +57,7 @@ export interface ShotTableInput {
   readonly today: GroundToday
   readonly strikes: Strikes
   readonly rest: RestTables
+  readonly canopy: Canopy
   readonly cellMetres: number
 }
 
@@ -64,9 +69,15 @@ export function shotTable(input: ShotTableInput): ShotTable {
   const { shot, heading, strikes } = input
   const { stock } = shot
   const { sit, stance, today } = input
-  const effect = lieEffect(input.lie, shot.club, input.player, { sit, rough: today.rough })
+  const effect = lieEffect(input.lie, shot.stock.name, input.player, { sit, rough: today.rough })
   const slope = stance ? stanceEffect(stance, shot.loftDegrees, input.player.hand) : LEVEL_STANCE
-  const change = input.flights.changeFor(shot.loftDegrees, stock.carryMetres, heading, slope.launch)
+  const change = input.flights.changeFor(
+    shot.loftDegrees,
+    stock.carryMetres,
+    heading,
+    slope.launch,
+    isLow(shot),
+  )
   const mishitShare = Math.min(stock.mishitShare * effect.mishit * slope.mishit, 0.9)
   const stockRun = Math.max(0, stock.totalMetres - stock.carryMetres)
   const run = runToday(stockRun, change, effect.spin) * today.firmness
@@ -96,6 +107,8 @@ export function shotTable(input: ShotTableInput): ShotTable {
     rest: new Array<RestTable>(count),
     restOnGreen: new Array<RestTable>(count),
   }
+  const falls: RestTable[] = []
+  const heightShare = new Float64Array(count)
   for (let k = 0; k < count; k++) {
     const isGood = k < strikes.goodCount
     const spread = isGood ? sd : sd * MISHIT_DIRECTION_FACTOR
@@ -120,8 +133,20 @@ export function shotTable(input: ShotTableInput): ShotTable {
       : mishitShare / (count - strikes.goodCount)
     table.rest[k] = input.rest.tableFor(run, direction + curve)
     table.restOnGreen[k] = input.rest.greenTableFor(isGood ? goodOnGreen : mishitOnGreen, direction + curve)
+    if (input.canopy.isEmpty) continue
+    falls.push(input.rest.tableFor(0, direction + curve))
+    heightShare[k] = isGood ? 1 : MISHIT_HEIGHT_SHARE
   }
-  return table
+  if (input.canopy.isEmpty) return { ...table, paths: null }
+  const heights = input.flights.heightsFor(
+    shot.loftDegrees,
+    stock.carryMetres,
+    heading,
+    slope.launch,
+    isLow(shot),
+  )
+  const { dx, dy } = table
+  return { ...table, paths: strikePaths({ canopy: input.canopy, heights, heightShare, dx, dy, falls }) }
 }
 
 function eachRun(runs: GreenRuns, change: (metres: number) => number): GreenRuns {

@@ -1,5 +1,6 @@
 import { clubKind } from '#golf/player/club-names.ts'
 import { lieEffect } from '#golf/player/lie-effects.ts'
+import { lowShots } from '#golf/player/low-shots.ts'
 import { partialSwings } from '#golf/player/partial-wedges.ts'
 import type { Club, Lie, Player, Sit } from '#golf/player/player.ts'
 
@@ -11,10 +12,10 @@ export interface Shot {
   readonly stock: Club
 }
 
-/** How a club is swung: the whole stock shot, or one of the partial swings the player owns. */
-export type ShotShape = 'stock' | 'three-quarter' | 'half'
+/** How a club is swung: the whole stock shot, one of the partial swings the player owns, or one of the low shots. */
+export type ShotShape = 'stock' | 'three-quarter' | 'half' | 'punch' | 'chip-out'
 
-/** Every shot of a player's full game: whole swings longest first, then partial ones. */
+/** Every shot of a player's full game: whole swings longest first, then partial ones, then low ones. */
 export function shotsOf(player: Player): Shot[] {
   return [
     ...player.clubs.map(
@@ -23,7 +24,20 @@ export function shotsOf(player: Player): Shot[] {
     ...partialSwings(player).map(
       ({ club, shape, stock }): Shot => ({ club, shape, loftDegrees: loftOf(club), stock }),
     ),
+    ...lowShots(player).map(
+      ({ club, shape, stock }): Shot => ({ club, shape, loftDegrees: loftOf(club), stock }),
+    ),
   ]
+}
+
+/** Whether a shot is kept low: a way out from among trees, played only where trees are in the way. */
+export function isLow(shot: Pick<Shot, 'shape'>): boolean {
+  return shot.shape === 'punch' || shot.shape === 'chip-out'
+}
+
+/** Whether a shot is a partial swing, played only on approaches. */
+export function isPartial(shot: Pick<Shot, 'shape'>): boolean {
+  return shot.shape === 'three-quarter' || shot.shape === 'half'
 }
 
 /** Loft of a club by its name, degrees; a middle iron's where the name says nothing. */
@@ -64,5 +78,5 @@ const REDRAWN = [
 
 /** Whether a player uses this shot from a lie, seen or not. */
 export function isAllowed(shot: Shot, lie: Lie, player: Player, sit?: Sit): boolean {
-  return lieEffect(lie, shot.club, player, { sit }).allowed
+  return lieEffect(lie, shot.stock.name, player, { sit }).allowed
 }

@@ -1,6 +1,8 @@
 import type { Hole } from '#golf/course/hole.ts'
 import { projectOnPolyline } from '#numbers/geometry/polyline.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
+import type { Canopy } from './canopy.ts'
+import { isHamperedAt } from './hampered.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { directionsOn } from './lines-of-play.ts'
 import { groundOf, type Places } from './places.ts'
@@ -13,15 +15,18 @@ export interface States {
   /** By cell: heading of the pin, and of the next bend (NaN on the last leg), radians. */
   readonly pinDirection: Float64Array
   readonly bendDirection: Float64Array
+  /** By cell: 1 where trees or scrub are in the way of a stroke, so that low shots and lines to the side are tried too. */
+  readonly isHampered: Uint8Array
   /** By cell: distance to the hole line, metres. */
   readonly offLine: Float64Array
 }
 
 /** Picks the states out of the places of a hole. */
-export function statesOf(hole: Hole, places: Places): States {
+export function statesOf(hole: Hole, places: Places, canopy: Canopy): States {
   const left = new Float64Array(places.coarseCount)
   const pinDirection = new Float64Array(places.coarseCount)
   const bendDirection = new Float64Array(places.coarseCount)
+  const isHampered = new Uint8Array(places.coarseCount)
   const offLine = new Float64Array(places.coarseCount)
   const states: number[] = []
   for (let cell = 0; cell < places.coarseCount; cell++) {
@@ -29,17 +34,20 @@ export function statesOf(hole: Hole, places: Places): States {
     const y = places.y[cell] as number
     const { along, distance } = projectOnPolyline(hole.line, [x, y])
     offLine[cell] = distance
-    if (places.isShortGame[cell] === 1 || lieOfGround(groundOf(places, cell)) === null) continue
+    const lie = lieOfGround(groundOf(places, cell))
+    if (places.isShortGame[cell] === 1 || lie === null) continue
     left[cell] = Math.max(hole.lengthMetres - along + distance, places.toPin[cell] as number)
     const directions = directionsOn(hole, x, y)
     pinDirection[cell] = directions.pin
     bendDirection[cell] = directions.bend
+    isHampered[cell] = isHamperedAt(canopy, canopy.fromCells, cell, lie, directions) ? 1 : 0
     states.push(cell)
   }
   return {
     order: Int32Array.from(states.sort((a, b) => (left[a] as number) - (left[b] as number))),
     pinDirection,
     bendDirection,
+    isHampered,
     offLine,
   }
 }

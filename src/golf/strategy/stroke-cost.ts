@@ -1,6 +1,12 @@
+import type { CrownRays } from './crown-rays.ts'
+import type { HoleGround } from './hole-model.ts'
 import type { OutcomeCosts } from './outcome-costs.ts'
-import { type Places, placeAt } from './places.ts'
-import { outcomeAt, type ShotTable } from './shot-table.ts'
+import { emptyPassage, type Passage, passCrownsInto } from './pass-crowns.ts'
+import { placeAt } from './places.ts'
+import type { RestTable } from './rest-tables.ts'
+import type { ShotTable } from './shot-table.ts'
+import type { StrikePaths } from './strike-paths.ts'
+import type { StrokeEnds } from './stroke-ends.ts'
 
 /** From this share on every ball goes back: the shot never ends the hole. Below one by more than the rounding of a sum of weights. */
 const SURELY_BACK = 1 - 1e-9
@@ -12,21 +18,26 @@ const SURELY_BACK = 1 - 1e-9
  * from here is not taken.
  */
 export function costFromCell(
-  places: Places,
-  costs: OutcomeCosts,
+  ground: Pick<HoleGround, 'places' | 'costs' | 'canopy'>,
   table: ShotTable,
   cell: number,
   values: Float64Array,
   here: number,
 ): number {
+  const { places, costs } = ground
+  const { fromCells } = ground.canopy
   const { coarse, isNearPin, greenIndex } = places
   const { columns, rows } = coarse
-  const { cellDx, cellDy, dx, dy, weight, rest, restOnGreen } = table
+  const { cellDx, cellDy, dx, dy, weight, rest, restOnGreen, paths } = table
   const { isSpecial, isKnown, kept, returned, relief, reliefInKept, relieved } = costs
   const row = Math.floor(cell / columns)
   const column = cell - row * columns
   const x = places.x[cell] as number
   const y = places.y[cell] as number
+  const { known } = fromCells
+  const firstRay = cell * fromCells.headings
+  passed.sum = 0
+  passed.back = 0
   let sum = 0
   let back = 0
   for (let k = 0; k < weight.length; k++) {
@@ -43,6 +54,16 @@ export function costFromCell(
     const outcome = (
       onGreen < 0 ? (rest[k] as Int32Array)[place] : (restOnGreen[k] as Int32Array)[onGreen]
     ) as number
+    if (paths !== null) {
+      const heading = paths.cellHeading[k] as number
+      const ray = (known[firstRay + heading] as number) - 1
+      if (
+        ray !== 0 &&
+        (ray < 0 || isInTheWay(fromCells, ray, paths, k)) &&
+        isPassedThroughCrowns(ground, table, paths, cell, k, ray, outcome, values, here)
+      )
+        continue
+    }
     const chance = weight[k] as number
     if (isSpecial[outcome] === 0) {
       sum += chance * (values[outcome] as number)
@@ -56,41 +77,101 @@ export function costFromCell(
       back += chance * (relieved[outcome] as number)
     }
   }
+  sum += passed.sum
+  back += passed.back
   return back < SURELY_BACK ? (1 + sum + back) / (1 - back) : Number.POSITIVE_INFINITY
 }
 
 /**
- * The same from any point of the hole frame, in its two parts: the expected cost of what is not replayed, the stroke
+ * Adds up in {@link passed} what a strike costs that may meet crowns on its way: caught balls drop where they are caught,
+ * the rest come to the landing. `false`, and nothing added, when none is in its way. `ray`: −1 = not yet followed.
+ */
+function isPassedThroughCrowns(
+  ground: Pick<HoleGround, 'places' | 'costs' | 'canopy'>,
+  table: ShotTable,
+  paths: StrikePaths,
+  cell: number,
+  k: number,
+  ray: number,
+  landed: number,
+  values: Float64Array,
+  here: number,
+): boolean {
+  const { places, costs, canopy } = ground
+  const rays = canopy.fromCells
+  const followed = ray < 0 ? rays.rayAt(cell, paths.cellHeading[k] as number) : ray
+  if (followed === 0) return false
+  const left = passCrownsInto(passage, canopy.crowns, rays, followed, paths, k)
+  if (passage.count === 0) return false
+  const weight = table.weight[k] as number
+  const x = places.x[cell] as number
+  const y = places.y[cell] as number
+  for (let piece = 0; piece < passage.count; piece++) {
+    const at = passage.at[piece] as number
+    const place = placeAt(places, x + at * (table.dx[k] as number), y + at * (table.dy[k] as number))
+    const outcome = (paths.falls[k] as RestTable)[place] as number
+    count(passed, costs, outcome, weight * (passage.chance[piece] as number), values, here)
+  }
+  // Nothing times what never ends is not a number.
+  if (left > 0) count(passed, costs, landed, weight * left, values, here)
+  return true
+}
+
+/** What strikes past crowns have cost in the present sum. */
+const passed: Tally = { sum: 0, back: 0 }
+
+/** Whether anything on a ray may be in a strike's way: `false` when it lands short of it all or is above the highest all along. */
+function isInTheWay(rays: CrownRays, ray: number, paths: StrikePaths, k: number): boolean {
+  const reach = paths.reach[k] as number
+  const begins = rays.begins[ray] as number
+  if (begins >= reach) return false
+  const step = Math.ceil((rays.tops[ray] as number) * (paths.clearSteps[k] as number))
+  const from = reach * (paths.clearFrom[step] ?? 1)
+  const to = reach * (paths.clearTo[step] ?? 1)
+  return from >= to || begins < from || Math.min(reach, rays.ends[ray] as number) > to
+}
+
+interface Tally {
+  sum: number
+  back: number
+}
+
+const passage: Passage = emptyPassage()
+
+/** Adds an outcome to what is not replayed and what goes back. */
+function count(
+  tally: Tally,
+  costs: OutcomeCosts,
+  outcome: number,
+  chance: number,
+  values: Float64Array,
+  here: number,
+): void {
+  if (costs.isSpecial[outcome] === 0) {
+    tally.sum += chance * (values[outcome] as number)
+    return
+  }
+  const returned = returnedShare(costs, outcome, values, here)
+  const isReliefTaken = (costs.relief[outcome] as number) <= 1 + here
+  tally.back += chance * returned
+  tally.sum +=
+    chance * ((costs.kept[outcome] as number) - (isReliefTaken ? 0 : (costs.reliefInKept[outcome] as number)))
+}
+
+/**
+ * The same for a stroke whose ends are known, in its two parts: the expected cost of what is not replayed, the stroke
  * itself left out, and the share that goes back to where the stroke was made.
  */
 export function strokeShares(
-  places: Places,
   costs: OutcomeCosts,
-  table: ShotTable,
-  x: number,
-  y: number,
+  ends: StrokeEnds,
   values: Float64Array,
   here: number,
 ): { readonly sum: number; readonly back: number } {
-  const { dx, dy, weight } = table
-  let sum = 0
-  let back = 0
-  for (let k = 0; k < weight.length; k++) {
-    const place = placeAt(places, x + (dx[k] as number), y + (dy[k] as number))
-    const outcome = outcomeAt(places, table, k, place)
-    const chance = weight[k] as number
-    if (costs.isSpecial[outcome] === 0) {
-      sum += chance * (values[outcome] as number)
-      continue
-    }
-    const returned = returnedShare(costs, outcome, values, here)
-    const isReliefTaken = (costs.relief[outcome] as number) <= 1 + here
-    back += chance * returned
-    sum +=
-      chance *
-      ((costs.kept[outcome] as number) - (isReliefTaken ? 0 : (costs.reliefInKept[outcome] as number)))
-  }
-  return { sum, back }
+  const tally: Tally = { sum: 0, back: 0 }
+  for (let end = 0; end < ends.count; end++)
+    count(tally, costs, ends.outcome[end] as number, ends.weight[end] as number, values, here)
+  return tally
 }
 
 /** Share of an outcome that is replayed from where the stroke was made. */

@@ -104,9 +104,18 @@ export function placeTrees(features: readonly SurveyFeature[], site: Site): Tree
       return []
     }
     site.tally.use(feature, 'tree')
-    const own = readNumberTag(feature, 'marram:height_m', 0, 150, site.tally)
+    const number = (key: string, most: number): number | null =>
+      readNumberTag(feature, key, 0, most, site.tally)
+    const crown = number('diameter_crown', 60)
     return [
-      { id: feature.id, position, heightMetres: own ?? readNumberTag(feature, 'height', 0, 150, site.tally) },
+      {
+        id: feature.id,
+        position,
+        heightMetres: number('marram:height_m', 150) ?? number('height', 150),
+        crownBaseMetres: number('marram:crown_base_m', 150),
+        crownRadiusMetres: crown === null ? null : crown / 2,
+        densityPerMetre: number('marram:density', 10),
+      },
     ]
   })
 }

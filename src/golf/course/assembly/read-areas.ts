@@ -37,6 +37,7 @@ export function readAreas(
     unplayableShare: number('marram:unplayable', 0, 1),
     lostShare: number('marram:lost', 0, 1),
     heightMetres: number('marram:height_m', 0, 150),
+    crownBaseMetres: number('marram:crown_base_m', 0, 150),
     densityPerMetre: number('marram:density', 0, 10),
     fallPercent: number('marram:fall_percent', 0, 30),
     fallTowardDegrees: number('marram:fall_toward_deg', -360, 360),

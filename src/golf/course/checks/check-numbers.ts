@@ -11,6 +11,7 @@ const RANGES = [
   ['fallPercent', 'marram:fall_percent'],
   ['fallTowardDegrees', 'marram:fall_toward_deg'],
   ['heightMetres', 'marram:height_m'],
+  ['crownBaseMetres', 'marram:crown_base_m'],
   ['densityPerMetre', 'marram:density'],
   ['elevationMetres', 'marram:elevation_m'],
 ] as const

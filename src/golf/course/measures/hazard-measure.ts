@@ -25,6 +25,7 @@ export function hazardMeasure(area: Area, line: readonly Point[]): HazardMeasure
     id: area.id,
     name: area.name,
     ground: area.ground,
+    heightMetres: area.heightMetres,
     crossings: crossings.map(([fromMetres, toMetres]) => ({ fromMetres, toMetres })),
   }
   const start = crossings[0]?.[0]
@@ -54,7 +55,7 @@ export function hazardMeasure(area: Area, line: readonly Point[]): HazardMeasure
   }
 }
 
-type AcrossMeasure = Omit<HazardMeasure, 'id' | 'name' | 'ground' | 'crossings'>
+type AcrossMeasure = Omit<HazardMeasure, 'id' | 'name' | 'ground' | 'heightMetres' | 'crossings'>
 
 function across(
   crossings: readonly Interval[],
