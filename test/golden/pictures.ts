@@ -116,7 +116,7 @@ function option(club: string, cost: number, low: number, high: number): PlanOpti
     cost_high: high,
     best_in_draws: 0.5,
     misses: { left: 0, right: 0 },
-    trees: { way: 'open', caught: 0, gap: null },
+    trees: { way: 'open', growth: null, caught: 0, gap: null },
     outcomes: {
       out: 0,
       trees: 0,

@@ -56,16 +56,9 @@ function strokeWords(
     start === finish
       ? `start it ${placeWords(finish, line)}`
       : `start it ${placeWords(start, line)} to finish ${placeWords(finish, line)}`
-  const way = WAY_WORDS[option.trees.way]
+  const { growth } = option.trees
+  const way = growth === null ? '' : ` ${option.trees.way} the ${growth}`
   return `${capital(clubWords(option))}${way}: ${aim}, ${lengthWords(option.total_m, units)} on; ${miss}${trees}.`
-}
-
-const WAY_WORDS: Readonly<Record<PlanOption['trees']['way'], string>> = {
-  open: '',
-  over: ' over the trees',
-  under: ' under the trees',
-  through: ' through the trees',
-  sideways: '',
 }
 
 /** A stroke to the side, to the ground where most of its balls finish: its offset from the pin would say little. */

@@ -85,6 +85,8 @@ export interface PlanOption {
    */
   readonly trees: {
     readonly way: 'open' | 'over' | 'under' | 'through' | 'sideways'
+    /** What the way first meets; `null` on an open way and sideways. */
+    readonly growth: 'trees' | 'scrub' | null
     readonly caught: number
     readonly gap: { readonly degrees: number; readonly spreads: number } | null
   }

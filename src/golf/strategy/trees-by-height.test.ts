@@ -63,7 +63,7 @@ describe('a ball with trees between it and the pin', () => {
     expect(best.trees.way).toBe('over')
     expect(best.shape).toBe('stock')
     expect(best.trees.caught).toBeLessThan(0.2)
-    expect(scrub.sentence).toContain('over')
+    expect(scrub.sentence).toContain('over the scrub')
   })
 
   it('goes under tall crowns with a punch', () => {

@@ -11,6 +11,7 @@ import {
   CAUGHT_ON_THE_WAY,
   GAP_DEGREES,
   GAP_STEP_DEGREES,
+  LOW_GROWTH_METRES,
   SIDEWAYS_FROM_DEGREES,
   TREES_WORTH_SAYING_METRES,
 } from './settings.ts'
@@ -23,13 +24,13 @@ export function wayPastTrees(
   candidate: Candidate,
 ): PlanOption['trees'] {
   const { ends, table } = candidate
-  if (table.paths === null) return { way: 'open', caught: 0, gap: null }
+  if (table.paths === null) return { ...OPEN, caught: 0, gap: null }
   let caught = 0
   for (let end = 0; end < ends.count; end++)
     if (ends.isCaught[end] === 1) caught += ends.weight[end] as number
   const middle = middleStrike(model, candidate)
   return {
-    way: wayOf(model, situation, middle),
+    ...wayOf(model, situation, middle),
     caught,
     gap: gapOf(model, situation, candidate, middle),
   }
@@ -66,10 +67,10 @@ function wayOf(model: HoleModel, { x, y }: Situation, { heading, paths }: Middle
     (ahead) =>
       Number.isNaN(ahead) || Math.cos(heading - ahead) < Math.cos(degreesToRadians(SIDEWAYS_FROM_DEGREES)),
   )
-  if (isSideways) return 'sideways'
+  if (isSideways) return { way: 'sideways', growth: null }
   const rays = canopy.fromPoint(x, y)
   const ray = rays.rayAt(0, rays.headingNumber(heading))
-  if (ray === 0) return 'open'
+  if (ray === 0) return OPEN
   const isCaught = passCrownsInto(emptyPassage(), canopy.crowns, rays, ray, paths, 0) < 1 - CAUGHT_ON_THE_WAY
   return wayAlong(model, rays, ray, paths, isCaught)
 }
@@ -81,9 +82,9 @@ function wayAlong(
   ray: number,
   paths: StrikePaths,
   isCaught: boolean,
-): Exclude<Way, 'sideways'> {
+): Way {
   const reach = paths.reach[0] as number
-  let way: 'open' | 'over' | 'under' = 'open'
+  let found: Way = OPEN
   for (let stretch = rays.first[ray] as number; stretch < (rays.first[ray + 1] as number); stretch++) {
     const from = rays.from[stretch] as number
     if (from >= reach) break
@@ -94,13 +95,17 @@ function wayAlong(
     const heights = [heightAt(paths, 0, from), middle, heightAt(paths, 0, until)]
     const isUnder = Math.max(...heights) < baseMetres
     const isOver = Math.min(...heights) >= topMetres
-    if (isCaught && !isUnder && !isOver) return 'through'
-    if (way === 'open') way = isOver || middle > (baseMetres + topMetres) / 2 ? 'over' : 'under'
+    const growth = topMetres < LOW_GROWTH_METRES ? 'scrub' : 'trees'
+    if (isCaught && !isUnder && !isOver) return { way: 'through', growth }
+    const isHigh = isOver || middle > (baseMetres + topMetres) / 2
+    if (found === OPEN) found = { way: isHigh ? 'over' : 'under', growth }
   }
-  return way
+  return found
 }
 
-type Way = PlanOption['trees']['way']
+type Way = Pick<PlanOption['trees'], 'way' | 'growth'>
+
+const OPEN: Way = { way: 'open', growth: null }
 
 /**
  * The gap that a line goes through: how far its edges lie apart, seen from the ball, where the middle strike would more
