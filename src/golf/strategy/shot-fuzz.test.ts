@@ -6,7 +6,7 @@ import { LIE_NAMES, seenLie } from '#golf/player/lie-names.ts'
 import type { Player } from '#golf/player/player.ts'
 import { MOST_STANCE_DEGREES } from '#golf/player/stance-settings.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
-import { outcomeOfStrike, type Situation, tableFor } from './evaluate-stroke.ts'
+import { type Situation, tableFor } from './evaluate-stroke.ts'
 import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { area, box, CALM_DAY, disc, inventedHole } from './invented-hole.fixture.ts'
 import { OUTCOME_KINDS, outcomeKind, outcomePlace } from './outcome.ts'
@@ -16,6 +16,7 @@ import type { RestTable } from './rest-tables.ts'
 import { GREEN_RUN_STEP_METRES, RUN_STEP_METRES } from './settings.ts'
 import { shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
+import { strokeEnds } from './stroke-ends.ts'
 
 const SHOTS = 100_000
 /** Parts, so that a hanging shot is seen in one of them and no part runs long. */
@@ -117,8 +118,10 @@ describe('any club from any lie and stance on any day', () => {
           const say = (k: number): string =>
             JSON.stringify({ count, stroke, k, situation, club: table.shot.club, heading: table.heading })
           let chances = 0
-          for (let k = 0; k < STRIKES.count; k++) {
-            const outcome = outcomeOfStrike(model.places, table, situation, k)
+          const ends = strokeEnds(model, table, situation.x, situation.y)
+          for (let end = 0; end < ends.count; end++) {
+            const k = ends.strike[end] as number
+            const outcome = ends.outcome[end] as number
             const place = outcomePlace(model.places, outcome)
             const isSound =
               Number.isFinite(table.dx[k]) &&
@@ -129,9 +132,9 @@ describe('any club from any lie and stance on any day', () => {
               outcomeKind(model.places, outcome) < OUTCOME_KINDS &&
               GROUND_CLASSES.includes(groundOf(model.places, place))
             if (!isSound) expect.fail(say(k))
-            chances += table.weight[k] as number
-            balls += 1
+            chances += ends.weight[end] as number
           }
+          balls += STRIKES.count
           if (!(Math.abs(chances - 1) < 1e-9)) expect.fail(say(-1))
         }
       }

@@ -13,6 +13,7 @@ import { aimOf } from './plan-options.ts'
 import type { ShotTable } from './shot-table.ts'
 import { shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
+import { strokeEnds } from './stroke-ends.ts'
 import { strokeLines } from './stroke-lines.ts'
 
 const LENGTH = 250
@@ -78,7 +79,7 @@ describe('the stroke that is asked about', () => {
       const { candidates } = evaluateStroke(here.model, here.values, {
         situation,
         quadrature: { good: 96, mishit: 32 },
-        tries: shot.map((one) => ({ shot: one, headings: strokeLines(here.model, 0, 90, 1) })),
+        tries: shot.map((one) => ({ shot: one, headings: strokeLines(here.model, situation, 1).headings })),
       })
       const best = candidates.reduce((least, one) => (one.strokes < least.strokes ? one : least))
       return aimOf(situation, best)
@@ -110,7 +111,10 @@ describe('the stroke that is asked about', () => {
       evaluateStroke(here.model, here.values, {
         situation,
         quadrature: { good: 96, mishit: 32 },
-        tries: shotsOf(player).map((shot) => ({ shot, headings: strokeLines(here.model, 0, 90, 2) })),
+        tries: shotsOf(player).map((shot) => ({
+          shot,
+          headings: strokeLines(here.model, situation, 2).headings,
+        })),
       }).value
     const rough = (sit?: 'good' | 'down'): number => cost({ ...FAIRWAY, lie: 'rough', sit })
     expect(cost(FAIRWAY)).toBeLessThan(rough('good'))
@@ -154,7 +158,8 @@ describe('the day on the ground', () => {
     const ground = holeGround(hole, 4)
     const total = (day: Partial<Day>, club: string, situation: Situation): number => {
       const model = holeModel(ground, player, { ...CALM_DAY, ...day })
-      return middleTotal(model, tableOf(model, club, situation), situation)
+      const table = tableOf(model, club, situation)
+      return middleTotal(model, table, strokeEnds(model, table, situation.x, situation.y), situation)
     }
     for (const [club, situation] of [
       ['driver', { x: 0, y: 0, lie: 'tee' }],
