@@ -79,6 +79,8 @@ export function planNearGreen(question: NearGreenQuestion, places: Places, situa
       cost,
       cost_low: Math.min(cost, quantile(gaps, 0.1) ?? cost),
       cost_high: Math.max(cost, quantile(gaps, 0.9) ?? cost),
+      // Trees on the short way to the green are not looked at: no path of the short game is followed.
+      trees: { way: 'open', growth: null, caught: 0, gap: null },
       best_in_draws: draws === 0 ? Number(index === 0) : (doubt.wins[index] ?? 0) / draws,
       ...shortFacts(
         scene,
