@@ -7,6 +7,7 @@ import { greenPutting, greenRolls } from '#golf/player/green-putting.ts'
 import type { Player } from '#golf/player/player.ts'
 import { groundOf, type Places } from './places.ts'
 import { APRON_METRES, SLOPE_CELL_METRES } from './settings.ts'
+import { offGreenStrokes } from './short/off-green-strokes.ts'
 
 /**
  * What this green adds to the short game's values, which know only lie and distance: by place, 0 where it adds nothing.
@@ -56,5 +57,8 @@ export function nearGreenCorrections(
     corrections.one[place] = one
     corrections.two[place] = two
   }
+  const offGreen = offGreenStrokes(hole, places, player, day, corrections)
+  for (let place = 0; place < places.count; place++)
+    if (offGreen[place] !== 0) corrections.strokes[place] = offGreen[place] as number
   return corrections
 }

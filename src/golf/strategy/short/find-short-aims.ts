@@ -12,7 +12,7 @@ export interface ShortCandidate {
 }
 
 /** How many aims are tried. */
-interface AimSearch {
+export interface AimSearch {
   /** How far past the hole a ball that goes as meant should stop, metres; the best is taken. */
   readonly past: readonly number[]
   /** Landing spots tried on the green whatever the roll, metres from its edge. */
@@ -29,6 +29,9 @@ const WHOLE_SEARCH: AimSearch = {
   shares: [0.9, 0.95, 1.05, 1.1],
   lines: [-4, -2, 2, 4],
 }
+
+/** For the field of a hole, where differences count and not the last hundredth. */
+export const QUICK_SEARCH: AimSearch = { past: [0.3], on: [1.2], shares: [0.9, 1.1], lines: [] }
 
 const SOLVES = 8
 const EDGE_STEP_METRES = 0.25

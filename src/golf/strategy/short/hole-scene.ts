@@ -6,7 +6,6 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { ShortGamePlayer } from '#golf/player/short-game-values.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { lieOfGround } from '../lie-of-ground.ts'
-import type { NearGreenCorrections } from '../near-green-corrections.ts'
 import { AT_REST, outcomeOf } from '../outcome.ts'
 import { outcomeCosts } from '../outcome-costs.ts'
 import { groundOf, type Places, placeAt } from '../places.ts'
@@ -14,7 +13,7 @@ import { SLOPE_CELL_METRES } from '../settings.ts'
 import { returnedShare } from '../stroke-cost.ts'
 import { nearValues } from './near-values.ts'
 import { groundNumbers } from './short-game-grounds.ts'
-import { type EndCost, GREEN, type ShortEnd, type ShortScene } from './short-scene.ts'
+import { type EndCost, GREEN, type GreenAdditions, type ShortEnd, type ShortScene } from './short-scene.ts'
 
 const FRINGE = groundCode('fringe')
 const LEVEL: Point = [0, 0]
@@ -29,7 +28,7 @@ export function holeScene(
   player: ShortGamePlayer,
   day: Pick<Day, 'greenSpeedFeet' | 'firmness'>,
   here: number,
-  nearGreen: NearGreenCorrections | null,
+  nearGreen: GreenAdditions | null,
 ): ShortScene {
   const surface = greenSurface(hole)
   // A plane is asked as quickly as a raster.

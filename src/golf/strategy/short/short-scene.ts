@@ -20,6 +20,13 @@ export interface ShortScene {
   endCost(end: ShortEnd, x: number, y: number, code: number): EndCost
 }
 
+/** What putting on a green's slopes adds by place: strokes, and to the chances of one and two putts. */
+export interface GreenAdditions {
+  readonly strokes: Float64Array
+  readonly one: Float64Array
+  readonly two: Float64Array
+}
+
 /** At rest, in a penalty area of either colour, or out of bounds; the numbers of `outcome.ts`. */
 export type ShortEnd = 0 | 1 | 2 | 3
 
