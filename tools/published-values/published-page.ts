@@ -40,7 +40,7 @@ export function publishedSubjects(): PublishedSubject[] {
     },
     {
       title: 'Whole holes',
-      note: 'Solved yardstick holes: straight, fairway 30 m wide, trees 25 m from the line on both sides, bunkers every 50 m, water beside one stretch, a green of 500 m² (380 m² for tees of 140 yd and less and of 260 to 320 yd); method.md, section 11, says why these and what each is worth. The tour is a player of index −5. No number of a player was fitted to these rows; the hole was chosen with them in sight.',
+      note: 'Solved yardstick holes: straight, fairway 30 m wide, trees 28 m from the line on both sides, bunkers every 50 m, water beside one stretch, a green of 500 m² (380 m² for tees of 140 yd and less and of 260 to 320 yd); method.md, section 11, says why these and what each is worth. The tour is a player of index −5. No number of a player was fitted to these rows; the hole was chosen with them in sight.',
       rows: solvedRows(),
     },
     { title: 'Handicaps and points', note: 'Worked examples; they must be met exactly.', rows: rulesRows() },

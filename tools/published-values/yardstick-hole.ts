@@ -8,7 +8,7 @@ const HALF_FAIRWAY = 15
 /** Width of the first cut, metres. Common practice: one or two passes of a mower. */
 const FIRST_CUT = 3
 /** From the line to the trees, metres: a corridor of 50 m between the trees of both sides (common practice, 50 to 60). */
-const TREES_FROM_LINE = 25
+const TREES_FROM_LINE = 28
 /** From the line to the boundary on both sides, metres: another hole or the end of the course lies there (our assumption). */
 const BOUNDARY_FROM_LINE = 50
 /** Grass begins this far in front of the markers, metres, and trees stand from there on (our assumption). */

@@ -148,8 +148,7 @@ export const GREEN_GRID_MARGIN_METRES = 4
 
 /**
  * Trees and scrub where the course file is silent: height, metres, and chance per metre of flight through the crowns of
- * being caught. Our assumption, after woods beside fairways; `docs/method.md` holds what a ball among such trees costs a
- * tour player against the published recovery values.
+ * being caught. Our assumption, after woods beside fairways; held against no published figure.
  */
 export const CROWN_DEFAULTS = {
   trees: { heightMetres: 12, densityPerMetre: 0.06 },
