@@ -5,6 +5,7 @@ import { measureHole } from '#golf/course/measure-hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
+import { isShotShape, type ShotShape } from '#golf/strategy/shots.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import type { Pattern } from '#paper/draw/pattern.ts'
@@ -46,12 +47,12 @@ function pictureText(asked: PictureQuestion): string {
     measures: measureHole(hole),
     ...(course.credit === null ? {} : { credit: course.credit }),
   }
-  if (option === undefined) return renderSvg(drawHole(hole, shown))
+  if (option === undefined || !isShotShape(option.shape)) return renderSvg(drawHole(hole, shown))
   const headingDegrees = option.aim.heading_deg
   return renderSvg(
     drawHole(hole, {
       ...shown,
-      pattern: patternOf(asked, option),
+      pattern: patternOf(asked, option, option.shape),
       aim: {
         from: [x, y],
         headingDegrees,
@@ -64,14 +65,18 @@ function pictureText(asked: PictureQuestion): string {
 }
 
 /** Where the club's shots finish. */
-function patternOf({ hole, player, day, plan }: PictureQuestion, option: PlanOption): Pattern {
+function patternOf(
+  { hole, player, day, plan }: PictureQuestion,
+  option: PlanOption,
+  shape: ShotShape,
+): Pattern {
   const { x_m: x, y_m: y, lie, sit, stance } = plan.situation
   const finishes = finishesOf({
     hole,
     player,
     day,
     club: option.club,
-    shape: option.shape,
+    shape,
     headingDegrees: option.aim.heading_deg,
     from: [x, y],
     lie,

@@ -13,7 +13,13 @@ export interface Shot {
 }
 
 /** How a club is swung: the whole stock shot, one of the partial swings the player owns, or one of the low shots. */
-export type ShotShape = 'stock' | 'three-quarter' | 'half' | 'punch' | 'chip-out'
+export type ShotShape = (typeof SHOT_SHAPES)[number]
+const SHOT_SHAPES = ['stock', 'three-quarter', 'half', 'punch', 'chip-out'] as const
+
+/** Whether the shape of an option is one of the full game's. */
+export function isShotShape(shape: string): shape is ShotShape {
+  return (SHOT_SHAPES as readonly string[]).includes(shape)
+}
 
 /** Every shot of a player's full game: whole swings longest first, then partial ones, then low ones. */
 export function shotsOf(player: Player): Shot[] {
