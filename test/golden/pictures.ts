@@ -76,7 +76,7 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       profile: inventedProfile(16, 20),
       title: 'Hole 4: 9-iron chip',
       sentence:
-        '9-iron chip: land it a pace on the green, 5 paces from the ball, start it 1 foot left of the pin and let it run 12 paces; the usual leave is 4 feet, and the worst one in ten cost about 3.10 strokes from here, ending in the rough.',
+        '9-iron chip: land it a pace on the green, 5 paces from the ball, start it 1 foot left of the pin and let it run 13 paces; the usual leave is 4 feet, and the worst one in ten cost about 3.10 strokes from here, ending in the rough.',
       carryMetres: 4.6,
       apexMetres: 0.55,
       landMetres: 4.6,
