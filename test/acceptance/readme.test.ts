@@ -31,7 +31,7 @@ describe('README', () => {
       const advice = 'npm run readme writes down what it prints now'
       expect(titles(now), advice).toEqual(titles(shown))
       const [before, after] = [clubScores(shown), clubScores(now)]
-      expect(before.size, advice).toBeGreaterThan(4)
+      expect(before.size, advice).toBeGreaterThan(3)
       // A tenth of a stroke is what the page may lag behind the model; a reader would not act on less.
       for (const [club, score] of before)
         expect(Math.abs((after.get(club) ?? 0) - score), `${club}: ${advice}`).toBeLessThan(0.1)
@@ -58,6 +58,6 @@ function titles(text: string): string[] {
 
 /** Club → score of the table of clubs. */
 function clubScores(text: string): Map<string, number> {
-  const rows = [...text.matchAll(/^(\S+(?: \S+)?) {2,}.* (?:yd|m) +(\d\.\d\d) /gm)]
+  const rows = [...text.matchAll(/^(\S+(?: \S+)*) {2,}.*? (\d\.\d\d) /gm)]
   return new Map(rows.map(([, club = '', score]) => [club, Number(score)]))
 }
