@@ -21,7 +21,10 @@ const SAMPLE = [
   '--player',
   'examples/aldous-brack.player.json',
   '--hole',
-  '7',
+  '3',
+  '--no-flips',
+  '--draws',
+  '0',
 ]
 
 /** Builds the command line and the screen into `dist`, each only when a source of it has changed. */

@@ -38,6 +38,10 @@ const SEARCH_STRIKES: ShortStrikes = shortStrikes({ good: 48, poor: 8 })
 const FINAL_STRIKES: ShortStrikes = shortStrikes({ good: 256, poor: 32 })
 const DRAW_STRIKES: ShortStrikes = shortStrikes({ good: 96, poor: 16 })
 
+/** The short game knows the ground under the ball, not how it sits there. */
+const SIT_CAUTION =
+  'How the ball sits and the slope under the feet are not in these figures near the green: make your own allowance.'
+
 /** Whether a stroke is a putt, a chip or a pitch: on the green, or within 45 m of the pin. */
 export function isNearGreen({ x, y, lie }: Situation, { pin }: Pick<Hole, 'pin'>): boolean {
   return lie === 'green' || Math.hypot(x - pin[0], y - pin[1]) <= SHORT_GAME_METRES
@@ -119,6 +123,7 @@ export function planNearGreen(question: NearGreenQuestion, places: Places, situa
     sentence: nearGreenSentence(facts, question.units ?? 'yards'),
     cautions: [
       'For lessons and practice: during a counting round nothing may be computed from where the ball lies, and no device may read the green (Rule 4.3).',
+      ...(situation.sit === undefined && situation.stance === undefined ? [] : [SIT_CAUTION]),
       ...cautionsOf(hole, day, player.guesses, true),
     ],
     guesses: [...player.guesses],
