@@ -19,9 +19,10 @@ const MAY_IMPORT = {
   'paper/book': ['paper/draw', 'numbers/units', 'golf/'],
   'outside/formats': ['numbers/units', 'numbers/geometry', 'golf/course', 'golf/player', 'golf/round'],
   'outside/store': ['golf/'],
+  'outside/workers': [],
   'apps/cli': ['numbers/', 'golf/', 'paper/', 'outside/', 'apps/server'],
   'apps/server': ['numbers/', 'golf/', 'paper/', 'outside/'],
-  'apps/web': ['numbers/', 'golf/', 'paper/', 'outside/formats'],
+  'apps/web': ['numbers/', 'golf/', 'paper/', 'outside/formats', 'outside/workers'],
 }
 
 const TESTS = '\\.(test|fixture)\\.tsx?$'

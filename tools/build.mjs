@@ -1,4 +1,4 @@
-// Builds what runs: the command line as one file, the screen as a folder of pages. Skips what is up to date.
+// Builds what runs: the command line as one file beside the module of its threads, the screen as a folder of pages. Skips what is up to date.
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import {
@@ -31,7 +31,7 @@ const SAMPLE = [
 export async function buildWhenChanged() {
   process.chdir(ROOT)
   mkdirSync('dist', { recursive: true })
-  await whenChanged('dist/marram.js', ['src', 'package.json'], () => buildCommandLine('dist/marram.js'))
+  await whenChanged('dist/marram.js', ['src', 'package.json'], () => buildCommandLine('dist'))
   await whenChanged('dist/web/index.html', ['src', 'package.json', 'vite.config.ts', 'public'], buildScreen)
 }
 
@@ -55,12 +55,12 @@ async function whenChanged(product, sources, build) {
   writeFileSync(stamp, fingerprint)
 }
 
-/** Bundles the command line into one file, packages left outside. */
-async function buildCommandLine(outfile) {
+/** Bundles the command line, and what its threads load, into a folder; packages stay outside. */
+async function buildCommandLine(folder) {
   const { build } = await import('esbuild')
   await build({
-    entryPoints: ['src/apps/cli/run-marram.ts'],
-    outfile,
+    entryPoints: { marram: 'src/apps/cli/run-marram.ts', 'plan-task': 'src/apps/cli/plan-task.ts' },
+    outdir: folder,
     bundle: true,
     platform: 'node',
     format: 'esm',
@@ -108,7 +108,7 @@ function filesUnder(path) {
   return [path]
 }
 
-// Alone: builds what is out of date. With a file name: only the command line, into that file, for a test run.
+// Alone: builds what is out of date. With a folder: only the command line, into that folder, for a test run.
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   if (process.argv[2] === undefined) await buildWhenChanged()
   else await buildCommandLine(process.argv[2])

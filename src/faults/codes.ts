@@ -160,6 +160,9 @@ export const FAULT_CODES = {
   'MAR-RELIEF-007': 'No edge of a penalty area or boundary lies near where the ball was seen to cross.',
   'MAR-RELIEF-008': 'The ball was seen to cross an edge, but by the survey it lies over none.',
 
+  'MAR-WORK-001': 'The work was stopped before this part of it was done.',
+  'MAR-WORK-002': 'Marram itself failed at this part of the work; the rest was done.',
+
   'MAR-WEB-001': 'The hole desk does not reach its server.',
   'MAR-WEB-002': 'The server answered the hole desk with an error that it did not explain.',
   'MAR-WEB-003': 'The store holds no course or no player to plan with.',

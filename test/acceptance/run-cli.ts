@@ -1,15 +1,12 @@
 import { execFileSync, spawnSync } from 'node:child_process'
-import { mkdirSync, rmSync } from 'node:fs'
+import { rmSync } from 'node:fs'
 import { afterAll } from 'vitest'
 
 // Its own bundle, so that a source saved in the middle of a run cannot change what is tested.
-const bundle = `${process.cwd()}/dist/test-${process.pid}.js`
-mkdirSync('dist', { recursive: true })
-execFileSync(process.execPath, ['tools/build.mjs', bundle])
-afterAll(() => {
-  rmSync(bundle, { force: true })
-  rmSync(`${bundle}.map`, { force: true })
-})
+const folder = `${process.cwd()}/dist/test-${process.pid}`
+const bundle = `${folder}/marram.js`
+execFileSync(process.execPath, ['tools/build.mjs', folder])
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 /** The environment in which the command line runs that bundle and prints no colours. */
 export const environment: NodeJS.ProcessEnv = { ...process.env, MARRAM_BUNDLE: bundle, NO_COLOR: '1' }

@@ -60,7 +60,11 @@ export function commandLine(
     .command('plan')
     .description('what to play on a hole, what every other club costs, and what would change it')
     .argument('<course>', COURSE)
-    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .requiredOption(
+      '--player <file>',
+      'the player file (.player.json); once for each of several players',
+      listed,
+    )
     .requiredOption('--hole <ref|all>', 'the hole, or all for the round')
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json)')
@@ -77,6 +81,11 @@ export function commandLine(
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
     .option('--no-flips', 'leave out what would change the plan, which takes most of the time')
     .option('--picture <file>', 'write a drawing of the plan (.svg)')
+    .option(
+      '--workers <count>',
+      'threads for a round or several players (as many as cores unless given; 0 = none)',
+    )
+    .option('--json-lines', 'one line of JSON a hole and player, each as soon as it is planned')
     .action(async (course, _own, command) =>
       done(await planCommand(course, command.optsWithGlobals(), machine)),
     )
@@ -116,3 +125,8 @@ export function commandLine(
 }
 
 const COURSE = 'a course file, a hole table (.csv), or any source that can be imported'
+
+/** An option that may be given again. */
+function listed(value: string, before: readonly string[] = []): readonly string[] {
+  return [...before, value]
+}

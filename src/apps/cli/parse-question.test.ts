@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { parseQuestion } from './parse-question.ts'
 
-const asked = { player: 'p.json', hole: '7', flips: true }
+const asked = { player: ['p.json'], hole: '7', flips: true }
 
 describe('parseQuestion', () => {
   it('knows a club by the words in which a plan prints it', () => {

@@ -5,7 +5,7 @@ import type { Stance } from '#golf/player/stance.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { parseCount, parseLie, parsePin, parsePoint, parseStance } from './parse-values.ts'
 import type { PlanOptions } from './plan-options.ts'
-import { MOST_DRAWS } from './settings.ts'
+import { MOST_DRAWS, MOST_WORKERS } from './settings.ts'
 
 /** What is asked of a hole besides who plays it and on what day. */
 export interface Question {
@@ -19,6 +19,8 @@ export interface Question {
   /** As typed, such as `into:7`: what it means depends on the hole. */
   readonly wind: string | undefined
   readonly flips: boolean
+  /** Threads for more than one plan; 0 = none but this. */
+  readonly workers: number | undefined
 }
 
 /** The options of a plan as values. Throws MAR-USAGE-002 and 003 and MAR-DAY-006, before any file is read. */
@@ -36,6 +38,7 @@ export function parseQuestion(options: PlanOptions): Question {
       'A ball and a picture are of one hole: give its number to --hole.',
       '--hole',
     )
+  refuseTwoForms(options)
   return {
     tee: options.tee,
     pin: options.pin === undefined ? undefined : parsePin(options.pin),
@@ -45,8 +48,11 @@ export function parseQuestion(options: PlanOptions): Question {
     club: options.club === undefined ? undefined : parseClub(options.club),
     draws: options.draws === undefined ? undefined : parseCount(options.draws, '--draws', 0, MOST_DRAWS),
     wind: options.wind,
-    // The page of a round has no room for them.
-    flips: options.flips && (options.hole !== 'all' || options.json === true),
+    // The page of more than one plan has no room for them.
+    flips:
+      options.flips && ((options.hole !== 'all' && options.player.length === 1) || isForProgram(options)),
+    workers:
+      options.workers === undefined ? undefined : parseCount(options.workers, '--workers', 0, MOST_WORKERS),
   }
 }
 
@@ -58,6 +64,18 @@ function parseClub(text: string): string {
     .replaceAll(/[\s_]+/g, '-')
   if (club === '') throw new Failure('MAR-USAGE-002', 'The name of the club is blank.', '--club')
   return club
+}
+
+/** Throws MAR-USAGE-002 where two forms of the answer are asked for, or a form that this answer does not have. */
+function refuseTwoForms({ json, jsonLines, picture, player }: PlanOptions): void {
+  if (json && jsonLines)
+    throw new Failure('MAR-USAGE-002', 'Ask for one document or for lines, not for both.', '--json-lines')
+  if (picture !== undefined && (jsonLines || player.length > 1))
+    throw new Failure('MAR-USAGE-002', 'A picture is of one hole and one player.', '--picture')
+}
+
+function isForProgram({ json, jsonLines }: PlanOptions): boolean {
+  return json === true || jsonLines === true
 }
 
 function refuseObjective(objective: string | undefined): void {

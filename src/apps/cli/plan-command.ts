@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import type { Fault } from '#faults/fault.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
@@ -9,23 +10,31 @@ import { planOne } from './plan-one.ts'
 import type { PlanOptions } from './plan-options.ts'
 import { planPage } from './plan-page.ts'
 import { planPicture } from './plan-picture.ts'
-import { planRound } from './plan-round.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf, faultLines } from './print-faults.ts'
 import { requireClub } from './require-club.ts'
+import { runBatch } from './run-batch.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { whileWorking } from './while-working.ts'
 import { writeText } from './write-file.ts'
 
-/** `marram plan`: the plan of one hole or of the round. Returns the exit code. */
+/** `marram plan`: the plan of one hole or of the round, for one player or several. Returns the exit code. */
 export async function planCommand(path: string, options: PlanOptions, machine: Machine): Promise<number> {
   const units = parseUnits(options.units)
   const question = parseQuestion(options)
   const { course, faults } = await loadCourse(path)
-  const player = loadPlayer(options.player)
-  requireClub(player, question.club)
+  const players = options.player.map((file) => ({ file, player: loadPlayer(file) }))
+  for (const { player } of players) requireClub(player, question.club)
   const day = loadDay(options.day, course, options, machine)
-  if (options.hole === 'all') return planRound({ course, player, day, question, options, units }, machine)
+  const [one, ...others] = players
+  if (one === undefined || others.length > 0 || options.hole === 'all' || options.jsonLines)
+    return runBatch(
+      { course, hole: options.hole, players, day, question, units },
+      question.workers ?? availableParallelism(),
+      options,
+      machine,
+    )
+  const { player } = one
 
   const concerning = faults.filter((fault) => concerns(fault, options.hole))
   const planned = whileWorking(`Planning hole ${options.hole}`, options.quiet === true, machine, () =>

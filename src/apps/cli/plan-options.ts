@@ -2,7 +2,8 @@ import type { GlobalOptions } from './machine.ts'
 
 /** The options of `marram plan`, as typed. */
 export interface PlanOptions extends GlobalOptions {
-  readonly player: string
+  /** One file a player. */
+  readonly player: readonly string[]
   readonly hole: string
   readonly tee?: string
   readonly day?: string
@@ -17,4 +18,6 @@ export interface PlanOptions extends GlobalOptions {
   readonly picture?: string
   /** False with `--no-flips`. */
   readonly flips: boolean
+  readonly workers?: string
+  readonly jsonLines?: boolean
 }

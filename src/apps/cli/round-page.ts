@@ -1,19 +1,36 @@
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
-import type { PlannedHole } from './plan-one.ts'
-import type { UnplannedHole } from './plan-round.ts'
 import { aimLine, aimText } from './plan-words.ts'
+import type { PlannedRound } from './rounds.ts'
 import { tableLines } from './table.ts'
-import { lengthNumber, type ReaderUnits } from './units-of-the-reader.ts'
+import { lengthNumber, lengthText, type ReaderUnits } from './units-of-the-reader.ts'
 
 const VERDICT_WORDS = { clear: '', close: 'close', 'too-close': 'too close to call' } as const
 
-/** A round as one table, a row a hole, with the sum and the holes that have no plan. */
-export function roundPage(
-  planned: readonly PlannedHole[],
-  unplanned: readonly UnplannedHole[],
-  strokes: number,
-  units: ReaderUnits,
-): string[] {
+/** A round as one table, a row a hole, with the sum, the holes that have no plan, and what to mind. */
+export function roundPage(round: PlannedRound, units: ReaderUnits): string[] {
+  return [...roundLines(round, units), ...cautionLines([round])]
+}
+
+/** The rounds of several players one below the other, then who is expected to need what. */
+export function roundsPage(rounds: readonly PlannedRound[], units: ReaderUnits): string[] {
+  const columns = [
+    { heading: 'player' },
+    { heading: 'holes', isFigure: true },
+    { heading: 'score', isFigure: true },
+  ]
+  const rows = rounds.map(({ player, planned, strokes }) => [
+    player.player.name,
+    String(planned.length),
+    planned.length === 0 ? '–' : strokes.toFixed(1),
+  ])
+  return [
+    ...rounds.flatMap((round) => [...roundLines(round, units), '']),
+    ...tableLines(columns, rows),
+    ...cautionLines(rounds),
+  ]
+}
+
+function roundLines({ player, planned, unplanned, strokes }: PlannedRound, units: ReaderUnits): string[] {
   const plans = planned.map(({ plan }) => plan)
   const [first] = plans
   const columns = [
@@ -39,16 +56,24 @@ export function roundPage(
     ]
   })
   const par = plans.reduce((sum, plan) => sum + plan.hole.par, 0)
+  const length = plans.reduce((sum, plan) => sum + plan.hole.length_m, 0)
+  const holes = `${plans.length} hole${plans.length === 1 ? '' : 's'}`
   return [
     ...(first === undefined
-      ? []
+      ? [player.player.name, '']
       : [`${first.course}, ${first.player}`, '', ...tableLines(columns, rows), '']),
-    ...unplanned.map(({ hole, code, message }) => `Hole ${hole} has no plan: ${code} ${message}`),
-    ...(plans.length === 0
+    ...unplanned.map(
+      ({ hole, code, message, where }) =>
+        `Hole ${hole} has no plan: ${code} ${message}${where === '' || where === `hole ${hole}` ? '' : ` (${where})`}`,
+    ),
+    ...(first === undefined
       ? []
-      : [
-          `Expected score for ${plans.length} hole${plans.length === 1 ? '' : 's'}, par ${par}: ${strokes.toFixed(1)}`,
-        ]),
-    ...[...new Set(plans.flatMap((plan) => plan.cautions))].map((caution) => `  ${caution}`),
+      : [`Expected score for ${holes}, par ${par}, ${lengthText(length, units)}: ${strokes.toFixed(1)}`]),
   ]
+}
+
+/** What to mind, each said once. */
+function cautionLines(rounds: readonly PlannedRound[]): string[] {
+  const cautions = rounds.flatMap(({ planned }) => planned.flatMap(({ plan }) => plan.cautions))
+  return [...new Set(cautions)].map((caution) => `  ${caution}`)
 }

@@ -7,7 +7,7 @@ import { cautionsOf } from './cautions.ts'
 import { doubtOfDraws } from './doubt-of-draws.ts'
 import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
 import { findFlips } from './find-flips.ts'
-import { holeGround, holeModel } from './hole-model.ts'
+import { type HoleGround, holeGround, holeModel } from './hole-model.ts'
 import { mainHazard } from './main-hazard.ts'
 import type { SolvedHole } from './neighbour.ts'
 import { nextShots } from './next-shots.ts'
@@ -61,10 +61,14 @@ export interface PlanQuestion {
 const CONTENDERS = 8
 
 /**
- * The plan of one stroke and the hole after it. A ball near the green has a plan of its own kind. Throws a Failure
- * when the survey lacks the green, the ball lies where no stroke is played from, or the player does not have the club.
+ * The plan of one stroke and the hole after it. A ball near the green has a plan of its own kind. `layGround` may keep
+ * what it laid. Throws a Failure when the survey lacks the green, the ball lies where no stroke is played from, or the
+ * player does not have the club.
  */
-export function planHole(question: PlanQuestion): Plan {
+export function planHole(
+  question: PlanQuestion,
+  layGround: (hole: Hole, cellMetres?: number) => HoleGround = holeGround,
+): Plan {
   const { hole, player, day } = question
   if (hole.green === null)
     throw new Failure(
@@ -72,7 +76,7 @@ export function planHole(question: PlanQuestion): Plan {
       `Hole ${hole.ref} cannot be planned: the survey has no green for it. Draw or type the green first.`,
       `hole ${hole.ref}`,
     )
-  const ground = holeGround(hole, question.cellMetres)
+  const ground = layGround(hole, question.cellMetres)
   const situation = situationOf(question, ground.places)
   if (question.from !== undefined && isNearGreen(situation, hole))
     return planNearGreen(question, ground.places, situation)

@@ -1,0 +1,12 @@
+import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
+import { type TaskPool, taskPool } from '#outside/workers/task-pool.ts'
+import { threadLane } from '#outside/workers/thread-lane.ts'
+import { type PlanAnswer, planTask } from './plan-task.ts'
+
+/** Threads that answer questions about holes; 0 = this one. */
+export function planPool(size: number): TaskPool<PlanQuestion, PlanAnswer> {
+  return taskPool({ size, spawn: () => threadLane({ entry, name: 'planTask' }), here: planTask })
+}
+
+/** The module of {@link planTask}: beside this one in the sources, and beside the bundle. */
+const entry = new URL(import.meta.url.endsWith('.ts') ? './plan-task.ts' : './plan-task.js', import.meta.url)

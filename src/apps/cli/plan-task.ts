@@ -1,0 +1,23 @@
+import { Failure } from '#faults/failure.ts'
+import type { Plan } from '#golf/strategy/plan.ts'
+import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
+import { timedPlan } from './timed-plan.ts'
+
+/** A plan, or why there is none. */
+export type PlanAnswer =
+  | { readonly plan: Plan }
+  | { readonly fault: { readonly code: string; readonly message: string; readonly where: string } }
+
+/**
+ * One task of a round or a batch, in a thread or here: a question in, an answer out, both plain records. This file is
+ * bundled on its own, as the module that threads load. Throws only defects.
+ */
+export function planTask(question: PlanQuestion): PlanAnswer {
+  try {
+    return { plan: timedPlan(question) }
+  } catch (error) {
+    if (!(error instanceof Failure)) throw error
+    const { code, message, where } = error
+    return { fault: { code, message, where } }
+  }
+}
