@@ -2,15 +2,15 @@ import type { Reply } from './worker-lane.ts'
 
 /** The worker's own side of its port. */
 export interface ServingPort {
-  onmessage: ((event: { readonly data: never }) => void) | null
+  addEventListener(type: 'message', listener: (event: { readonly data: never }) => void): void
   postMessage(reply: unknown): void
 }
 
 /** Makes a browser's worker answer the tasks of the lane that spawned it. */
 export function serveTasks<Task, Result>(port: ServingPort, work: (task: Task) => Result): void {
-  port.onmessage = ({ data }: { readonly data: Task }) => {
+  port.addEventListener('message', ({ data }: { readonly data: Task }) => {
     port.postMessage(replyTo(data, work))
-  }
+  })
 }
 
 function replyTo<Task, Result>(task: Task, work: (task: Task) => Result): Reply<Result> {

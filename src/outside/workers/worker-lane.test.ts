@@ -11,7 +11,13 @@ interface Puppet extends WorkerPort {
 function puppets(work: (task: number) => number): { spawn: () => WorkerPort; all: Puppet[] } {
   const all: Puppet[] = []
   const spawn = (): WorkerPort => {
-    const inside: ServingPort = { onmessage: null, postMessage: (data) => puppet.onmessage?.({ data }) }
+    let hear: (event: { data: never }) => void = () => undefined
+    const inside: ServingPort = {
+      addEventListener: (_type, listener) => {
+        hear = listener
+      },
+      postMessage: (data) => puppet.onmessage?.({ data }),
+    }
     serveTasks(inside, work)
     let asked: unknown = null
     const puppet: Puppet = {
@@ -24,7 +30,7 @@ function puppets(work: (task: number) => number): { spawn: () => WorkerPort; all
       terminate: () => {
         puppet.isStopped = true
       },
-      answer: () => inside.onmessage?.({ data: asked as never }),
+      answer: () => hear({ data: asked as never }),
     }
     all.push(puppet)
     return puppet

@@ -1,22 +1,25 @@
 import { describe, expect, it } from 'vitest'
-import { latestAnswer, type WorkerPort } from './latest-answer.ts'
-import type { Answered, Asked, Question } from './questions.ts'
+import { type WorkerPort, workerLane } from '#outside/workers/worker-lane.ts'
+import { type LatestAnswer, latestAnswer } from './latest-answer.ts'
+import type { Answered, Question } from './questions.ts'
 
 /** A worker that answers when it is told to. */
 interface Puppet extends WorkerPort {
-  readonly asked: Asked[]
+  readonly asked: Question[]
   isStopped: boolean
 }
 
-function puppets(): { spawn: () => WorkerPort; all: Puppet[] } {
+/** Asks workers that are puppets, and keeps what it is told. */
+function asking(isInterrupted = false): { latest: LatestAnswer; all: Puppet[]; told: Answered[] } {
   const all: Puppet[] = []
+  const told: Answered[] = []
   const spawn = (): WorkerPort => {
     const puppet: Puppet = {
       asked: [],
       isStopped: false,
       onmessage: null,
       onerror: null,
-      postMessage: (asked) => puppet.asked.push(asked),
+      postMessage: (asked) => puppet.asked.push(asked as Question),
       terminate: () => {
         puppet.isStopped = true
       },
@@ -24,68 +27,83 @@ function puppets(): { spawn: () => WorkerPort; all: Puppet[] } {
     all.push(puppet)
     return puppet
   }
-  return { spawn, all }
+  return {
+    latest: latestAnswer(workerLane(spawn), (answered) => told.push(answered), isInterrupted),
+    all,
+    told,
+  }
 }
 
 const question = (club: string): Question => ({ kind: 'finishes', club }) as unknown as Question
-const clubOf = (asked: Asked | undefined): unknown => (asked?.question as { club?: string } | undefined)?.club
+const clubOf = (asked: Question | undefined): unknown => (asked as { club?: string } | undefined)?.club
+const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0))
 
-function answerLast(puppet: Puppet): void {
-  puppet.onmessage?.({ data: { id: puppet.asked.at(-1)!.id } })
+async function answerLast(puppet: Puppet): Promise<void> {
+  puppet.onmessage?.({ data: { result: { finishes: { club: clubOf(puppet.asked.at(-1)) } } } })
+  await turn()
 }
 
 describe('latestAnswer', () => {
-  it('tells the answer to a question', () => {
-    const told: Answered[] = []
-    const { spawn, all } = puppets()
-    latestAnswer(spawn, (answered) => told.push(answered)).ask(question('driver'))
-    answerLast(all[0]!)
-    expect(told).toHaveLength(1)
+  it('tells the answer to a question', async () => {
+    const { latest, all, told } = asking()
+    latest.ask(question('driver'))
+    await answerLast(all[0]!)
+    expect(told).toEqual([{ finishes: { club: 'driver' } }])
   })
 
-  it('asks the newest of the questions that came while it was busy, and never tells the older answers', () => {
-    const told: Answered[] = []
-    const { spawn, all } = puppets()
-    const latest = latestAnswer(spawn, (answered) => told.push(answered))
+  it('asks the newest of the questions that came while it was busy, and never tells the older answers', async () => {
+    const { latest, all, told } = asking()
     for (const club of ['driver', '5-wood', '7-iron']) latest.ask(question(club))
-    answerLast(all[0]!)
+    await answerLast(all[0]!)
     expect(told).toHaveLength(0)
     expect(all[0]!.asked.map(clubOf)).toEqual(['driver', '7-iron'])
-    answerLast(all[0]!)
-    expect(told).toHaveLength(1)
+    await answerLast(all[0]!)
+    expect(told).toEqual([{ finishes: { club: '7-iron' } }])
     expect(all).toHaveLength(1)
   })
 
-  it('stops a worker that is busy with a stale question when it may be interrupted', () => {
-    const told: Answered[] = []
-    const { spawn, all } = puppets()
-    const latest = latestAnswer(spawn, (answered) => told.push(answered), true)
+  it('stops a worker that is busy with a stale question when it may be interrupted', async () => {
+    const { latest, all, told } = asking(true)
     latest.ask(question('driver'))
     latest.ask(question('7-iron'))
+    await turn()
     expect(all.map(({ isStopped }) => isStopped)).toEqual([true, false])
-    answerLast(all[1]!)
-    expect(told).toHaveLength(1)
+    await answerLast(all[1]!)
+    expect(told).toEqual([{ finishes: { club: '7-iron' } }])
   })
 
-  it('tells nothing once it was told to forget', () => {
-    const told: Answered[] = []
-    const { spawn, all } = puppets()
-    const latest = latestAnswer(spawn, (answered) => told.push(answered))
-    latest.ask(question('driver'))
-    latest.forget()
-    answerLast(all[0]!)
-    expect(told).toHaveLength(0)
+  it('tells nothing once it was told to forget, and answers what is asked later', async () => {
+    for (const isInterrupted of [false, true]) {
+      const { latest, all, told } = asking(isInterrupted)
+      latest.ask(question('driver'))
+      latest.forget()
+      await turn()
+      expect(all[0]!.isStopped).toBe(isInterrupted)
+      await answerLast(all[0]!)
+      expect(told).toHaveLength(0)
+      latest.ask(question('7-iron'))
+      await answerLast(all.at(-1)!)
+      expect(told).toEqual([{ finishes: { club: '7-iron' } }])
+    }
   })
 
-  it('says that a worker broke, and starts another for the next question', () => {
-    const told: Answered[] = []
-    const { spawn, all } = puppets()
-    const latest = latestAnswer(spawn, (answered) => told.push(answered))
+  it('says that a worker broke, and starts another for the next question', async () => {
+    const { latest, all, told } = asking()
     latest.ask(question('driver'))
     all[0]!.onerror?.({ message: 'out of memory' })
+    await turn()
     expect(told[0]?.fault?.message).toBe('out of memory')
     latest.ask(question('7-iron'))
-    answerLast(all[1]!)
+    await answerLast(all[1]!)
     expect(told).toHaveLength(2)
+  })
+
+  it('stops its worker, asked or not', async () => {
+    const { latest, all, told } = asking()
+    latest.ask(question('driver'))
+    latest.stop()
+    await turn()
+    expect(all[0]!.isStopped).toBe(true)
+    expect(told).toHaveLength(0)
   })
 })

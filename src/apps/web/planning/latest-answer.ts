@@ -1,14 +1,7 @@
-import type { Answered, Asked, Question } from './questions.ts'
+import type { Lane } from '#outside/workers/lane.ts'
+import type { Answered, Question } from './questions.ts'
 
-/** The part of a worker that is used, so that a test can stand in for the browser. */
-export interface WorkerPort {
-  postMessage(asked: Asked): void
-  onmessage: ((event: { data: Answered }) => void) | null
-  onerror: ((event: { message?: string }) => void) | null
-  terminate(): void
-}
-
-/** Asks a worker and keeps only what is still wanted. */
+/** Asks and keeps only what is still wanted. */
 export interface LatestAnswer {
   /** Asks; an older question that is not answered yet is forgotten, its answer never told. */
   ask(question: Question): void
@@ -18,67 +11,54 @@ export interface LatestAnswer {
 }
 
 /**
- * One worker that is asked again and again while only the latest answer matters. While it works, the newest question
- * waits; `isInterrupted` starts a fresh worker instead of waiting, for questions that take long.
+ * One lane that is asked again and again while only the latest answer matters. While it works, the newest question
+ * waits; `isInterrupted` stops the work instead of waiting, for questions that take long.
  */
 export function latestAnswer(
-  spawn: () => WorkerPort,
+  lane: Lane<Question, Answered>,
   tell: (answered: Answered) => void,
   isInterrupted = false,
 ): LatestAnswer {
-  let worker: WorkerPort | null = null
-  let busyWith: number | null = null
   let waiting: Question | null = null
-  let count = 0
-  let wanted = 0
+  let working: AbortController | null = null
+  let isWanted = false
 
-  function start(): WorkerPort {
-    const fresh = spawn()
-    fresh.onmessage = ({ data }) => {
-      busyWith = null
-      if (data.id === wanted) tell(data)
-      if (waiting !== null) send(waiting)
+  async function work(): Promise<void> {
+    while (waiting !== null) {
+      const question: Question = waiting
+      waiting = null
+      isWanted = true
+      working = new AbortController()
+      const answered = await lane.run(question, working.signal).catch(faultOf)
+      if (isWanted) tell(answered)
     }
-    fresh.onerror = ({ message }) => {
-      const id = busyWith
-      stopWorker()
-      if (id === wanted)
-        tell({ id, fault: { code: '', message: message ?? 'The planner stopped.', where: 'worker' } })
-    }
-    return fresh
+    working = null
   }
 
-  function send(question: Question): void {
-    worker ??= start()
+  function forget(): void {
     waiting = null
-    count += 1
-    busyWith = count
-    wanted = count
-    worker.postMessage({ id: count, question })
-  }
-
-  function stopWorker(): void {
-    worker?.terminate()
-    worker = null
-    busyWith = null
+    isWanted = false
+    if (isInterrupted) working?.abort()
   }
 
   return {
     ask(question) {
-      if (busyWith === null) send(question)
-      else if (isInterrupted) {
-        stopWorker()
-        send(question)
-      } else {
-        waiting = question
-        wanted = -1
-      }
+      forget()
+      waiting = question
+      if (working === null) void work()
     },
-    forget() {
-      waiting = null
-      wanted = -1
-      if (isInterrupted && busyWith !== null) stopWorker()
+    forget,
+    stop() {
+      forget()
+      working?.abort()
+      void lane.close()
     },
-    stop: stopWorker,
+  }
+}
+
+/** A worker that broke: a defect of ours, or no memory left. */
+function faultOf(error: unknown): Answered {
+  return {
+    fault: { code: '', message: error instanceof Error ? error.message : String(error), where: 'worker' },
   }
 }

@@ -1,39 +1,30 @@
 import { Failure } from '#faults/failure.ts'
-import type { Hole } from '#golf/course/hole.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
-import { type HoleGround, holeGround } from '#golf/strategy/hole-model.ts'
+import { keptGround } from '#golf/strategy/kept-ground.ts'
 import { planHole } from '#golf/strategy/plan-hole.ts'
+import { serveTasks } from '#outside/workers/serve-tasks.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import type { Answered, Asked, Question } from './questions.ts'
+import type { Answered, Question } from './questions.ts'
 
 declare const self: DedicatedWorkerGlobalScope
 
+/** One dragged aim asks for many lines of one hole, and the next plan is most often of the same hole. */
+const layGround = keptGround()
+
 /** The worker's one job: a question in, an answer out, so that the page never waits. */
-self.onmessage = ({ data: { id, question } }: MessageEvent<Asked>): void => {
+serveTasks(self, (question: Question): Answered => {
   try {
-    self.postMessage({ id, ...answer(question) } satisfies Answered)
+    return answer(question)
   } catch (error) {
-    const fault =
-      error instanceof Failure
-        ? { code: error.code, message: error.message, where: error.where }
-        : { code: '', message: error instanceof Error ? error.message : String(error), where: '' }
-    self.postMessage({ id, fault } satisfies Answered)
+    if (!(error instanceof Failure)) throw error
+    return { fault: { code: error.code, message: error.message, where: error.where } }
   }
-}
+})
 
-/** The ground of the last hole asked about: one dragged aim asks for many lines of one hole. */
-let laidOut: { readonly key: string; readonly ground: HoleGround } | null = null
-
-function groundOf(hole: Hole): HoleGround {
-  const key = JSON.stringify(hole)
-  if (laidOut?.key !== key) laidOut = { key, ground: holeGround(hole) }
-  return laidOut.ground
-}
-
-function answer(question: Question): Omit<Answered, 'id'> {
+function answer(question: Question): Answered {
   if (question.kind === 'finishes') {
     const { hole, player, day, club, headingDegrees } = question
-    const ground = groundOf(hole)
+    const ground = layGround(hole)
     const finishes = finishesOf({ hole, player, day, club, headingDegrees, ground })
     const cellMetres = ground.places.coarse.resolution
     return { finishes: { club, headingDegrees, cellMetres, ...finishes } }
@@ -48,6 +39,9 @@ function answer(question: Question): Omit<Answered, 'id'> {
       }
     : {}
   return {
-    plan: planHole({ courseName, hole, player, day, units, ...pace, ...(club === null ? {} : { club }) }),
+    plan: planHole(
+      { courseName, hole, player, day, units, ...pace, ...(club === null ? {} : { club }) },
+      layGround,
+    ),
   }
 }

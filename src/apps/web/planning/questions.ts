@@ -42,15 +42,8 @@ export interface Finishes {
   readonly ground: readonly OutcomeGround[]
 }
 
-/** A question on its way to a worker. */
-export interface Asked {
-  readonly id: number
-  readonly question: Question
-}
-
-/** A worker's answer: to which question, and a plan, finishes, or what went wrong. */
+/** A worker's answer: a plan, finishes, or what went wrong. */
 export interface Answered {
-  readonly id: number
   readonly plan?: Plan
   readonly finishes?: Finishes
   readonly fault?: Trouble

@@ -3,8 +3,10 @@ import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
-import { type LatestAnswer, latestAnswer, type WorkerPort } from './latest-answer.ts'
-import type { Answered, Finishes, PlanQuestion, Trouble } from './questions.ts'
+import type { Lane } from '#outside/workers/lane.ts'
+import { type WorkerPort, workerLane } from '#outside/workers/worker-lane.ts'
+import { type LatestAnswer, latestAnswer } from './latest-answer.ts'
+import type { Answered, Finishes, PlanQuestion, Question, Trouble } from './questions.ts'
 
 /** What is planned: the hole as cut, the player, the conditions. `null` while something is missing. */
 export interface Situation {
@@ -40,7 +42,7 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
   const next = useRef<PlanQuestion | null>(null)
 
   useEffect(() => {
-    const first = latestAnswer(spawnPlanner, ({ plan, fault }) => {
+    const first = latestAnswer(planner(), ({ plan, fault }) => {
       setPlanning((before) => {
         if (before.isFull) return before
         if (plan !== undefined) return { plan, isCurrent: true, isFull: false, trouble: null }
@@ -55,7 +57,7 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
           : { plan, isCurrent: true, isFull: true, trouble: null },
       )
     }
-    const full = latestAnswer(spawnPlanner, tell, true)
+    const full = latestAnswer(planner(), tell, true)
     workers.current = { first, full }
     return () => {
       first.stop()
@@ -102,7 +104,7 @@ export function useFinishes(
   const asked = useRef<Situation | null>(null)
 
   useEffect(() => {
-    const latest = latestAnswer(spawnPlanner, ({ finishes }) => {
+    const latest = latestAnswer(planner(), ({ finishes }) => {
       if (finishes !== undefined && asked.current !== null) setAnswer({ finishes, situation: asked.current })
     })
     worker.current = latest
@@ -134,6 +136,10 @@ function turned(finishes: Finishes, headingDegrees: number): Finishes {
   return { ...finishes, headingDegrees, x, y }
 }
 
-function spawnPlanner(): WorkerPort {
-  return new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerPort
+/** A lane to one worker of the planner's. */
+function planner(): Lane<Question, Answered> {
+  return workerLane(
+    () =>
+      new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerPort,
+  )
 }
