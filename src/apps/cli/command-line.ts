@@ -6,6 +6,7 @@ import { measureCommand } from './measure-command.ts'
 import { planCommand } from './plan-command.ts'
 import { reliefCommand } from './relief-command.ts'
 import { serveCommand } from './serve-command.ts'
+import { thumbCommand } from './thumb-command.ts'
 
 /**
  * The words of `marram`: commands, options and what they say of themselves. `done` takes the exit code of the
@@ -111,6 +112,24 @@ export function commandLine(
     .option('--picture <file>', 'write a chart of spots and relief areas (.svg)')
     .action(async (course, _own, command) =>
       done(await reliefCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('thumb')
+    .description('where each rule of thumb is right, indifferent or wrong on a hole, and by how much')
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .requiredOption('--hole <ref>', 'the hole, by its number or name on the card')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--wind <from:speed>', 'into:7, behind:7, left:7 or right:7, metres a second')
+    .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
+    .option(
+      '--lie <lies>',
+      'what the ball sits in along the hole, commas between (fairway,rough unless given)',
+    )
+    .action(async (course, _own, command) =>
+      done(await thumbCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program

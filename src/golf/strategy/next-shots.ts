@@ -1,6 +1,5 @@
-import type { Hole } from '#golf/course/hole.ts'
-import { headingCrossings } from '#numbers/geometry/heading-crossings.ts'
 import type { Candidate } from './evaluate-stroke.ts'
+import { greenNumbers, numberOfTotal } from './green-numbers.ts'
 import type { HoleModel } from './hole-model.ts'
 import type { HoleProblem } from './hole-problem.ts'
 import { lieOfGround } from './lie-of-ground.ts'
@@ -14,8 +13,6 @@ import type { ShotTable } from './shot-table.ts'
 const LEAST_SHARE = 0.1
 /** No more next shots than this: a page holds few facts. */
 const MOST_NEXT_SHOTS = 2
-/** A shot whose total ends this far short of the green is a layup, metres. */
-const SHORT_OF_GREEN_METRES = 8
 
 /** What to play next from the likeliest lies that a stroke leaves: the middle ball of each, by what it leaves. */
 export function nextShots(model: HoleModel, problem: HoleProblem, { ends }: Candidate): NextShot[] {
@@ -55,8 +52,9 @@ function nextFrom(model: HoleModel, problem: HoleProblem, place: number): NextSh
   const lie = lieOfGround(groundOf(model.places, place))
   if (!table || !lie) return []
   const from = { x_m: model.places.x[place] as number, y_m: model.places.y[place] as number }
-  const { number, at } = numberFor(model.hole, from, table)
-  const isLayup = number === 'layup'
+  const numbers = greenNumbers(model.hole, [from.x_m, from.y_m])
+  const number = numberOfTotal(numbers, expectedTotal(table))
+  const at = number === 'layup' ? null : numbers[number]
   return [
     {
       from,
@@ -64,32 +62,10 @@ function nextFrom(model: HoleModel, problem: HoleProblem, place: number): NextSh
       club: table.shot.club,
       shape: table.shot.shape,
       number,
-      distance_m: isLayup ? null : at,
-      plays_m: isLayup ? null : playsToPin(model, [from.x_m, from.y_m], at),
+      distance_m: at,
+      plays_m: at === null ? null : playsToPin(model, [from.x_m, from.y_m], at),
     },
   ]
-}
-
-/** The number of the green that the middle of a pattern's finishes is nearest to, with its distance in metres, or a layup when it is short of them all. */
-function numberFor(
-  hole: Hole,
-  from: { readonly x_m: number; readonly y_m: number },
-  table: ShotTable,
-): { readonly number: NextShot['number']; readonly at: number } {
-  const total = expectedTotal(table)
-  const toPin = Math.atan2(hole.pin[0] - from.x_m, hole.pin[1] - from.y_m)
-  const crossings = hole.green ? headingCrossings(hole.green, [from.x_m, from.y_m], toPin) : []
-  const front = crossings[0] ?? Math.hypot(hole.pin[0] - from.x_m, hole.pin[1] - from.y_m)
-  const back = crossings.at(-1) ?? front
-  if (total < front - SHORT_OF_GREEN_METRES) return { number: 'layup', at: total }
-  const numbers: { readonly number: NextShot['number']; readonly at: number }[] = [
-    { number: 'front', at: front },
-    { number: 'middle', at: (front + back) / 2 },
-    { number: 'back', at: back },
-  ]
-  return numbers.reduce((nearest, one) =>
-    Math.abs(one.at - total) < Math.abs(nearest.at - total) ? one : nearest,
-  )
 }
 
 /** Stock carry as played today from this lie, with the stock run. */

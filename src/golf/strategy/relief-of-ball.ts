@@ -1,4 +1,3 @@
-import { Failure } from '#faults/failure.ts'
 import type { Day } from '#golf/course/day.ts'
 import { groundAt } from '#golf/course/ground-at.ts'
 import type { Hole } from '#golf/course/hole.ts'
@@ -14,6 +13,7 @@ import { RULING, reliefNotes } from './relief/relief-notes.ts'
 import { type ChosenSpot, emptyOf, pointOf, ranked, rowOf } from './relief/relief-rows.ts'
 import { bestSpot } from './relief/value-of-spot.ts'
 import type { Relief } from './relief.ts'
+import { requireGreen } from './require-green.ts'
 import { CLUB_LENGTH_METRES, TEEING_AREA_METRES } from './settings.ts'
 import { solveHole } from './solve-hole.ts'
 
@@ -46,12 +46,7 @@ export interface ReliefQuestion {
  */
 export function reliefOfBall(question: ReliefQuestion): Relief {
   const { hole, player } = question
-  if (hole.green === null)
-    throw new Failure(
-      'MAR-PLAN-001',
-      `Hole ${hole.ref} cannot be planned: the survey has no green for it. Draw or type the green first.`,
-      `hole ${hole.ref}`,
-    )
+  requireGreen(hole)
   const trouble = troubleOf(question)
   const situation = ballSituation(hole, trouble)
   const clubLengthMetres = question.clubLengthMetres ?? CLUB_LENGTH_METRES

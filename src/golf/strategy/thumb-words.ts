@@ -1,0 +1,61 @@
+import { metresToYards } from '#numbers/units/units.ts'
+import type { LengthUnits } from './plan-sentence.ts'
+import type { BestLeave, LieThumb, ThumbRule } from './thumb.ts'
+
+const RULES: Readonly<Record<Exclude<ThumbRule['rule'], 'short-of-water'>, string>> = {
+  'back-number': 'Play to the back number',
+  'fat-side': 'Miss on the fat side',
+  'full-club': 'Lay up to a full club',
+}
+
+/** A rule in the words of the trade: `Stay short of the burn`. */
+export function ruleWords({ rule, hazard }: Pick<ThumbRule, 'rule' | 'hazard'>): string {
+  return rule === 'short-of-water' ? `Stay short of the ${hazard}` : RULES[rule]
+}
+
+/** `From the tee`, `From the fairway`, `From first cut`, `Out of a bunker`. */
+export function fromWords(lie: LieThumb['lie']): string {
+  switch (lie) {
+    case 'tee':
+    case 'fairway':
+      return `From the ${lie}`
+    case 'bunker':
+      return 'From a bunker'
+    case 'heavy':
+      return 'From heavy grass'
+    default:
+      return `From ${lie.replace('-', ' ')}`
+  }
+}
+
+/** Where each rule turns, a sentence each: right at one distance, wrong at another. */
+export function turnSentences({ lie, rules }: LieThumb, units: LengthUnits): string[] {
+  return rules.flatMap((rule) =>
+    rule.turns.map(
+      ({ right_m, wrong_m, at_m }) =>
+        `${fromWords(lie)} "${ruleWords(rule)}" is right at ${far(right_m, units)} and wrong at ${far(wrong_m, units)}; it turns at about ${far(at_m, units)}.`,
+    ),
+  )
+}
+
+/** Where the choice between going for the green and laying up turns; empty where it never does. */
+export function switchSentences({ lie, go }: LieThumb, units: LengthUnits): string[] {
+  return go.switches.map(({ at_m, to, by }) => {
+    const where = `${fromWords(lie)} ${to === 'go' ? 'go for the green' : 'lay up'} from ${far(at_m, units)} in`
+    return by === 'reach' && to === 'go' ? `${where}, as soon as it is in reach.` : `${where}.`
+  })
+}
+
+/** What to leave: nearer is better, but where it is not. */
+export function leaveSentences({ strokes, worseThanLonger }: BestLeave, units: LengthUnits): string[] {
+  if (strokes.length === 0) return []
+  if (worseThanLonger.length === 0) return ['In the fairway nearer is better all the way to the green.']
+  return worseThanLonger.map(
+    ({ leave_m, longer_m }) =>
+      `In the fairway ${far(leave_m, units)} left costs more than ${far(longer_m, units)}: leave the longer one.`,
+  )
+}
+
+function far(metres: number, units: LengthUnits): string {
+  return `${Math.round(units === 'yards' ? metresToYards(metres) : metres)} ${units}`
+}

@@ -1,0 +1,26 @@
+import type { HazardMeasure, HoleMeasures } from '#golf/course/hole-measures.ts'
+import type { Rule } from './rule.ts'
+import { SHORT_OF_WATER_METRES, WATER_IN_PLAY_METRES } from './settings.ts'
+
+/** "Stay short of the water", once for each penalty area that is in play. */
+export function watersInPlay({ hazards }: HoleMeasures): Rule[] {
+  return hazards
+    .filter(({ ground }) => ground === 'penalty-red' || ground === 'penalty-yellow')
+    .filter(({ offsetMetres }) => Math.abs(offsetMetres) <= WATER_IN_PLAY_METRES)
+    .map(shortOf)
+}
+
+/** A shot stays short when its usual finish does by a margin; it departs when it finishes level with the water or past it. */
+function shortOf({ name, side, reachMetres }: HazardMeasure): Rule {
+  return {
+    name: 'short-of-water',
+    hazard: name ?? (side === 'across' ? 'water' : `water on the ${side}`),
+    sort: ({ along }) =>
+      along > reachMetres - SHORT_OF_WATER_METRES
+        ? null
+        : (option) => {
+            if (option.along <= reachMetres - SHORT_OF_WATER_METRES) return 'follows'
+            return option.along > reachMetres ? 'departs' : 'neither'
+          },
+  }
+}

@@ -1,0 +1,71 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { assembleCourse } from '../../src/golf/course/assemble-course.ts'
+import { REFERENCE_DAY } from '../../src/golf/course/day.ts'
+import { holeFromCourse } from '../../src/golf/course/hole-from-course.ts'
+import { completePlayer } from '../../src/golf/player/complete-player.ts'
+import { parsePlayer } from '../../src/golf/player/parse-player.ts'
+import { rulesOfThumb } from '../../src/golf/strategy/rules-of-thumb.ts'
+import { readSource } from '../../src/outside/formats/read-source.ts'
+
+// The tenth of the example course has a burn across the line 60 m before the pin (docs/method.md, "Rules of thumb").
+
+const reading = readSource(readFileSync('examples/sandrel-ness.course.geojson'), 'sandrel-ness')
+const { course } = assembleCourse(reading.features, reading)
+const hole = holeFromCourse(course, '10', {})
+const player = completePlayer(
+  parsePlayer(readFileSync('examples/aldous-brack.player.json', 'utf8'), 'aldous-brack'),
+)
+// Cells that hold the burn, which is 9 m wide, and few strikes: with 3 m and all of them the rule turns 1 m further out.
+const thumb = rulesOfThumb({
+  courseName: course.name,
+  hole,
+  player,
+  day: REFERENCE_DAY,
+  lies: ['fairway'],
+  cellMetres: 6,
+  quadrature: { good: 24, mishit: 8 },
+})
+const fairway = thumb.lies.find(({ lie }) => lie === 'fairway')
+
+describe('rules of thumb on an example hole', () => {
+  it('finds a rule that is right at one distance and wrong 30 m nearer, with both distances', () => {
+    const rule = fairway?.rules.find(({ rule }) => rule === 'short-of-water')
+    expect(rule?.hazard).toBe('burn')
+    const at = (metres: number): string | undefined =>
+      rule?.bands.find(({ from_m, to_m }) => metres <= from_m + 0.5 && metres >= to_m - 0.5)?.verdict
+    expect([230, 200].map(at)).toEqual(['right', 'wrong'])
+    expect(rule?.turns).toHaveLength(1)
+    const [turn] = rule?.turns ?? []
+    expect((turn?.right_m ?? 0) - (turn?.wrong_m ?? 0)).toBeLessThan(30)
+    expect(turn?.at_m).toBeLessThan(turn?.right_m ?? 0)
+    expect(turn?.at_m).toBeGreaterThan(turn?.wrong_m ?? 0)
+  })
+
+  it('prices every band on the side of its verdict, and by at least what is too close to call', () => {
+    for (const { rules } of thumb.lies)
+      for (const { bands } of rules)
+        for (const { verdict, saves, from_m, to_m } of bands) {
+          expect(from_m).toBeGreaterThanOrEqual(to_m)
+          if (verdict === 'right') expect(saves.least).toBeGreaterThanOrEqual(0.03)
+          if (verdict === 'wrong') expect(saves.most).toBeLessThanOrEqual(-0.03)
+          if (verdict === 'indifferent') expect(Math.max(-saves.least, saves.most)).toBeLessThan(0.03)
+        }
+  })
+
+  it('goes for the green from somewhere on, never lays up nearer, and then plays to a number', () => {
+    expect(fairway?.go.switches.map(({ to }) => to)).toEqual(['go'])
+    const [{ at_m } = { at_m: Number.NaN }] = fairway?.go.switches ?? []
+    for (const { from_m, number } of fairway?.places ?? [])
+      expect(number === 'layup', String(from_m)).toBe(from_m > at_m + 0.5)
+  })
+
+  it('knows what is left best: every leave costs more than a shorter one but where it says so', () => {
+    const { strokes, worseThanLonger } = thumb.leave
+    expect(strokes.length).toBeGreaterThan(15)
+    const excused = new Set(worseThanLonger.map(({ leave_m }) => leave_m))
+    for (const [index, { leave_m, strokes: here }] of strokes.entries())
+      if (!excused.has(leave_m))
+        expect(here).toBeLessThan(Math.min(...strokes.slice(0, index).map((one) => one.strokes)) + 0.03)
+  })
+})
