@@ -75,7 +75,7 @@ export async function stopFigures(): Promise<BatchFigure[]> {
   const { course } = await loadCourse(COURSE)
   const question = parseQuestion({ player: [PLAYER], hole: '7', draws: '0', flips: false })
   const asked = askHole(course, '7', REFERENCE_DAY, question)
-  const task = planQuestion(asked, course.name, loadPlayer(PLAYER), question, 'yards')
+  const task = planQuestion(asked, course, loadPlayer(PLAYER), question, 'yards')
   // A hole without a green is answered at once: so the thread has started before a plan is begun.
   const nothing = { ...task, hole: { ...task.hole, green: null } }
   const pool = planPool(1)

@@ -5,6 +5,7 @@ import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { parseRelativeWind } from '#golf/course/parse-relative-wind.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
+import { objectiveOf } from './objective-of.ts'
 import type { Question } from './parse-question.ts'
 import type { ReaderUnits } from './units-of-the-reader.ts'
 
@@ -23,16 +24,16 @@ export function askHole(course: Course, ref: string, day: Day, { tee, pin, wind 
   }
 }
 
-/** What the planner is asked about the hole: a plain record, which any thread can be handed. */
+/** What the planner is asked about the hole: a plain record, which any thread can be handed. Throws what an opponent's file throws. */
 export function planQuestion(
   { hole, day }: AskedHole,
-  courseName: string,
+  course: Course,
   player: Player,
-  { from, lie, stance, club, draws, flips }: Question,
+  { from, lie, stance, club, draws, flips, objective }: Question,
   units: ReaderUnits,
 ): PlanQuestion {
   return {
-    courseName,
+    courseName: course.name,
     hole,
     player,
     day,
@@ -43,5 +44,6 @@ export function planQuestion(
     ...(stance === undefined ? {} : { stance }),
     ...(club === undefined ? {} : { club }),
     ...(draws === undefined ? {} : { draws }),
+    ...(objective === undefined ? {} : { objective: objectiveOf(objective, { course, hole, player, day }) }),
   }
 }

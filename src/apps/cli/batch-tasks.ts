@@ -72,7 +72,7 @@ export function batchTasks({ course, hole, players, day, question, units }: Batc
     return players.map((player) => ({
       asked,
       player,
-      question: planQuestion(asked, course.name, player.player, question, units),
+      question: planQuestion(asked, course, player.player, question, units),
     }))
   }
 }

@@ -78,7 +78,20 @@ export function commandLine(
     )
     .option('--stance <slopes>', 'slopes under the feet, degrees: uphill:5 or downhill:5, above:3 or below:3')
     .option('--club <name>', 'play this club now, and see what it costs')
-    .option('--objective <what>', 'strokes; others are not planned yet')
+    .option(
+      '--objective <what>',
+      'strokes (unless given), points, match, or at-most:K for the chance of K strokes or fewer on the hole',
+    )
+    .option(
+      '--played <count>',
+      'strokes used on the hole before this one, penalties counted (0 unless given)',
+    )
+    .option(
+      '--strokes-received <count>',
+      'handicap strokes on the hole (by the card unless given), −1 for one given',
+    )
+    .option('--opponent <file>', 'whom the match is against (.player.json)')
+    .option('--opponent-score <count>', 'or the strokes that the opponent takes on the hole')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
     .option('--no-flips', 'leave out what would change the plan, which takes most of the time')
     .option('--picture <file>', 'write a drawing of the plan (.svg)')

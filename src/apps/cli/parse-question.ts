@@ -3,6 +3,7 @@ import { parseRelativeWind } from '#golf/course/parse-relative-wind.ts'
 import type { SeenLie } from '#golf/player/player.ts'
 import type { Stance } from '#golf/player/stance.ts'
 import type { Point } from '#numbers/geometry/point.ts'
+import { type AskedObjective, parseObjective } from './parse-objective.ts'
 import { parseCount, parseLie, parsePin, parsePoint, parseStance } from './parse-values.ts'
 import type { PlanOptions } from './plan-options.ts'
 import { MOST_DRAWS, MOST_WORKERS } from './settings.ts'
@@ -21,11 +22,12 @@ export interface Question {
   readonly flips: boolean
   /** Threads for more than one plan; 0 = none but this. */
   readonly workers: number | undefined
+  /** `undefined` = the fewest strokes. */
+  readonly objective: AskedObjective | undefined
 }
 
-/** The options of a plan as values. Throws MAR-USAGE-002 and 003 and MAR-DAY-006, before any file is read. */
+/** The options of a plan as values. Throws MAR-USAGE-002 and MAR-DAY-006, before any file is read. */
 export function parseQuestion(options: PlanOptions): Question {
-  refuseObjective(options.objective)
   // What the wind means waits for the hole, but whether it is one need not: a round would fail hole by hole.
   if (options.wind !== undefined) parseRelativeWind(options.wind, 0)
   if (options.lie !== undefined && options.from === undefined)
@@ -48,6 +50,7 @@ export function parseQuestion(options: PlanOptions): Question {
     club: options.club === undefined ? undefined : parseClub(options.club),
     draws: options.draws === undefined ? undefined : parseCount(options.draws, '--draws', 0, MOST_DRAWS),
     wind: options.wind,
+    objective: parseObjective(options),
     // The page of more than one plan has no room for them.
     flips:
       options.flips && ((options.hole !== 'all' && options.player.length === 1) || isForProgram(options)),
@@ -76,19 +79,4 @@ function refuseTwoForms({ json, jsonLines, picture, player }: PlanOptions): void
 
 function isForProgram({ json, jsonLines }: PlanOptions): boolean {
   return json === true || jsonLines === true
-}
-
-function refuseObjective(objective: string | undefined): void {
-  if (objective === undefined || objective === 'strokes') return
-  if (/^(points|match|at-most:\d+)$/.test(objective))
-    throw new Failure(
-      'MAR-USAGE-003',
-      `Plans for ${objective} are not made yet; only strokes.`,
-      '--objective',
-    )
-  throw new Failure(
-    'MAR-USAGE-002',
-    `"${objective}" is no objective. Write strokes; points, match and at-most:K will follow.`,
-    '--objective',
-  )
 }

@@ -25,5 +25,5 @@ export interface PlannedHole extends AskedHole {
 /** Chooses the hole and plans it here. Throws what choosing and planning throw. */
 export function planOne({ course, ref, player, day, question, units }: HoleQuestion): PlannedHole {
   const asked = askHole(course, ref, day, question)
-  return { ...asked, plan: timedPlan(planQuestion(asked, course.name, player, question, units)) }
+  return { ...asked, plan: timedPlan(planQuestion(asked, course, player, question, units)) }
 }

@@ -14,6 +14,10 @@ export interface PlanOptions extends GlobalOptions {
   readonly stance?: string
   readonly club?: string
   readonly objective?: string
+  readonly opponent?: string
+  readonly opponentScore?: string
+  readonly strokesReceived?: string
+  readonly played?: string
   readonly draws?: string
   readonly picture?: string
   /** False with `--no-flips`. */

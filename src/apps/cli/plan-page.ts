@@ -1,12 +1,12 @@
 import pc from 'picocolors'
 import type { OutcomeGround, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
+import { formatCells, formatColumns, formatText } from './format-text.ts'
 import type { Machine } from './machine.ts'
 import type { PlannedHole } from './plan-one.ts'
 import {
   aimLine,
   aimText,
-  costText,
   flipLines,
   leaveText,
   nextShotText,
@@ -45,6 +45,7 @@ export function planPage(planned: PlannedHole, units: ReaderUnits, machine: Mach
     plan.sentence,
     '',
     `${valueText(plan)}${verdictText(plan)}`,
+    ...(plan.format?.notes ?? []),
     '',
     ...clubLines(plan, aimLine(planned), units),
     ...listed('What would change it', flipLines(plan.flips, units)),
@@ -57,7 +58,8 @@ export function planPage(planned: PlannedHole, units: ReaderUnits, machine: Mach
 }
 
 /** The expected score, and between which scores it lies for the players that this one may be. */
-function valueText({ value, method }: Plan): string {
+function valueText({ value, method, format, situation }: Plan): string {
+  if (format !== null) return formatText(situation.objective, format, method.draws)
   if (method.draws === 0) return `Expected score ${twentieth(value.strokes)}.`
   return `Expected score ${twentieth(value.strokes)}, between ${twentieth(value.low)} and ${twentieth(value.high)}.`
 }
@@ -110,11 +112,8 @@ function pinText({ plays }: Plan, units: ReaderUnits): string {
   return plays === null ? '' : `, the pin at ${playingText(plays.pin_m, plays.plays_m, units)}`
 }
 
-function clubLines(
-  { options, overruled, method }: Plan,
-  line: (option: PlanOption) => SentenceLine,
-  units: ReaderUnits,
-): string[] {
+function clubLines(plan: Plan, line: (option: PlanOption) => SentenceLine, units: ReaderUnits): string[] {
+  const { options, overruled, method } = plan
   const shown = options.filter((option, place) => place < CLUBS_PRINTED || option.club === overruled?.club)
   const rest = options.length - shown.length
   const more =
@@ -132,7 +131,7 @@ function clubLines(
     { heading: 'aim' },
     ...(hasWays ? [{ heading: 'past the trees' }] : []),
     { heading: 'score', isFigure: true },
-    { heading: 'costs', isFigure: true },
+    ...formatColumns(plan),
     ...(method.draws === 0 ? [] : [{ heading: 'best in %', isFigure: true }]),
     ...outcomes.map(({ heading }) => ({ heading: `${heading} %`, isFigure: true })),
     { heading: `leaves ${units === 'yards' ? 'yd' : 'm'}` },
@@ -142,7 +141,7 @@ function clubLines(
     aimText(option, line(option), units),
     ...(hasWays ? [wayText(option)] : []),
     option.strokes.toFixed(2),
-    costText(option.cost),
+    ...formatCells(plan, option),
     ...(method.draws === 0 ? [] : [shareText(option.best_in_draws)]),
     ...outcomes.map(({ grounds }) => shareText(share(option, grounds))),
     leaveText(option, units),

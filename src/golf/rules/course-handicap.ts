@@ -11,7 +11,6 @@ export interface TeeRating {
 /**
  * The course handicap, not rounded: index × slope / 113 + (rating − par).
  * Source: Rules of Handicapping 2024, Rule 6.1a.
- * @public the plan's objectives with strokes received will use it.
  */
 export function courseHandicap(rating: TeeRating): number {
   return thousandThirtieths(rating) / 1130
@@ -20,7 +19,6 @@ export function courseHandicap(rating: TeeRating): number {
 /**
  * The playing handicap in whole strokes: the course handicap times an allowance in per cent, rounded once, halves up.
  * Source: Rules of Handicapping 2024, Rule 6.2.
- * @public the plan's objectives with strokes received will use it.
  */
 export function playingHandicap(rating: TeeRating, allowancePercent: number): number {
   return roundHalfUp(thousandThirtieths(rating) * allowancePercent, 113_000)
@@ -28,7 +26,6 @@ export function playingHandicap(rating: TeeRating, allowancePercent: number): nu
 
 /**
  * The index for nine holes in tenths: half of it, halves up. Source: Rules of Handicapping 2024, Rule 6.1b.
- * @public the plan's objectives with strokes received will use it.
  */
 export function nineHoleIndexTenths(indexTenths: number): number {
   return roundHalfUp(indexTenths, 2)

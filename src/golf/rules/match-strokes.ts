@@ -1,7 +1,6 @@
 /**
  * Strokes each player receives in a match: the difference to the lowest playing handicap, which goes down to zero.
  * Source: Rules of Handicapping 2024, Appendix C.
- * @public the objective "match" will use it.
  */
 export function matchStrokes(playingHandicaps: readonly number[]): number[] {
   const lowest = Math.min(...playingHandicaps)

@@ -7,20 +7,25 @@ import { cautionsOf } from './cautions.ts'
 import { doubtOfDraws } from './doubt-of-draws.ts'
 import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
 import { findFlips } from './find-flips.ts'
+import { planFormat } from './format/plan-format.ts'
+import { limitsOf } from './format-settings.ts'
+import { worthWords } from './format-words.ts'
 import { type HoleGround, holeGround, holeModel } from './hole-model.ts'
-import { mainHazard } from './main-hazard.ts'
+import { type MainHazard, mainHazard } from './main-hazard.ts'
 import type { SolvedHole } from './neighbour.ts'
 import { nextShots } from './next-shots.ts'
-import type { Plan } from './plan.ts'
+import type { Objective } from './objective.ts'
+import type { FormatPart, Plan, PlanOption } from './plan.ts'
 import { isNearGreen, planNearGreen } from './plan-near-green.ts'
 import { bestByClub, planOptions } from './plan-options.ts'
-import { type LengthUnits, planSentence } from './plan-sentence.ts'
+import { type LengthUnits, type PlanFacts, planSentence, type SentenceLine } from './plan-sentence.ts'
 import { pinPlays } from './plays-to-pin.ts'
 import { scoreChances } from './score-distribution.ts'
 import { sentenceLine } from './sentence-line.ts'
 import {
   DRAWS,
   REFINED_QUADRATURE,
+  SHORT_GAME_METRES,
   SOLVE_QUADRATURE,
   STROKE_LINE_STEP_DEGREES,
   STROKE_QUADRATURE,
@@ -49,6 +54,8 @@ export interface PlanQuestion {
   /** Draws of the player for the intervals; 0 = none. */
   readonly draws?: number
   readonly seed?: number
+  /** What the hole is played for; absent = the fewest strokes on average. */
+  readonly objective?: Objective
   readonly cellMetres?: number
   readonly quadrature?: { readonly good: number; readonly mishit: number }
   /** Whether to look for what flips the plan. */
@@ -78,8 +85,10 @@ export function planHole(
     )
   const ground = layGround(hole, question.cellMetres)
   const situation = situationOf(question, ground.places)
-  if (question.from !== undefined && isNearGreen(situation, hole))
+  if (question.from !== undefined && isNearGreen(situation, hole)) {
+    refuseNearGreen(question)
     return planNearGreen(question, ground.places, situation)
+  }
   const model = holeModel(ground, player, day)
   const quadrature = question.quadrature ?? SOLVE_QUADRATURE
   const { problem, values, solution } = solveHole(model, question.quadrature)
@@ -88,34 +97,54 @@ export function planHole(
     quadrature: STROKE_QUADRATURE,
     tries: strokeTries(model, problem.shots, situation, STROKE_LINE_STEP_DEGREES),
   })
-  const best = bestByClub(evaluation)
+  const draws = question.draws ?? DRAWS
+  const seed = question.seed ?? 1
+  const chances = scoreChances(model, problem, values)
+  const format = question.objective
+    ? planFormat({
+        model,
+        problem,
+        values,
+        chances,
+        situation,
+        evaluation,
+        objective: question.objective,
+        quadrature: { all: quadrature, best: question.quadrature ? null : REFINED_QUADRATURE },
+        draws,
+        seed,
+      })
+    : null
+  const best = format?.best ?? bestByClub(evaluation)
   const chosen = chooseClub(best, question.club, situation)
   const { flights, nearGreen } = model
   const solved: SolvedHole = { ground, player, day, flights, nearGreen, problem, values }
   const contenders = contendersOf(best, chosen)
-  const draws = question.draws ?? DRAWS
-  const doubt = draws > 0 ? doubtOfDraws(solved, situation, best, draws, question.seed ?? 1) : null
-  const options = planOptions(
+  const doubt = draws > 0 && !format ? doubtOfDraws(solved, situation, best, draws, seed) : null
+  const byStrokes = planOptions(
     model,
     situation,
     evaluation,
     best,
     values,
-    scoreChances(model, problem, values),
-    doubt?.clubs ?? new Map(),
+    chances,
+    format?.doubts ?? doubt?.clubs ?? new Map(),
   )
+  const options = format ? byStrokes.map(format.optionFor) : byStrokes
+  const part = format?.part(options) ?? null
   const hazard = mainHazard(model, contenders.slice(0, 3))
   const facts = {
-    verdict: verdictOf(options, draws),
+    verdict: verdictOf(options, draws, question.objective && limitsOf(question.objective.name)),
     options,
-    overruled: question.club ? { club: chosen.shot.club, cost: chosen.strokes - evaluation.value } : null,
+    overruled: question.club
+      ? { club: chosen.shot.club, cost: options[best.indexOf(chosen)]?.cost ?? 0 }
+      : null,
   }
   return {
     schema: 'plan/1',
     course: question.courseName,
     hole: { ref: hole.ref, par: hole.par, length_m: hole.lengthMetres, tee: hole.teeName },
     player: player.name,
-    situation: askedSituation(situation),
+    situation: askedSituation(situation, question.objective),
     value: {
       strokes: evaluation.value,
       low: Math.min(evaluation.value, doubt?.valueLow ?? evaluation.value),
@@ -123,10 +152,11 @@ export function planHole(
     },
     plays: pinPlays(model, [situation.x, situation.y]),
     ...facts,
-    flips: question.flips === false ? [] : findFlips(solved, situation, contenders, hazard),
+    flips: question.flips === false || format ? [] : findFlips(solved, situation, contenders, hazard),
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
     then: nextShots(model, problem, chosen),
-    sentence: planSentence(facts, sentenceLine(hole, situation), hazard, question.units ?? 'yards'),
+    format: part,
+    sentence: sentenceOf(question, facts, part, sentenceLine(hole, situation), hazard),
     cautions: cautionsOf(hole, day, player.guesses, solution.converged),
     guesses: [...player.guesses],
     method: {
@@ -144,14 +174,40 @@ export function planHole(
   }
 }
 
-function askedSituation({ x, y, lie, sit, stance }: Situation): Plan['situation'] {
+/** The plan in words, led by what the format changes. */
+function sentenceOf(
+  { units = 'yards', objective }: PlanQuestion,
+  facts: PlanFacts,
+  part: FormatPart | null,
+  lineFor: (option: PlanOption) => SentenceLine,
+  hazard: MainHazard | null,
+): string {
+  if (!part || !objective) return planSentence(facts, lineFor, hazard, units)
+  const costWords = (cost: number): string => worthWords(objective.name, cost)
+  return `${part.sentence} ${planSentence(facts, lineFor, hazard, units, costWords)}`
+}
+
+/** The short game's own choices are not weighed by what a score is worth. Throws a Failure. */
+function refuseNearGreen({ objective }: PlanQuestion): void {
+  if (objective)
+    throw new Failure(
+      'MAR-USAGE-003',
+      `Within ${SHORT_GAME_METRES} m of the hole plans are for the fewest strokes only.`,
+      `objective ${objective.name}`,
+    )
+}
+
+function askedSituation(
+  { x, y, lie, sit, stance }: Situation,
+  objective: Objective | undefined,
+): Plan['situation'] {
   return {
     x_m: x,
     y_m: y,
     lie,
     ...(sit && { sit }),
     ...(stance && { stance: { uphill_deg: stance.uphillDegrees, above_deg: stance.aboveDegrees } }),
-    objective: 'strokes',
+    objective: objective?.name ?? 'strokes',
   }
 }
 

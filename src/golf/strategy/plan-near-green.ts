@@ -120,6 +120,7 @@ export function planNearGreen(question: NearGreenQuestion, places: Places, situa
     flips: [],
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
     then: [],
+    format: null,
     sentence: nearGreenSentence(facts, question.units ?? 'yards'),
     cautions: [
       'For lessons and practice: during a counting round nothing may be computed from where the ball lies, and no device may read the green (Rule 4.3).',

@@ -18,13 +18,15 @@ export interface SentenceLine {
 
 /**
  * The plan in one or two plain sentences: the club, its start line, where it should finish, and the side on which to
- * miss. `hazard` is named when it lies on the other side. Lengths are rounded here and nowhere before.
+ * miss. `hazard` is named when it lies on the other side. Lengths are rounded here and nowhere before. `costWords` says
+ * what an option costs, in strokes by default.
  */
 export function planSentence(
   plan: PlanFacts,
   lineFor: (option: PlanOption) => SentenceLine,
   hazard: MainHazard | null,
   units: LengthUnits,
+  costWords: (cost: number) => string = strokesWords,
 ): string {
   const [first, second] = plan.options
   if (!first) return 'There is no club to play from here.'
@@ -33,7 +35,7 @@ export function planSentence(
     ? plan.options.find((option) => option.club === plan.overruled?.club)
     : undefined
   if (overruled && overruled !== first)
-    return `${words(overruled)} It costs ${strokesWords(overruled.cost)} against the ${clubWords(first)}.`
+    return `${words(overruled)} It costs ${costWords(overruled.cost)} against the ${clubWords(first)}.`
   if (plan.verdict !== 'too-close' || !second) return words(first)
   return `Too close to call between the ${clubWords(first)} and the ${clubWords(second)}: take the one you trust. ${words(first)}`
 }

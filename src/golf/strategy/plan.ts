@@ -1,6 +1,7 @@
 import type { Ground } from '#golf/course/ground.ts'
 import type { Lie, Sit } from '#golf/player/player.ts'
 import type { ShortShotKind } from '#golf/player/short-game-settings.ts'
+import type { ObjectiveName } from './objective.ts'
 import type { ShotShape } from './shots.ts'
 
 /** `plan/1`: the answer of `marram plan --json`, in SI. Field names are a promise to people outside. */
@@ -21,7 +22,7 @@ export interface Plan {
     /** How the ball sits and the slopes under the feet, where they were told. */
     readonly sit?: Sit
     readonly stance?: { readonly uphill_deg: number; readonly above_deg: number }
-    readonly objective: 'strokes'
+    readonly objective: 'strokes' | ObjectiveName
   }
   readonly value: { readonly strokes: number; readonly low: number; readonly high: number }
   /** The pin from the ball, and how far a carry to it plays today; `null` when no club of the player reaches so far, and near the green. */
@@ -32,6 +33,8 @@ export interface Plan {
   readonly then: readonly NextShot[]
   /** The club that was asked for against the plan, and its price in strokes; `null` when none was. */
   readonly overruled: { readonly club: string; readonly cost: number } | null
+  /** What the objective changes; `null` for the fewest strokes. */
+  readonly format: FormatPart | null
   readonly sentence: string
   readonly cautions: readonly string[]
   /** Paths of the player's numbers that are guesses of the prior. */
@@ -67,7 +70,11 @@ export interface PlanOption {
   }
   /** How far the middle good strike finishes today, carry and run, metres from the ball. */
   readonly total_m: number
+  /** Expected strokes with the plan for the fewest strokes after this one, whatever the objective. */
   readonly strokes: number
+  /** With an objective other than strokes: what this option is worth with the best plan for it after this stroke. */
+  readonly worth?: number
+  /** Against the first option, in strokes or in the unit of the objective. */
   readonly cost: number
   readonly cost_low: number
   readonly cost_high: number
@@ -96,6 +103,41 @@ export interface PlanOption {
   readonly aimCosts: readonly { readonly offset_m: number; readonly cost: number }[]
   /** Only near the green: where to land the ball, how it rolls, and how it goes wrong. */
   readonly short?: ShortPart
+}
+
+/**
+ * What an objective other than strokes changes. Worths are expected points, the chance of at most so many strokes, or of
+ * a match the hole won (a halved one counting ½).
+ */
+export interface FormatPart {
+  /** Strokes used on the hole before this one, and handicap strokes counted on it. */
+  readonly played: number
+  readonly received: number
+  /** Worth of the plan, and between which worths it lies for players that this one may be: one draw in ten below, one above. */
+  readonly value: number
+  readonly low: number
+  readonly high: number
+  /** The stroke that the fewest strokes ask for, and what that plan would be worth all along. */
+  readonly fewest_strokes: {
+    readonly club: string
+    readonly shape: ShotShape
+    readonly aim: PlanOption['aim']
+    readonly value: number
+  }
+  /** What planning for the objective gains against that, in all and by this stroke alone. */
+  readonly gain: number
+  readonly gain_here: number
+  /** What of the plan is another: this stroke's club, only its line, only later strokes, or nothing that could be noticed. */
+  readonly changes: 'club' | 'line' | 'later' | 'nothing'
+  /** Whether its scores lie further apart than those of the plan for the fewest strokes, or closer; `null` when nothing changes. */
+  readonly manner: 'attack' | 'protect' | null
+  /** How many strokes more it costs on average. */
+  readonly strokes_given_up: number
+  /** Chances of the hole against the opponent; `null` without one. */
+  readonly match: { readonly win: number; readonly halve: number; readonly lose: number } | null
+  /** What a reader must know of how it was counted. */
+  readonly notes: readonly string[]
+  readonly sentence: string
 }
 
 /** A chip, pitch, lob, sand shot or putt in detail, SI. */

@@ -1,0 +1,72 @@
+import { Failure } from '#faults/failure.ts'
+import { MOST_STROKES } from '#golf/strategy/settings.ts'
+import { parseCount } from './parse-values.ts'
+import type { PlanOptions } from './plan-options.ts'
+
+/** An objective as typed; files named in it are not opened yet. */
+export type AskedObjective = { readonly played: number } & (
+  | { readonly kind: 'points'; readonly received: number | undefined }
+  | { readonly kind: 'at-most'; readonly strokes: number }
+  | {
+      readonly kind: 'match'
+      readonly received: number | undefined
+      /** A player file, or the opponent's score on the hole. */
+      readonly opponent: string | number
+    }
+)
+
+/** Most handicap strokes on one hole, either way. */
+const MOST_RECEIVED = 4
+
+/** The objective of a plan; `undefined` = the fewest strokes. Throws MAR-USAGE-002. */
+export function parseObjective(options: PlanOptions): AskedObjective | undefined {
+  const { objective = 'strokes', opponent, opponentScore, strokesReceived, played } = options
+  const isMatch = objective === 'match'
+  const isPoints = objective === 'points'
+  if (!isMatch)
+    refuse(opponent ?? opponentScore, opponent === undefined ? '--opponent-score' : '--opponent', 'match')
+  if (!isMatch && !isPoints) refuse(strokesReceived, '--strokes-received', 'points or match')
+  if (objective === 'strokes') {
+    refuse(played, '--played', 'points, match or at-most:K')
+    return undefined
+  }
+  if (options.hole === 'all')
+    throw new Failure(
+      'MAR-USAGE-002',
+      'An objective is of one hole: give its number to --hole.',
+      '--objective',
+    )
+  const used = played === undefined ? 0 : parseCount(played, '--played', 0, MOST_STROKES)
+  const received =
+    strokesReceived === undefined
+      ? undefined
+      : parseCount(strokesReceived, '--strokes-received', -MOST_RECEIVED, MOST_RECEIVED)
+  if (isPoints) return { kind: 'points', received, played: used }
+  if (isMatch) {
+    if ((opponent === undefined) === (opponentScore === undefined))
+      throw new Failure(
+        'MAR-USAGE-002',
+        'A match needs an opponent: give --opponent with a player file, or --opponent-score with strokes on the hole.',
+        '--objective',
+      )
+    const against = opponent ?? parseCount(opponentScore as string, '--opponent-score', 1, MOST_STROKES)
+    return { kind: 'match', received, opponent: against, played: used }
+  }
+  const atMost = /^at-most:(.*)$/.exec(objective)
+  if (atMost === null)
+    throw new Failure(
+      'MAR-USAGE-002',
+      `"${objective}" is no objective. Write strokes, points, match or at-most:K with a number of strokes.`,
+      '--objective',
+    )
+  return {
+    kind: 'at-most',
+    strokes: parseCount(atMost[1] as string, '--objective', 1, MOST_STROKES - 1),
+    played: used,
+  }
+}
+
+function refuse(value: string | undefined, option: string, objectives: string): void {
+  if (value !== undefined)
+    throw new Failure('MAR-USAGE-002', `${option} goes with --objective ${objectives} only.`, option)
+}

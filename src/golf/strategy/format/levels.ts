@@ -1,0 +1,154 @@
+import { SETTLED_WORTH } from '../format-settings.ts'
+import type { HoleModel } from '../hole-model.ts'
+import { outcomePlace } from '../outcome.ts'
+import type { ScoreChances } from '../score-distribution.ts'
+import { MOST_STROKES } from '../settings.ts'
+import type { StrokeOutcomes } from './cell-strokes.ts'
+import { reliefChoice } from './relief-choice.ts'
+
+/** Worth and chance of each score of one place after some number of strokes. */
+export interface Prospect {
+  readonly worth: number
+  /** By the strokes of the whole hole, up to {@link MOST_STROKES}. */
+  readonly scores: Float64Array
+}
+
+/** What every place is worth after each number of strokes, penalties counted, by the best plan for a format. */
+export interface Levels {
+  /** From so many strokes on every score is worth the same. */
+  readonly settledFrom: number
+  /** Worth of lying at a place with so many strokes used. */
+  worth(used: number, place: number): number
+  /** Chance that the hole takes `score` strokes in all from there, by the plan of that level. */
+  scoreChance(used: number, place: number, score: number): number
+  /** Worth of a stroke whose ends are known, which makes `used` strokes; `again`: what playing again from there is worth, two strokes later. */
+  worthOfStroke(stroke: StrokeOutcomes, used: number, again: number): number
+  /** The same with the chance of each score. */
+  prospectOfStroke(stroke: StrokeOutcomes, used: number, again: Prospect): Prospect
+}
+
+/** A stroke with what it is worth. */
+export interface WeighedStroke {
+  readonly outcomes: StrokeOutcomes
+  readonly worth: number
+}
+
+/** Finds the best stroke from a state: `worthOf` weighs a candidate, and ties go to the first. */
+export type ImproveState = (
+  state: number,
+  worthOf: (outcomes: StrokeOutcomes) => number,
+) => WeighedStroke | null
+
+/**
+ * The best plan for a format by strokes used, backwards from where nothing matters any more down to `first`. A stroke
+ * leads only to later levels (at rest one on; relief one and its penalty on; stroke and distance two on, from the same
+ * place), so each level is one pass over the strokes and the answer is exact for the strokes that `improve` weighs. Near
+ * the green the chances of the short game stand as they are. `worths[k]`: worth of `k` strokes in all, the last entry
+ * that of all longer ones.
+ */
+export function solveLevels(
+  model: HoleModel,
+  chances: ScoreChances,
+  worths: readonly number[],
+  first: number,
+  improve: ImproveState,
+): Levels {
+  const { places, states, costs } = model
+  const settledFrom = settled(worths)
+  const worthOfScore = (score: number): number => worths[Math.min(score, worths.length - 1)] as number
+  const settledWorth = worthOfScore(settledFrom)
+  const byUsed: { readonly worth: Float64Array; readonly scores: readonly Float64Array[] }[] = []
+  const reliefs = reliefChoice(model)
+
+  const worth = (used: number, place: number): number => {
+    const level = used + 1 < settledFrom ? byUsed[used] : undefined
+    return level ? (level.worth[place] as number) : settledWorth
+  }
+  const scoreChance = (used: number, place: number, score: number): number => {
+    if (score <= used) return 0
+    const own = places.isShortGame[place] === 1 ? undefined : byUsed[used]?.scores[score]
+    return (own ?? chances[score - used])?.[place] ?? 0
+  }
+  /** Walks over what a stroke may lead to; place −1 is where it was played from. */
+  const follow = (
+    stroke: StrokeOutcomes,
+    used: number,
+    again: number,
+    visit: (chance: number, after: number, place: number) => void,
+  ): void => {
+    for (let end = 0; end < stroke.outcome.length; end++) {
+      const outcome = stroke.outcome[end] as number
+      const weight = stroke.weight[end] as number
+      if (costs.isSpecial[outcome] === 0) {
+        visit(weight, used, outcome)
+        continue
+      }
+      const played = costs.played[outcome] as number
+      if (played > 0) visit(weight * played, used, outcomePlace(places, outcome))
+      let back = costs.returned[outcome] as number
+      const relieved = costs.relieved[outcome] as number
+      if (relieved > 0) {
+        const drop = reliefs.best(outcome, used, worth)
+        if (drop.worth >= again) visit(weight * relieved, used + drop.penalty, drop.place)
+        else back += relieved
+      }
+      if (back > 0) visit(weight * back, used + 1, -1)
+    }
+  }
+  const worthOfStroke = (stroke: StrokeOutcomes, used: number, again: number): number => {
+    let sum = 0
+    follow(stroke, used, again, (chance, after, place) => {
+      sum += chance * (place < 0 ? again : worth(after, place))
+    })
+    return sum
+  }
+  const prospectOfStroke = (stroke: StrokeOutcomes, used: number, again: Prospect): Prospect => {
+    const scores = new Float64Array(MOST_STROKES + 1)
+    let sum = 0
+    follow(stroke, used, again.worth, (chance, after, place) => {
+      sum += chance * (place < 0 ? again.worth : worth(after, place))
+      for (let score = after + 1; score <= MOST_STROKES; score++)
+        scores[score] =
+          (scores[score] as number) +
+          chance * (place < 0 ? (again.scores[score] as number) : scoreChance(after, place, score))
+    })
+    return { worth: sum, scores }
+  }
+
+  for (let used = settledFrom - 2; used >= first; used--) {
+    const here = new Float64Array(places.count).fill(settledWorth)
+    for (let place = 0; place < places.count; place++) {
+      if (places.isShortGame[place] === 0) continue
+      let sum = 0
+      for (let strokes = 1; strokes <= MOST_STROKES; strokes++)
+        sum += ((chances[strokes] as Float64Array)[place] as number) * worthOfScore(used + strokes)
+      here[place] = sum
+    }
+    const level = { worth: here, scores: [] as Float64Array[] }
+    byUsed[used] = level
+    // No full stroke ends the hole: two strokes on every score is worth the same.
+    if (used + 2 >= settledFrom) continue
+    const scores = Array.from({ length: MOST_STROKES + 1 }, () => new Float64Array(places.count))
+    for (const state of states.order) {
+      const again = worth(used + 2, state)
+      const best = improve(state, (outcomes) => worthOfStroke(outcomes, used + 1, again))
+      if (best === null) continue
+      here[state] = best.worth
+      const prospect = prospectOfStroke(best.outcomes, used + 1, {
+        worth: again,
+        scores: Float64Array.from(scores.keys(), (score) => scoreChance(used + 2, state, score)),
+      })
+      for (const [score, chance] of prospect.scores.entries()) (scores[score] as Float64Array)[state] = chance
+    }
+    level.scores.push(...scores)
+  }
+  return { settledFrom, worth, scoreChance, worthOfStroke, prospectOfStroke }
+}
+
+/** The least score from which on all are worth the same, or near enough. */
+function settled(worths: readonly number[]): number {
+  const last = worths.at(-1) as number
+  let score = worths.length - 1
+  while (score > 0 && Math.abs((worths[score - 1] as number) - last) <= SETTLED_WORTH) score--
+  return score
+}
