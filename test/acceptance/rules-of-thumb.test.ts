@@ -54,10 +54,18 @@ describe('rules of thumb on an example hole', () => {
   })
 
   it('goes for the green from somewhere on, never lays up nearer, and then plays to a number', () => {
-    expect(fairway?.go.switches.map(({ to }) => to)).toEqual(['go'])
-    const [{ at_m } = { at_m: Number.NaN }] = fairway?.go.switches ?? []
+    const green = fairway?.go.find(({ over }) => over === null)
+    expect(green?.switches.map(({ to }) => to)).toEqual(['go'])
+    const at = green?.switches[0]?.at_m ?? Number.NaN
     for (const { from_m, number } of fairway?.places ?? [])
-      expect(number === 'layup', String(from_m)).toBe(from_m > at_m + 0.5)
+      expect(number === 'layup', String(from_m)).toBe(from_m > at + 0.5)
+  })
+
+  it('goes over the burn from where staying short of it turns wrong', () => {
+    const burn = fairway?.go.find(({ over }) => over === 'burn')
+    expect(burn?.switches.map(({ to }) => to)).toEqual(['go'])
+    const [turn] = fairway?.rules.find(({ rule }) => rule === 'short-of-water')?.turns ?? []
+    expect(Math.abs((burn?.switches[0]?.at_m ?? 0) - (turn?.at_m ?? 0))).toBeLessThan(10)
   })
 
   it('knows what is left best: every leave costs more than a shorter one but where it says so', () => {

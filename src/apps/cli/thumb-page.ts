@@ -3,6 +3,7 @@ import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import type { LieThumb, Thumb, ThumbBand, ThumbStroke } from '#golf/strategy/thumb.ts'
 import {
   fromWords,
+  layupSentences,
   leaveSentences,
   ruleWords,
   switchSentences,
@@ -34,7 +35,10 @@ export function thumbPage(thumb: Thumb, units: ReaderUnits, machine: Machine): s
       'Which number to play to',
       lies.flatMap((lie) => numberLines(lie, units)),
     ),
-    ...listed('What to leave', leaveSentences(thumb.leave, units)),
+    ...listed('What to leave', [
+      ...leaveSentences(thumb.leave, units),
+      ...lies.flatMap((lie) => layupSentences(lie, units)),
+    ]),
     ...listed('Mind', thumb.cautions),
   ]
 }

@@ -38,12 +38,24 @@ export function turnSentences({ lie, rules }: LieThumb, units: LengthUnits): str
   )
 }
 
-/** Where the choice between going for the green and laying up turns; empty where it never does. */
+/** Where each choice between going and laying up turns; empty where none does. */
 export function switchSentences({ lie, go }: LieThumb, units: LengthUnits): string[] {
-  return go.switches.map(({ at_m, to, by }) => {
-    const where = `${fromWords(lie)} ${to === 'go' ? 'go for the green' : 'lay up'} from ${far(at_m, units)} in`
-    return by === 'reach' && to === 'go' ? `${where}, as soon as it is in reach.` : `${where}.`
-  })
+  return go.flatMap(({ over, switches }) =>
+    switches.map(({ at_m, to, by }) => {
+      const target = over === null ? 'go for the green' : `go over the ${over}`
+      const short = over === null ? 'lay up' : `lay up short of the ${over}`
+      const where = `${fromWords(lie)} ${to === 'go' ? target : short} from ${far(at_m, units)} in`
+      return by === 'reach' && to === 'go' ? `${where}, as soon as it is in reach.` : `${where}.`
+    }),
+  )
+}
+
+/** What the best layup leaves from each place where laying up is best; empty where it never is. */
+export function layupSentences({ lie, places }: LieThumb, units: LengthUnits): string[] {
+  const layups = places.filter(({ number }) => number === 'layup')
+  if (lie === 'tee' || layups.length === 0) return []
+  const leaves = layups.map(({ from_m, leave_m }) => `${bare(leave_m, units)} from ${bare(from_m, units)}`)
+  return [`${fromWords(lie)}, laying up, leave ${leaves.join(', ')} ${units}.`]
 }
 
 /** What to leave: nearer is better, but where it is not. */
@@ -57,5 +69,9 @@ export function leaveSentences({ strokes, worseThanLonger }: BestLeave, units: L
 }
 
 function far(metres: number, units: LengthUnits): string {
-  return `${Math.round(units === 'yards' ? metresToYards(metres) : metres)} ${units}`
+  return `${bare(metres, units)} ${units}`
+}
+
+function bare(metres: number, units: LengthUnits): number {
+  return Math.round(units === 'yards' ? metresToYards(metres) : metres)
 }

@@ -36,7 +36,8 @@ export interface LieThumb {
   readonly lie: Lie
   readonly places: readonly ThumbPlace[]
   readonly rules: readonly ThumbRule[]
-  readonly go: GoOrLayUp
+  /** For the green, and over each water across the line. */
+  readonly go: readonly GoOrLayUp[]
   readonly numbers: readonly NumberBand[]
 }
 
@@ -86,8 +87,10 @@ export interface ThumbTurn {
   readonly at_m: number
 }
 
-/** Where to go for the green and where to lay up. `gains`: strokes that the named choice saves against the other. */
+/** Where to go and where to lay up, short of the green or of one water. `gains`: strokes that the named choice saves against the other. */
 export interface GoOrLayUp {
+  /** The water that is gone over; `null` = the green is gone for. */
+  readonly over: string | null
   readonly bands: readonly {
     readonly from_m: number
     readonly to_m: number

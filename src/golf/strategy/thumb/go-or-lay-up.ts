@@ -1,10 +1,18 @@
+import type { HazardMeasure } from '#golf/course/hole-measures.ts'
 import { TOO_CLOSE_STROKES } from '../settings.ts'
 import type { GoOrLayUp } from '../thumb.ts'
 import { bandsOf, rangeOf, zeroBetween } from './bands.ts'
 import { strokeOf } from './rule-bands.ts'
 import { cheapest, isAtGreen, type RuleOption, type RuleScene } from './rule-scene.ts'
+import { isWater, waterWords } from './short-of-water.ts'
 
 type Choice = GoOrLayUp['bands'][number]['choice']
+
+/** What there is to go for: which options do, and which lay up; `null` from where there is no such choice. */
+interface Target {
+  readonly over: GoOrLayUp['over']
+  sort(scene: RuleScene): ((option: RuleOption) => 'go' | 'lay-up' | 'neither') | null
+}
 
 interface Place {
   readonly toPin: number
@@ -15,28 +23,41 @@ interface Place {
   readonly layUp: RuleOption | null
 }
 
-/** Where to go for the green and where to lay up, over the places of one lie, far to near. */
-export function goOrLayUp(scenes: readonly RuleScene[]): GoOrLayUp {
-  const places = scenes.map(placeOf)
-  const bands = bandsOf(places, ({ choice }) => choice).map(({ label, items }) => {
-    const known = items.flatMap(({ saves }) => (saves === null ? [] : [Math.abs(saves)]))
-    const middle = items[Math.floor((items.length - 1) / 2)]
-    return {
-      from_m: items[0]?.toPin ?? Number.NaN,
-      to_m: items.at(-1)?.toPin ?? Number.NaN,
-      choice: label,
-      gains: known.length === 0 ? null : rangeOf(known),
-      go: middle?.go ? strokeOf(middle.go) : null,
-      layUp: middle?.layUp ? strokeOf(middle.layUp) : null,
-    }
+/** Where to go for the green and over each water across the line, and where to lay up, over the places of one lie, far to near. */
+export function goOrLayUp(scenes: readonly RuleScene[]): GoOrLayUp[] {
+  const waters = scenes[0]?.measures.hazards.filter((one) => isWater(one) && one.side === 'across') ?? []
+  return [...waters.flatMap(overWater), forGreen].flatMap((target) => {
+    const places = scenes.map((scene) => placeOf(target, scene))
+    const bands = bandsOf(places, (place) => place?.choice ?? null).map(({ label, items }) =>
+      bandOf(
+        label,
+        items.filter((place) => place !== null),
+      ),
+    )
+    return bands.length === 0 ? [] : [{ over: target.over, bands, switches: switchesOf(places) }]
   })
-  return { bands, switches: switchesOf(places) }
 }
 
-function placeOf(scene: RuleScene): Place {
+const forGreen: Target = {
+  over: null,
+  sort: (scene) => (option) => (isAtGreen(scene, option) ? 'go' : 'lay-up'),
+}
+
+/** Going is a usual finish past the water's far edge, laying up one short of its near edge. */
+function overWater(water: HazardMeasure): Target[] {
+  const { reachMetres, carryMetres } = water
+  if (carryMetres === null) return []
+  const sideOf = ({ along }: RuleOption): 'go' | 'lay-up' | 'neither' =>
+    along > carryMetres ? 'go' : along < reachMetres ? 'lay-up' : 'neither'
+  return [{ over: waterWords(water), sort: ({ along }) => (along < reachMetres ? sideOf : null) }]
+}
+
+function placeOf(target: Target, scene: RuleScene): Place | null {
   const { toPin, options } = scene
-  const go = cheapest(options.filter((option) => isAtGreen(scene, option)))
-  const layUp = cheapest(options.filter((option) => !isAtGreen(scene, option)))
+  const sideOf = target.sort(scene)
+  if (sideOf === null) return null
+  const go = cheapest(options.filter((option) => sideOf(option) === 'go'))
+  const layUp = cheapest(options.filter((option) => sideOf(option) === 'lay-up'))
   if (go === null) return { toPin, choice: 'out-of-reach', saves: null, go, layUp }
   if (layUp === null) return { toPin, choice: 'go', saves: null, go, layUp }
   const saves = layUp.strokes - go.strokes
@@ -48,11 +69,24 @@ function choiceOf(saves: number): Choice {
   return saves > 0 ? 'go' : 'lay-up'
 }
 
-/** Every place where the cheaper of the two becomes the other one, going counted as dearer while it is out of reach. */
-function switchesOf(places: readonly Place[]): GoOrLayUp['switches'] {
+function bandOf(choice: Choice, places: readonly Place[]): GoOrLayUp['bands'][number] {
+  const gains = places.flatMap(({ saves }) => (saves === null ? [] : [Math.abs(saves)]))
+  const middle = places[Math.floor((places.length - 1) / 2)]
+  return {
+    from_m: places[0]?.toPin ?? Number.NaN,
+    to_m: places.at(-1)?.toPin ?? Number.NaN,
+    choice,
+    gains: gains.length === 0 ? null : rangeOf(gains),
+    go: middle?.go ? strokeOf(middle.go) : null,
+    layUp: middle?.layUp ? strokeOf(middle.layUp) : null,
+  }
+}
+
+/** Every place where the cheaper of the two becomes the other one; what is out of reach is not gone for. */
+function switchesOf(places: readonly (Place | null)[]): GoOrLayUp['switches'] {
   return places.flatMap((place, index): GoOrLayUp['switches'][number][] => {
     const before = places[index - 1]
-    if (!before || isGone(before) === isGone(place)) return []
+    if (!place || !before || isGone(before) === isGone(place)) return []
     const to = isGone(place) ? 'go' : 'lay-up'
     if (before.saves === null || place.saves === null) return [{ at_m: place.toPin, to, by: 'reach' }]
     const at_m = zeroBetween(

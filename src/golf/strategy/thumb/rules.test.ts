@@ -137,23 +137,37 @@ describe('lay up to a full club', () => {
 })
 
 describe('go or lay up', () => {
+  const gone = (from: number, strokes: number): RuleOption => option(from, LENGTH - from, strokes)
+  const laid = (from: number): RuleOption => option(from, 100, 4)
+
   it('switches by cost where both were possible, and by reach where going has just become so', () => {
-    const gone = (from: number, strokes: number): RuleOption => option(from, LENGTH - from, strokes)
-    const laid = (from: number): RuleOption => option(from, 100, 4)
-    const far = goOrLayUp([
+    const [, far] = goOrLayUp([
       scene(60, [laid(60)]),
       scene(70, [laid(70), gone(70, 4.2)]),
       scene(80, [laid(80), gone(80, 4.02)]),
       scene(90, [laid(90), gone(90, 3.9)]),
     ])
-    expect(far.bands.map(({ choice, from_m, to_m }) => [choice, from_m, to_m])).toEqual([
+    expect(far?.over).toBeNull()
+    expect(far?.bands.map(({ choice, from_m, to_m }) => [choice, from_m, to_m])).toEqual([
       ['out-of-reach', 240, 240],
       ['lay-up', 230, 230],
       ['either', 220, 220],
       ['go', 210, 210],
     ])
-    expect(far.switches).toEqual([{ at_m: expect.closeTo(220 - 10 / 6, 9), to: 'go', by: 'cost' }])
-    const near = goOrLayUp([scene(60, [laid(60)]), scene(70, [laid(70), gone(70, 3.5)])])
-    expect(near.switches).toEqual([{ at_m: 230, to: 'go', by: 'reach' }])
+    expect(far?.switches).toEqual([{ at_m: expect.closeTo(220 - 10 / 6, 9), to: 'go', by: 'cost' }])
+    const [, near] = goOrLayUp([scene(60, [laid(60)]), scene(70, [laid(70), gone(70, 3.5)])])
+    expect(near?.switches).toEqual([{ at_m: 230, to: 'go', by: 'reach' }])
+  })
+
+  it('weighs going over water across the line on its own, and not from beyond it', () => {
+    const past = (from: number, strokes: number): RuleOption => option(from, 230 - from, strokes)
+    const [water] = goOrLayUp([
+      scene(60, [laid(60), past(60, 4.1)]),
+      scene(100, [laid(100), past(100, 3.9)]),
+      scene(225, [gone(225, 3)]),
+    ])
+    expect(water?.over).toBe('water')
+    expect(water?.bands.map(({ choice }) => choice)).toEqual(['lay-up', 'go'])
+    expect(water?.switches).toEqual([{ at_m: expect.closeTo(220, 9), to: 'go', by: 'cost' }])
   })
 })

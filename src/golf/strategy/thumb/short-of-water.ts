@@ -5,16 +5,17 @@ import { SHORT_OF_WATER_METRES, WATER_IN_PLAY_METRES } from './settings.ts'
 /** "Stay short of the water", once for each penalty area that is in play. */
 export function watersInPlay({ hazards }: HoleMeasures): Rule[] {
   return hazards
-    .filter(({ ground }) => ground === 'penalty-red' || ground === 'penalty-yellow')
+    .filter(isWater)
     .filter(({ offsetMetres }) => Math.abs(offsetMetres) <= WATER_IN_PLAY_METRES)
     .map(shortOf)
 }
 
 /** A shot stays short when its usual finish does by a margin; it departs when it finishes level with the water or past it. */
-function shortOf({ name, side, reachMetres }: HazardMeasure): Rule {
+function shortOf(water: HazardMeasure): Rule {
+  const { reachMetres } = water
   return {
     name: 'short-of-water',
-    hazard: name ?? (side === 'across' ? 'water' : `water on the ${side}`),
+    hazard: waterWords(water),
     sort: ({ along }) =>
       along > reachMetres - SHORT_OF_WATER_METRES
         ? null
@@ -23,4 +24,14 @@ function shortOf({ name, side, reachMetres }: HazardMeasure): Rule {
             return option.along > reachMetres ? 'departs' : 'neither'
           },
   }
+}
+
+/** Whether a hazard is a penalty area. */
+export function isWater({ ground }: Pick<HazardMeasure, 'ground'>): boolean {
+  return ground === 'penalty-red' || ground === 'penalty-yellow'
+}
+
+/** What a penalty area is called: by its own name, else by its side. */
+export function waterWords({ name, side }: Pick<HazardMeasure, 'name' | 'side'>): string {
+  return name ?? (side === 'across' ? 'water' : `water on the ${side}`)
 }
