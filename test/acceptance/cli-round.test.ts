@@ -96,6 +96,12 @@ describe('marram plan --hole all', () => {
     ])
     const [first, third] = document.plans.map((plan: Json) => plan.value.strokes)
     expect(document.value.strokes).toBeCloseTo(first + third, 12)
+    const totals = Object.entries(document.scores as Record<string, number>)
+    expect(totals.reduce((sum, [, chance]) => sum + chance, 0)).toBeCloseTo(1, 6)
+    expect(totals.reduce((sum, [total, chance]) => sum + Number(total) * chance, 0)).toBeCloseTo(
+      document.value.strokes,
+      1,
+    )
     const alone = marramJson('plan', COURSE, '--player', EBB, '--hole', '3', ...QUICK).document
     expect(timeless(document.plans[1])).toEqual(timeless(alone))
   })
@@ -107,6 +113,7 @@ describe('marram plan --hole all', () => {
     expect(run.out).toMatch(/^ +1 +3 +\d+ .+\n +3 +3 +\d+ /m)
     expect(run.out).toMatch(/^Hole 2 has no plan: MAR-PLAN-001 /m)
     expect(run.out).toMatch(/^Expected score for 2 holes, par 6, \d+ m: \d\.\d$/m)
+    expect(run.out).toMatch(/^Breaks \d+ in \d+ rounds of 100, \d+ in \d+[^\n]* is not counted\.$/m)
   })
 })
 
@@ -122,6 +129,10 @@ describe('marram plan for several players', () => {
     ])
     const [ebb, flo] = document.rounds
     expect(flo.value.strokes).toBeGreaterThan(ebb.value.strokes)
+    expect(ebb.wins.gross + flo.wins.gross).toBeCloseTo(1, 6)
+    expect(ebb.wins.gross).toBeGreaterThan(flo.wins.gross)
+    // Two holes are no card.
+    expect(ebb.wins.net).toBeNull()
 
     const run = marram(...round('--player', FLO, '--workers', '3', '--json-lines'))
     expect(run).toMatchObject({ status: 1, err: '' })
@@ -143,7 +154,7 @@ describe('marram plan for several players', () => {
   it('plans one hole for each and says who is expected to need what', () => {
     const run = marram('plan', COURSE, '--player', EBB, '--player', FLO, '--hole', '1', ...QUICK)
     expect(run).toMatchObject({ status: 0, err: '' })
-    expect(run.out).toMatch(/^player +holes +score\nebb +1 +\d\.\d\nflo +1 +\d\.\d$/m)
+    expect(run.out).toMatch(/^player +holes +score +wins %\nebb +1 +\d\.\d +\d+\nflo +1 +\d\.\d +\d+$/m)
   })
 
   it.each([

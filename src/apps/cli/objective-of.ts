@@ -2,7 +2,6 @@ import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
-import { playingHandicap } from '#golf/rules/course-handicap.ts'
 import { HANDICAP_ALLOWANCES } from '#golf/rules/handicap-allowances.ts'
 import { matchStrokes } from '#golf/rules/match-strokes.ts'
 import { strokesReceived } from '#golf/rules/strokes-received.ts'
@@ -14,6 +13,7 @@ import {
   pointMass,
   pointsObjective,
 } from '#golf/strategy/objective.ts'
+import { handicapOn } from './handicap-on.ts'
 import { loadPlayer } from './load-player.ts'
 import type { AskedObjective } from './parse-objective.ts'
 
@@ -33,8 +33,10 @@ export function objectiveOf(asked: AskedObjective, setting: ObjectiveSetting): O
   const { played } = asked
   if (asked.kind === 'at-most') return atMostObjective(asked.strokes, { played, notes: [] })
   const { hole, player, day } = setting
+  const handicapOf = (one: Player, allowance: number): number | null =>
+    handicapOn(setting.course.teeSets, hole.teeName, one, allowance)
   if (asked.kind === 'points') {
-    const own = handicapOn(setting, player, HANDICAP_ALLOWANCES['Individual Stableford'])
+    const own = handicapOf(player, HANDICAP_ALLOWANCES['Individual Stableford'])
     const { received, notes } = counted(asked.received, hole, own)
     return pointsObjective(hole.par, received, { played, notes })
   }
@@ -44,8 +46,8 @@ export function objectiveOf(asked: AskedObjective, setting: ObjectiveSetting): O
   }
   const opponent = loadPlayer(asked.opponent)
   const allowance = HANDICAP_ALLOWANCES['Individual match play']
-  const own = handicapOn(setting, player, allowance)
-  const theirs = handicapOn(setting, opponent, allowance)
+  const own = handicapOf(player, allowance)
+  const theirs = handicapOf(opponent, allowance)
   const [mine = 0, other = 0] = own === null || theirs === null ? [] : matchStrokes([own, theirs])
   const { received, notes } = counted(
     asked.received,
@@ -56,19 +58,6 @@ export function objectiveOf(asked: AskedObjective, setting: ObjectiveSetting): O
     played,
     notes: [...notes, `${opponent.name} is taken to play the plan for the fewest strokes.`],
   })
-}
-
-/** The playing handicap from the markers, or `null` where the card does not rate them. */
-function handicapOn({ course, hole }: ObjectiveSetting, player: Player, allowance: number): number | null {
-  const set = course.teeSets.find(({ name }) => name.toLowerCase() === hole.teeName.toLowerCase())
-  if (!set || set.courseRating === null || set.slopeRating === null || set.par === null) return null
-  const rating = {
-    indexTenths: Math.round(player.handicapIndex * 10),
-    slopeRating: set.slopeRating,
-    courseRatingTenths: Math.round(set.courseRating * 10),
-    par: set.par,
-  }
-  return playingHandicap(rating, allowance)
 }
 
 /** Handicap strokes on the hole as given, else by its stroke index, else none; and what to say of it. */

@@ -1,5 +1,7 @@
+import type { Course } from '#golf/course/course.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
-import { aimLine, aimText } from './plan-words.ts'
+import { aimLine, aimText, shareText } from './plan-words.ts'
+import { breakingLines, fieldShares } from './round-chances.ts'
 import type { PlannedRound } from './rounds.ts'
 import { tableLines } from './table.ts'
 import { lengthNumber, lengthText, type ReaderUnits } from './units-of-the-reader.ts'
@@ -11,17 +13,22 @@ export function roundPage(round: PlannedRound, units: ReaderUnits): string[] {
   return [...roundLines(round, units), ...cautionLines([round])]
 }
 
-/** The rounds of several players one below the other, then who is expected to need what. */
-export function roundsPage(rounds: readonly PlannedRound[], units: ReaderUnits): string[] {
+/** The rounds of several players one below the other, then who is expected to need what, and how often each wins, ties shared. */
+export function roundsPage(course: Course, rounds: readonly PlannedRound[], units: ReaderUnits): string[] {
+  const field = fieldShares(course, rounds)
   const columns = [
     { heading: 'player' },
     { heading: 'holes', isFigure: true },
     { heading: 'score', isFigure: true },
+    ...(field ? [{ heading: 'wins %', isFigure: true }] : []),
+    ...(field?.net ? [{ heading: 'wins net %', isFigure: true }] : []),
   ]
-  const rows = rounds.map(({ player, planned, strokes }) => [
+  const rows = rounds.map(({ player, planned, strokes }, place) => [
     player.player.name,
     String(planned.length),
     planned.length === 0 ? '–' : strokes.toFixed(1),
+    ...(field ? [shareText(field.gross[place] ?? 0)] : []),
+    ...(field?.net ? [shareText(field.net[place] ?? 0)] : []),
   ])
   return [
     ...rounds.flatMap((round) => [...roundLines(round, units), '']),
@@ -30,7 +37,8 @@ export function roundsPage(rounds: readonly PlannedRound[], units: ReaderUnits):
   ]
 }
 
-function roundLines({ player, planned, unplanned, strokes }: PlannedRound, units: ReaderUnits): string[] {
+function roundLines(round: PlannedRound, units: ReaderUnits): string[] {
+  const { player, planned, unplanned, strokes } = round
   const plans = planned.map(({ plan }) => plan)
   const [first] = plans
   const columns = [
@@ -69,6 +77,7 @@ function roundLines({ player, planned, unplanned, strokes }: PlannedRound, units
     ...(first === undefined
       ? []
       : [`Expected score for ${holes}, par ${par}, ${lengthText(length, units)}: ${strokes.toFixed(1)}`]),
+    ...breakingLines(round),
   ]
 }
 

@@ -1,6 +1,9 @@
+import type { Course } from '#golf/course/course.ts'
+import { roundScores } from '#golf/strategy/round-scores.ts'
 import type { BatchQuestion, FiledPlayer, UnplannedHole } from './batch-tasks.ts'
 import type { BatchRow } from './plan-batch.ts'
 import type { PlannedHole } from './plan-one.ts'
+import { fieldShares } from './round-chances.ts'
 
 /** What one player was asked to play, in the order of the course. */
 export interface PlannedRound {
@@ -31,21 +34,35 @@ export function roundsOf({ course, players }: BatchQuestion, rows: readonly Batc
   })
 }
 
-/** `round-plan/1` of one player, `round-plans/1` of several. */
-export function roundDocument(courseName: string, rounds: readonly PlannedRound[]): unknown {
-  const documents = rounds.map(({ player, planned, unplanned, strokes }) => ({
+/** `round-plan/1` of one player, `round-plans/1` of several, with the chance of each total and the shares of winning. */
+export function roundDocument(course: Course, rounds: readonly PlannedRound[]): unknown {
+  const field = fieldShares(course, rounds)
+  const documents = rounds.map(({ player, planned, unplanned, strokes }, place) => ({
     schema: 'round-plan/1',
-    course: courseName,
+    course: course.name,
     player: player.player.name,
     playerFile: player.file,
     value: { strokes },
+    scores: totalsOf(planned),
+    ...(field && { wins: { gross: field.gross[place], net: field.net?.[place] ?? null } }),
     plans: planned.map(({ plan }) => plan),
     unplanned,
   }))
   return documents.length === 1
     ? documents[0]
-    : { schema: 'round-plans/1', course: courseName, rounds: documents }
+    : { schema: 'round-plans/1', course: course.name, rounds: documents }
 }
+
+/** Chance of each total over the holes that have a plan, by strokes. */
+function totalsOf(planned: readonly PlannedHole[]): Record<string, number> {
+  const totals = roundScores(planned.map(({ plan }) => plan))
+  return Object.fromEntries(
+    totals.flatMap((chance, strokes) => (chance > LEAST_CHANCE ? [[String(strokes), chance]] : [])),
+  )
+}
+
+/** Chances below this are left out of a document. Our assumption. */
+const LEAST_CHANCE = 1e-9
 
 /** `plan-line/1`: one line of a stream, a plan or why there is none. */
 export function roundLine(row: BatchRow): unknown {

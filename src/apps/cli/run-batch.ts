@@ -40,9 +40,9 @@ export async function runBatch(
   if (options.jsonLines) return hasFaults ? 1 : 0
   const rounds = roundsOf(asked, rows)
   const [only, ...others] = rounds
-  if (options.json) printJson(roundDocument(asked.course.name, rounds), machine)
+  if (options.json) printJson(roundDocument(asked.course, rounds), machine)
   else if (only !== undefined && others.length === 0) printLines(roundPage(only, asked.units), machine)
-  else printLines(roundsPage(rounds, asked.units), machine)
+  else printLines(roundsPage(asked.course, rounds, asked.units), machine)
   return hasFaults ? 1 : 0
 }
 

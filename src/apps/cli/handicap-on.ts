@@ -1,0 +1,24 @@
+import type { TeeSet } from '#golf/course/course.ts'
+import type { Player } from '#golf/player/player.ts'
+import { playingHandicap } from '#golf/rules/course-handicap.ts'
+
+/**
+ * The playing handicap from a set of tees with an allowance in per cent, whole strokes; `null` where the card does not rate
+ * them. Sources: Rules of Handicapping 2024, 6.1 and 6.2.
+ */
+export function handicapOn(
+  teeSets: readonly TeeSet[],
+  teeName: string,
+  player: Player,
+  allowancePercent: number,
+): number | null {
+  const set = teeSets.find(({ name }) => name.toLowerCase() === teeName.toLowerCase())
+  if (!set || set.courseRating === null || set.slopeRating === null || set.par === null) return null
+  const rating = {
+    indexTenths: Math.round(player.handicapIndex * 10),
+    slopeRating: set.slopeRating,
+    courseRatingTenths: Math.round(set.courseRating * 10),
+    par: set.par,
+  }
+  return playingHandicap(rating, allowancePercent)
+}
