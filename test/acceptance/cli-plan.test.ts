@@ -146,6 +146,13 @@ describe('marram plan', () => {
     ['an objective that is none', 'MAR-USAGE-002', plan('--objective', 'glory')],
     ['at most a number that is none', 'MAR-USAGE-002', plan('--objective', 'at-most:few')],
     ['a match against nobody', 'MAR-USAGE-002', plan('--objective', 'match')],
+    ['a last hole before this one', 'MAR-USAGE-002', plan('--objective', 'at-most:9', '--through', '6')],
+    [
+      'a match to come against a score',
+      'MAR-USAGE-002',
+      plan('--objective', 'match', '--opponent-score', '4', '--through', '8'),
+    ],
+    ['holes up without a match', 'MAR-USAGE-002', plan('--objective', 'at-most:4', '--up', '1')],
     ['an opponent without a match', 'MAR-USAGE-002', plan('--opponent-score', '4')],
     ['handicap strokes without points', 'MAR-USAGE-002', plan('--strokes-received', '1')],
     ['an objective near the green', 'MAR-USAGE-003', plan('--objective', 'points', '--from', '0,320')],

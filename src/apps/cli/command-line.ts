@@ -90,6 +90,11 @@ export function commandLine(
       '--strokes-received <count>',
       'handicap strokes on the hole (by the card unless given), −1 for one given',
     )
+    .option(
+      '--through <hole>',
+      'at-most:K and match count over this hole and all to that one (this hole alone unless given)',
+    )
+    .option('--up <count>', 'holes up in the match, −1 for one down (0 unless given)')
     .option('--opponent <file>', 'whom the match is against (.player.json)')
     .option('--opponent-score <count>', 'or the strokes that the opponent takes on the hole')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')

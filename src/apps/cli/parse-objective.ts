@@ -6,26 +6,37 @@ import type { PlanOptions } from './plan-options.ts'
 /** An objective as typed; files named in it are not opened yet. */
 export type AskedObjective = { readonly played: number } & (
   | { readonly kind: 'points'; readonly received: number | undefined }
-  | { readonly kind: 'at-most'; readonly strokes: number }
+  | {
+      readonly kind: 'at-most'
+      readonly strokes: number
+      /** The last hole that counts; absent = this one. */
+      readonly through: string | undefined
+    }
   | {
       readonly kind: 'match'
       readonly received: number | undefined
       /** A player file, or the opponent's score on the hole. */
       readonly opponent: string | number
+      /** The last hole of the match and how it stands; absent = the hole stands for itself. */
+      readonly match: { readonly through: string | undefined; readonly up: number } | undefined
     }
 )
 
+/** Holes of a round. */
+const MOST_HOLES = 18
 /** Most handicap strokes on one hole, either way. */
 const MOST_RECEIVED = 4
 
 /** The objective of a plan; `undefined` = the fewest strokes. Throws MAR-USAGE-002. */
 export function parseObjective(options: PlanOptions): AskedObjective | undefined {
-  const { objective = 'strokes', opponent, opponentScore, strokesReceived, played } = options
+  const { objective = 'strokes', opponent, opponentScore, strokesReceived, played, through, up } = options
   const isMatch = objective === 'match'
   const isPoints = objective === 'points'
   if (!isMatch)
     refuse(opponent ?? opponentScore, opponent === undefined ? '--opponent-score' : '--opponent', 'match')
   if (!isMatch && !isPoints) refuse(strokesReceived, '--strokes-received', 'points or match')
+  if (!isMatch) refuse(up, '--up', 'match')
+  if (isPoints || objective === 'strokes') refuse(through, '--through', 'at-most:K or match')
   if (objective === 'strokes') {
     refuse(played, '--played', 'points, match or at-most:K')
     return undefined
@@ -50,7 +61,16 @@ export function parseObjective(options: PlanOptions): AskedObjective | undefined
         '--objective',
       )
     const against = opponent ?? parseCount(opponentScore as string, '--opponent-score', 1, MOST_STROKES)
-    return { kind: 'match', received, opponent: against, played: used }
+    if (through !== undefined && opponent === undefined)
+      throw new Failure(
+        'MAR-USAGE-002',
+        'How the later holes of a match go is worked out from a player: give --opponent.',
+        '--through',
+      )
+    const lead = up === undefined ? 0 : parseCount(up, '--up', -MOST_HOLES, MOST_HOLES)
+    const isOfMatch = through !== undefined || up !== undefined
+    const match = isOfMatch ? { through, up: lead } : undefined
+    return { kind: 'match', received, opponent: against, match, played: used }
   }
   const atMost = /^at-most:(.*)$/.exec(objective)
   if (atMost === null)
@@ -61,7 +81,13 @@ export function parseObjective(options: PlanOptions): AskedObjective | undefined
     )
   return {
     kind: 'at-most',
-    strokes: parseCount(atMost[1] as string, '--objective', 1, MOST_STROKES - 1),
+    strokes: parseCount(
+      atMost[1] as string,
+      '--objective',
+      1,
+      through === undefined ? MOST_STROKES - 1 : MOST_HOLES * MOST_STROKES,
+    ),
+    through,
     played: used,
   }
 }

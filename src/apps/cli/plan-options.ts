@@ -18,6 +18,8 @@ export interface PlanOptions extends GlobalOptions {
   readonly opponentScore?: string
   readonly strokesReceived?: string
   readonly played?: string
+  readonly through?: string
+  readonly up?: string
   readonly draws?: string
   readonly picture?: string
   /** False with `--no-flips`. */

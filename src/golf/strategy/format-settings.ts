@@ -23,3 +23,7 @@ export const WEIGHED_AGAIN = 3
 export const SETTLED_WORTH = 1e-3
 /** Strikes that stand for a club while a draw of the player plays its line. */
 export const DRAW_QUADRATURE = { good: 192, mishit: 64 } as const
+/** So many strokes from the one asked about on are planned for an objective; the few holes that take longer go on for the fewest strokes. Our assumption. */
+export const PLANNED_STROKES = 7
+/** A chance of a score over several holes this near to one is not looked into further. Our assumption. */
+export const SURE_CHANCE = 0.999

@@ -6,6 +6,7 @@ import {
   ONE_HOLE,
   pointMass,
   pointsObjective,
+  targetObjective,
   worthOf,
 } from './objective.ts'
 
@@ -30,6 +31,16 @@ describe('atMostObjective', () => {
     const objective = atMostObjective(4, counted)
     expect([3, 4, 5, 9].map((strokes) => worthOf(objective, strokes))).toEqual([1, 1, 0, 0])
     expect(objective.name).toBe('at-most:4')
+  })
+})
+
+describe('targetObjective', () => {
+  it('is worth the chance that the later holes take no more than what is left', () => {
+    // Three left are never enough, four are half of the time, from five on surely.
+    const objective = targetObjective(9, [0, 0, 0, 0, 0.5, 1], '9 or better on holes 17 to 18', counted)
+    expect([3, 4, 5, 6, 9, 10, 14].map((strokes) => worthOf(objective, strokes))).toEqual([
+      1, 1, 0.5, 0, 0, 0, 0,
+    ])
   })
 })
 

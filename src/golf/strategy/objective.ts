@@ -7,6 +7,8 @@ export type ObjectiveName = 'points' | 'match' | `at-most:${number}`
 /** What every score on the hole is worth to the player; the plan makes the expected worth greatest. */
 export interface Objective {
   readonly name: ObjectiveName
+  /** The same in words: `4 or better`. */
+  readonly aim: string
   /** Worth of so many strokes on the hole, penalties counted; the last entry is that of all longer scores too. */
   readonly worths: readonly number[]
   /** Strokes used on the hole before the one that is asked about, penalties counted. */
@@ -26,16 +28,32 @@ export function pointsObjective(par: number, received: number, counted: Counted)
   const worths = Array.from({ length: Math.max(1, par + received + 3) }, (_, strokes) =>
     stablefordPoints(strokes - received, par),
   )
-  return { name: 'points', worths, received, ...counted }
+  return { name: 'points', aim: 'points', worths, received, ...counted }
 }
 
 /** The chance of at most so many strokes on the hole. */
 export function atMostObjective(strokes: number, counted: Counted): Objective {
-  const worths = [...new Array<number>(strokes + 1).fill(1), 0]
-  return { name: `at-most:${strokes}`, worths, received: 0, ...counted }
+  return targetObjective(strokes, [1], `${strokes} or better`, counted)
 }
 
-/** What winning, halving and losing the hole is worth. */
+/**
+ * The chance of at most so many strokes on this hole and those after it. `later[m]`: the chance of at most `m` strokes on
+ * those after it, the last entry that of all above; `[1]` where none follows.
+ */
+export function targetObjective(
+  strokes: number,
+  later: readonly number[],
+  aim: string,
+  counted: Counted,
+): Objective {
+  const worths = Array.from(
+    { length: strokes + 1 },
+    (_, used) => later[Math.min(strokes - used, later.length - 1)] as number,
+  )
+  return { name: `at-most:${strokes}`, aim, worths: [...worths, 0], received: 0, ...counted }
+}
+
+/** What winning, halving and losing the hole is worth, to the hole or to the whole match. */
 export interface HoleStakes {
   readonly win: number
   readonly halve: number
@@ -54,6 +72,7 @@ export function matchObjective(
   received: number,
   counted: Counted,
   stakes: HoleStakes = ONE_HOLE,
+  aim = 'the hole',
 ): Objective {
   const worths = Array.from(
     { length: Math.max(opponent.length, MOST_STROKES) + 1 + Math.max(0, received) },
@@ -62,7 +81,7 @@ export function matchObjective(
       return win * stakes.win + halve * stakes.halve + lose * stakes.lose
     },
   )
-  return { name: 'match', worths, received, opponent, ...counted }
+  return { name: 'match', aim, worths, received, opponent, ...counted }
 }
 
 /** Chances of winning, halving and losing a hole, both scores being independent. */

@@ -183,7 +183,7 @@ function sentenceOf(
   hazard: MainHazard | null,
 ): string {
   if (!part || !objective) return planSentence(facts, lineFor, hazard, units)
-  const costWords = (cost: number): string => worthWords(objective.name, cost)
+  const costWords = (cost: number): string => worthWords(objective, cost)
   return `${part.sentence} ${planSentence(facts, lineFor, hazard, units, costWords)}`
 }
 

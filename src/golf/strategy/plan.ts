@@ -110,6 +110,8 @@ export interface PlanOption {
  * a match the hole won (a halved one counting ½).
  */
 export interface FormatPart {
+  /** What is played for, in words: `4 or better`. */
+  readonly aim: string
   /** Strokes used on the hole before this one, and handicap strokes counted on it. */
   readonly played: number
   readonly received: number

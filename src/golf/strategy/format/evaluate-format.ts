@@ -41,17 +41,8 @@ export function evaluateFormat(
   const [fewestStroke] = candidates as [Candidate, ...Candidate[]]
   const { played } = objective
   const fromHere = scoresOfStroke(model, fewestStroke.ends, chances, values, evaluation.value, null)
-  const meanAfter = (used: number): Prospect => prospectOf(objective, shifted(fromHere, used))
-  /** The best of this very place with so many strokes used. */
-  const bestFrom = (used: number): Prospect => {
-    if (used + 1 >= levels.settledFrom) return meanAfter(used)
-    const again = bestFrom(used + 2)
-    const worth = (one: Candidate): number => levels.worthOfStroke(one.ends, used + 1, again.worth)
-    const best = candidates
-      .map((candidate) => ({ candidate, worth: worth(candidate) }))
-      .reduce((most, one) => (one.worth > most.worth ? one : most))
-    return levels.prospectOfStroke(best.candidate.ends, used + 1, again)
-  }
+  const meanAfter = prospectsOfFewest(objective, fromHere)
+  const bestFrom = prospectsFrom(levels, candidates, meanAfter)
   const again = bestFrom(played + 2)
   const worth = (one: Candidate): number => levels.worthOfStroke(one.ends, played + 1, again.worth)
   const full = (candidate: Candidate): FormatCandidate => ({
@@ -86,6 +77,45 @@ function lineOfEachClub(
   )
 }
 
+/** What one place is worth by strokes used with the plan for the fewest strokes: `fromHere[k]` is its chance of `k` more. */
+export function prospectsOfFewest(
+  objective: Pick<Objective, 'worths'>,
+  fromHere: readonly number[],
+): (used: number) => Prospect {
+  return (used) => {
+    const scores = shifted(fromHere, used)
+    return {
+      scores,
+      worth: fromHere.reduce((sum, chance, more) => sum + chance * worthOf(objective, used + more), 0),
+    }
+  }
+}
+
+/**
+ * What one place is worth by strokes used with the best of the candidates, which are all strokes from there; ties go to the
+ * first. `fewest` takes over where every score is worth the same.
+ */
+export function prospectsFrom(
+  levels: Levels,
+  candidates: readonly Candidate[],
+  fewest: (used: number) => Prospect,
+): (used: number) => Prospect {
+  const known: Prospect[] = []
+  const bestFrom = (used: number): Prospect => {
+    const before = known[used]
+    if (before) return before
+    if (used + 1 >= levels.settledFrom) return fewest(used)
+    const again = bestFrom(used + 2)
+    const best = candidates
+      .map(({ ends }) => ({ ends, worth: levels.worthOfStroke(ends, used + 1, again.worth) }))
+      .reduce((most, one) => (one.worth > most.worth ? one : most))
+    const prospect = levels.prospectOfStroke(best.ends, used + 1, again)
+    known[used] = prospect
+    return prospect
+  }
+  return bestFrom
+}
+
 /** Scores from here as scores of the whole hole when so many strokes are used. */
 function shifted(fromHere: readonly number[], used: number): Float64Array {
   const scores = new Float64Array(MOST_STROKES + 1)
@@ -94,8 +124,4 @@ function shifted(fromHere: readonly number[], used: number): Float64Array {
     scores[score] = (scores[score] as number) + chance
   }
   return scores
-}
-
-function prospectOf(objective: Objective, scores: Float64Array): Prospect {
-  return { scores, worth: scores.reduce((sum, chance, score) => sum + chance * worthOf(objective, score), 0) }
 }

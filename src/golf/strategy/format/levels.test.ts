@@ -50,7 +50,7 @@ describe('solveLevels', () => {
 
   it('is worth what a linear programme over every stroke and every relief says, within 1e-6', async () => {
     const worths = [1, 1, 1, 1, 1, 0]
-    const levels = solveLevels(model, chances, worths, 0, improve)
+    const levels = solveLevels(model, chances, { worths, first: 0 }, improve)
     const { text, rows } = programmeOf(model, shots, chances)
     expect(rows).toBeGreaterThan(1000)
     const highs = await loadHighs()
@@ -74,7 +74,7 @@ describe('solveLevels', () => {
 
   it('gives scores that are worth what the level says, and add up to 1', () => {
     const worths = [9, 7, 5, 3, 2, 1, 0]
-    const levels = solveLevels(model, chances, worths, 0, improve)
+    const levels = solveLevels(model, chances, { worths, first: 0 }, improve)
     for (const state of model.states.order) {
       const [sum, worth] = expected(levels, 1, state, worths)
       // What takes more than 15 strokes is worth nothing and not listed.
@@ -101,7 +101,7 @@ describe('solveLevels', () => {
       const outcomes = strokes(state, action)
       return { outcomes, worth: worthOf(outcomes) }
     }
-    const levels = solveLevels(model, chances, worths, 0, own)
+    const levels = solveLevels(model, chances, { worths, first: 0 }, own)
     for (const state of model.states.order)
       expect(-levels.worth(0, state)).toBeCloseTo(fewest.values[state] as number, 6)
   })

@@ -39,18 +39,26 @@ export type ImproveState = (
   worthOf: (outcomes: StrokeOutcomes) => number,
 ) => WeighedStroke | null
 
+/** For which scores and which levels the best plan is looked for. */
+export interface LevelsQuestion {
+  /** Worth of so many strokes in all; the last entry is that of all longer scores. */
+  readonly worths: readonly number[]
+  /** The fewest strokes used that are asked about. */
+  readonly first: number
+  /** With more strokes used than this the plan for the fewest strokes is played; absent = never. */
+  readonly last?: number
+}
+
 /**
  * The best plan for a format by strokes used, backwards from where nothing matters any more down to `first`. A stroke
  * leads only to later levels (at rest one on; relief one and its penalty on; stroke and distance two on, from the same
  * place), so each level is one pass over the strokes and the answer is exact for the strokes that `improve` weighs. Near
- * the green the chances of the short game stand as they are. `worths[k]`: worth of `k` strokes in all, the last entry
- * that of all longer ones.
+ * the green the chances of the short game stand as they are. `chances`: those of the plan for the fewest strokes.
  */
 export function solveLevels(
   model: HoleModel,
   chances: ScoreChances,
-  worths: readonly number[],
-  first: number,
+  { worths, first, last = Number.POSITIVE_INFINITY }: LevelsQuestion,
   improve: ImproveState,
 ): Levels {
   const { places, states, costs } = model
@@ -117,8 +125,9 @@ export function solveLevels(
 
   for (let used = settledFrom - 2; used >= first; used--) {
     const here = new Float64Array(places.count).fill(settledWorth)
+    const isPlanned = used <= last
     for (let place = 0; place < places.count; place++) {
-      if (places.isShortGame[place] === 0) continue
+      if (isPlanned && places.isShortGame[place] === 0) continue
       let sum = 0
       for (let strokes = 1; strokes <= MOST_STROKES; strokes++)
         sum += ((chances[strokes] as Float64Array)[place] as number) * worthOfScore(used + strokes)
@@ -127,7 +136,7 @@ export function solveLevels(
     const level = { worth: here, scores: [] as Float64Array[] }
     byUsed[used] = level
     // No full stroke ends the hole: two strokes on every score is worth the same.
-    if (used + 2 >= settledFrom) continue
+    if (!isPlanned || used + 2 >= settledFrom) continue
     const scores = Array.from({ length: MOST_STROKES + 1 }, () => new Float64Array(places.count))
     for (const state of states.order) {
       const again = worth(used + 2, state)

@@ -1,5 +1,5 @@
 import type { Candidate, Situation, StrokeEvaluation } from '../evaluate-stroke.ts'
-import { limitsOf } from '../format-settings.ts'
+import { limitsOf, PLANNED_STROKES } from '../format-settings.ts'
 import { formatWords } from '../format-words.ts'
 import type { HoleModel } from '../hole-model.ts'
 import type { HoleProblem } from '../hole-problem.ts'
@@ -44,8 +44,7 @@ export function planFormat(question: FormatQuestion): FormatPlan {
   const levels = solveLevels(
     model,
     chances,
-    objective.worths,
-    played + 1,
+    { worths: objective.worths, first: played + 1, last: played + PLANNED_STROKES },
     formatStrokes(model, problem, question.quadrature),
   )
   const weighed = evaluateFormat(model, levels, objective, evaluation, chances, values, limits.tooClose)
@@ -84,7 +83,7 @@ export function planFormat(question: FormatQuestion): FormatPlan {
         high: Math.max(first.worth, doubt?.high ?? first.worth),
       }
       const whole = { ...part, ...interval }
-      return { ...whole, sentence: formatWords(objective.name, whole, options[0] as PlanOption) }
+      return { ...whole, sentence: formatWords(objective, whole, options[0] as PlanOption) }
     },
   }
 }
@@ -111,6 +110,7 @@ function partOf(
   const [mean, spread] = meanAndSpread(first.scores)
   const [fewestMean, fewestSpread] = meanAndSpread(fewestAllAlong.scores)
   return {
+    aim: objective.aim,
     played: objective.played,
     received: objective.received,
     value: first.worth,
