@@ -66,7 +66,7 @@ function valueText({ value, method, format, situation }: Plan): string {
 
 function verdictText({ verdict, overruled }: Plan): string {
   if (verdict === 'clear') return ' The choice is clear.'
-  if (verdict === 'close') return ' The choice is close: the first row is a little better.'
+  if (verdict === 'close') return ' The choice is close: the first row is the better bet.'
   // Without a club asked for, the sentence above has said so.
   return overruled === null ? '' : ' The first two rows are too close to call.'
 }

@@ -46,15 +46,28 @@ describe('drawPlayer', () => {
 
   it('is surer of typed numbers than of guesses, and surer the more shots there are', () => {
     for (const number of ['directionSdDegrees', 'carrySdShare', 'carryMetres', 'mishitShare'] as const) {
-      const spreads = [null, 0, 10, 100].map((shots) => {
+      const spreadAfter = (shots: number | null): number => {
         const player = playerWith(shots)
         return sd(DRAWS.map((seed) => ironOf(drawPlayer(player, seed))[number] / ironOf(player)[number]))
-      })
+      }
+      expect(spreadAfter(0), number).toBeLessThan(spreadAfter(null))
+      const spreads = [null, 10, 100, 1000].map(spreadAfter)
       expect(
         [...spreads].sort((a, b) => b - a),
         number,
       ).toEqual(spreads)
     }
+  })
+
+  // A normal prior of variance v and n good strikes, each with information i, leave 1 / (1/v + n·i): the closed form.
+  it('takes numbers with shots behind them as a guess that those shots have informed', () => {
+    const good = 10 * 0.85
+    const left = (variance: number, information: number): number =>
+      1 / Math.sqrt(1 / variance + good * information)
+    const log = (number: 'directionSdDegrees' | 'carryMetres'): number =>
+      sd(DRAWS.map((seed) => Math.log(ironOf(drawPlayer(playerWith(10), seed))[number])))
+    expect(log('directionSdDegrees') / left(0.15 ** 2 + 0.1 ** 2, 2)).toBeCloseTo(1, 1)
+    expect(log('carryMetres') / left(0.05 ** 2 + 0.02 ** 2, 1 / typed.carry_sd_share ** 2)).toBeCloseTo(1, 1)
   })
 
   it('learns at the rate of the closed form: after n shots a spread is known to about 1/√(2n)', () => {

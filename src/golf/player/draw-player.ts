@@ -6,7 +6,7 @@ import { ADULT_AGE, DOUBT, type Doubt, MISHIT_SPREAD_CORRELATION } from './setti
 
 /**
  * A player who may be this one: every number moved by what is not known of it. Guesses move most, typed numbers less,
- * numbers learned from many shots least. Spreads and carries are log-normal with the stated number as their mean, the
+ * numbers learned from many shots least: of those it counts what a guess leaves open and the shots say. Spreads and carries are log-normal with the stated number as their mean, the
  * mishit share is normal in log odds; each moves by a factor all clubs share and one of the club's own. The same
  * seed gives the same player.
  */
@@ -26,8 +26,12 @@ export function drawPlayer(player: Player, seed: number): Player {
   const touch = threePoint(uniform())
   const isPlaced = player.clubs.some((club) => !club.isGuess)
   const isJunior = player.age !== undefined && player.age < ADULT_AGE
-  const carryGuess = isPlaced ? DOUBT.carry.beside : isJunior ? DOUBT.carry.junior : DOUBT.carry.guess
-  const clubs = player.clubs.map((club) => drawClub(club, player.guesses, carryGuess, shared, normal))
+  const unplaced = isJunior ? DOUBT.carry.junior : DOUBT.carry.guess
+  const carryDoubtOf = ({ shots, isGuess }: Club): Doubt => {
+    if (shots > 0) return unplaced
+    return isGuess ? (isPlaced ? DOUBT.carry.beside : unplaced) : DOUBT.carry.typed
+  }
+  const clubs = player.clubs.map((club) => drawClub(club, player.guesses, carryDoubtOf(club), shared, normal))
   return {
     ...player,
     clubs,
@@ -47,13 +51,13 @@ interface SharedFactors {
 function drawClub(
   club: Club,
   guesses: ReadonlySet<string>,
-  carryGuess: Doubt,
+  carryDoubt: Doubt,
   shared: SharedFactors,
   normal: () => number,
 ): Club {
-  const isGuess = (number: string): boolean => guesses.has(`clubs.${club.name}.${number}`)
+  // Numbers with shots behind them come from those: nothing more was known before than of a guess.
+  const isGuess = (number: string): boolean => club.shots > 0 || guesses.has(`clubs.${club.name}.${number}`)
   const spreadDoubt = (number: string): Doubt => (isGuess(number) ? DOUBT.spread.guess : DOUBT.spread.typed)
-  const carryDoubt = club.isGuess ? carryGuess : DOUBT.carry.typed
   const mishitDoubt = isGuess('mishit_share') ? DOUBT.mishit.guess : DOUBT.mishit.typed
   const sideDoubt = isGuess('left_share') && isGuess('right_share') ? DOUBT.side.guess : DOUBT.side.typed
   const good = club.shots * (1 - club.mishitShare)

@@ -67,6 +67,8 @@ export const DRAWS = 16
 export const TOO_CLOSE_STROKES = 0.03
 export const TOO_CLOSE_SHARE = 0.8
 export const CLOSE_STROKES = 0.08
+/** A choice is clear only from this share of draws on, so that hardly one in twenty is wrong for the true player. Measured: `npm run false-clear-study`, `docs/method.md`, "How sure". */
+export const CLEAR_SHARE = 0.95
 /** Scores are reported up to this many strokes; the last one holds the rest. */
 export const MOST_STROKES = 15
 /** Costs of aiming elsewhere are reported this far to each side of the best line, degrees. */
