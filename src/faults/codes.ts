@@ -5,7 +5,6 @@
 export const FAULT_CODES = {
   'MAR-USAGE-001': 'A command was called with words it does not know or without one it needs.',
   'MAR-USAGE-002': 'The value of an option cannot be read, or it does not go with another option.',
-  'MAR-USAGE-003': 'This version of Marram cannot do this yet.',
   'MAR-FILE-001': 'The file does not exist.',
   'MAR-FILE-002': 'The file cannot be read: permission denied, or it is a folder.',
   'MAR-FILE-003': 'The file is empty.',

@@ -155,7 +155,6 @@ describe('marram plan', () => {
     ['holes up without a match', 'MAR-USAGE-002', plan('--objective', 'at-most:4', '--up', '1')],
     ['an opponent without a match', 'MAR-USAGE-002', plan('--opponent-score', '4')],
     ['handicap strokes without points', 'MAR-USAGE-002', plan('--strokes-received', '1')],
-    ['an objective near the green', 'MAR-USAGE-003', plan('--objective', 'points', '--from', '0,320')],
     ['an objective for a whole round', 'MAR-USAGE-002', [...round, '--objective', 'points']],
     ['draws that are none', 'MAR-USAGE-002', plan('--draws', '-3')],
     ['a picture of a round', 'MAR-USAGE-002', [...round, '--picture', 'x.svg']],

@@ -2,13 +2,17 @@ import { METRES_PER_FOOT, METRES_PER_YARD } from '#numbers/units/units.ts'
 import type { OutcomeGround, PlanOption, ShortPart } from './plan.ts'
 import { clubWords, type LengthUnits, type PlanFacts } from './plan-sentence.ts'
 
-/** The plan of a stroke near the green in one or two plain sentences: club, landing spot, start, roll, leave, worst case. */
-export function nearGreenSentence(plan: PlanFacts, units: LengthUnits): string {
+/** The plan of a stroke near the green in one or two plain sentences: club, landing spot, start, roll, leave, worst case. `wordsOfCost` says what an option costs, in strokes by default. */
+export function nearGreenSentence(
+  plan: PlanFacts,
+  units: LengthUnits,
+  wordsOfCost: (cost: number) => string = costWords,
+): string {
   const [first, second] = plan.options
   if (first === undefined) return 'There is no club to play from here.'
   const overruled = plan.options.find(({ club }) => club === plan.overruled?.club)
   if (overruled !== undefined && overruled !== first)
-    return `${shotWords(overruled, units)} It costs ${costWords(overruled.cost)} against the ${clubWords(first)}.`
+    return `${shotWords(overruled, units)} It costs ${wordsOfCost(overruled.cost)} against the ${clubWords(first)}.`
   if (plan.verdict !== 'too-close' || second === undefined) return shotWords(first, units)
   return `Too close to call between the ${clubWords(first)} and the ${clubWords(second)}: take the one you trust. ${shotWords(first, units)}`
 }

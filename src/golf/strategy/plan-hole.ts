@@ -7,6 +7,7 @@ import { cautionsOf } from './cautions.ts'
 import { doubtOfDraws } from './doubt-of-draws.ts'
 import { type Candidate, evaluateStroke, type Situation } from './evaluate-stroke.ts'
 import { findFlips } from './find-flips.ts'
+import { nearGreenFormat } from './format/near-green-format.ts'
 import { planFormat } from './format/plan-format.ts'
 import { limitsOf } from './format-settings.ts'
 import { worthWords } from './format-words.ts'
@@ -25,7 +26,6 @@ import { sentenceLine } from './sentence-line.ts'
 import {
   DRAWS,
   REFINED_QUADRATURE,
-  SHORT_GAME_METRES,
   SOLVE_QUADRATURE,
   STROKE_LINE_STEP_DEGREES,
   STROKE_QUADRATURE,
@@ -86,8 +86,8 @@ export function planHole(
   const ground = layGround(hole, question.cellMetres)
   const situation = situationOf(question, ground.places)
   if (question.from !== undefined && isNearGreen(situation, hole)) {
-    refuseNearGreen(question)
-    return planNearGreen(question, ground.places, situation)
+    const plan = planNearGreen(question, ground.places, situation)
+    return question.objective ? nearGreenFormat(plan, question.objective, question.units ?? 'yards') : plan
   }
   const model = holeModel(ground, player, day)
   const quadrature = question.quadrature ?? SOLVE_QUADRATURE
@@ -185,16 +185,6 @@ function sentenceOf(
   if (!part || !objective) return planSentence(facts, lineFor, hazard, units)
   const costWords = (cost: number): string => worthWords(objective, cost)
   return `${part.sentence} ${planSentence(facts, lineFor, hazard, units, costWords)}`
-}
-
-/** The short game's own choices are not weighed by what a score is worth. Throws a Failure. */
-function refuseNearGreen({ objective }: PlanQuestion): void {
-  if (objective)
-    throw new Failure(
-      'MAR-USAGE-003',
-      `Within ${SHORT_GAME_METRES} m of the hole plans are for the fewest strokes only.`,
-      `objective ${objective.name}`,
-    )
 }
 
 function askedSituation(

@@ -5,6 +5,7 @@ import { mirrorPlayer } from '#golf/player/mirror-player.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { area, box, CALM_DAY, inventedHole, inventedPlayer, mirrored } from './invented-hole.fixture.ts'
+import { atMostObjective, type Objective } from './objective.ts'
 import type { Plan, ShortPart } from './plan.ts'
 import { planHole } from './plan-hole.ts'
 
@@ -215,5 +216,36 @@ describe('a plan near the green', () => {
         for (const figure of [option.strokes, option.total_m, ...Object.values(option.leave_m)])
           expect(Number.isFinite(figure)).toBe(true)
     }
+  })
+})
+
+describe('a plan near the green for what a score is worth', () => {
+  it('weighs each club by its scores, and says when that changes nothing', () => {
+    const asked = (objective: Objective): Plan =>
+      planHole({
+        courseName: 'Test',
+        hole: mown,
+        player,
+        day: CALM_DAY,
+        from: [0, PIN - 18],
+        lie: 'fairway',
+        draws: 0,
+        objective,
+      })
+    const fewest = plan(mown, [0, PIN - 18], 'fairway')
+    const counted = { played: 2, notes: [] }
+    const answer = asked(atMostObjective(4, counted))
+    expect(answer.situation.objective).toBe('at-most:4')
+    for (const option of answer.options)
+      expect(option.worth).toBeCloseTo((option.scores['1'] ?? 0) + (option.scores['2'] ?? 0), 9)
+    const worths = fewest.options.map(({ scores }) => (scores['1'] ?? 0) + (scores['2'] ?? 0))
+    expect(answer.format?.value).toBeGreaterThan(Math.max(...worths) - 0.01)
+    expect(answer.format?.fewest_strokes.club).toBe(fewest.options[0]?.club)
+    expect(answer.options[0]?.cost).toBe(0)
+    // Surely down in ten: nothing to choose.
+    const sure = asked(atMostObjective(14, counted))
+    expect(sure.format).toMatchObject({ changes: 'nothing', manner: null, gain: 0 })
+    expect(sure.options[0]?.club).toBe(fewest.options[0]?.club)
+    expect(sure.sentence).toMatch(/^The format changes nothing here: /)
   })
 })

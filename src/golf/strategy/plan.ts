@@ -24,6 +24,7 @@ export interface Plan {
     readonly stance?: { readonly uphill_deg: number; readonly above_deg: number }
     readonly objective: 'strokes' | ObjectiveName
   }
+  /** The fewest expected strokes; for another objective without their interval, which is that of its worth. */
   readonly value: { readonly strokes: number; readonly low: number; readonly high: number }
   /** The pin from the ball, and how far a carry to it plays today; `null` when no club of the player reaches so far, and near the green. */
   readonly plays: { readonly pin_m: number; readonly plays_m: number } | null
@@ -122,7 +123,7 @@ export interface FormatPart {
   /** The stroke that the fewest strokes ask for, and what that plan would be worth all along. */
   readonly fewest_strokes: {
     readonly club: string
-    readonly shape: ShotShape
+    readonly shape: PlanOption['shape']
     readonly aim: PlanOption['aim']
     readonly value: number
   }

@@ -3,6 +3,7 @@ import type { HoleModel } from '../hole-model.ts'
 import { type Objective, worthOf } from '../objective.ts'
 import { type ScoreChances, scoresOfStroke } from '../score-distribution.ts'
 import { MOST_STROKES } from '../settings.ts'
+import { fewestFirst } from './format-part.ts'
 import type { Levels, Prospect } from './levels.ts'
 
 /** A club on its best line for a format, and what it is worth with the best plan for the format after it. */
@@ -53,9 +54,8 @@ export function evaluateFormat(
     .map(full)
     .sort((a, b) => b.worth - a.worth)
   const fewest = full(fewestStroke)
-  const most = rows[0]?.worth ?? 0
-  const own = rows.find(({ candidate }) => candidate.shot.club === fewestStroke.shot.club)
-  const best = own && own.worth >= most - negligible ? [own, ...rows.filter((row) => row !== own)] : rows
+  const { club } = fewestStroke.shot
+  const best = fewestFirst(rows, ({ candidate }) => candidate.shot.club === club, negligible)
   return { best, again, fewest, fewestAllAlong: meanAfter(played), worthOf: worth }
 }
 

@@ -3,13 +3,14 @@ import { limitsOf, PLANNED_STROKES } from '../format-settings.ts'
 import { formatWords } from '../format-words.ts'
 import type { HoleModel } from '../hole-model.ts'
 import type { HoleProblem } from '../hole-problem.ts'
-import { holeChances, type Objective } from '../objective.ts'
+import type { Objective } from '../objective.ts'
 import type { FormatPart, PlanOption } from '../plan.ts'
 import { aimOf, type ClubDoubts } from '../plan-options.ts'
 import type { ScoreChances } from '../score-distribution.ts'
-import { AIM_COSTS_DEGREES, MOST_STROKES } from '../settings.ts'
+import { AIM_COSTS_DEGREES } from '../settings.ts'
 import { doubtOfFormat } from './doubt-of-format.ts'
-import { evaluateFormat, type FormatCandidate, type FormatEvaluation } from './evaluate-format.ts'
+import { evaluateFormat, type FormatCandidate } from './evaluate-format.ts'
+import { formatPart, withRest } from './format-part.ts'
 import { type FormatQuadrature, formatStrokes } from './format-strokes.ts'
 import { solveLevels } from './levels.ts'
 
@@ -77,13 +78,21 @@ export function planFormat(question: FormatQuestion): FormatPlan {
       }
     },
     part(options) {
-      const part = partOf(weighed, first, objective, situation, limits.tooClose)
-      const interval = {
-        low: Math.min(first.worth, doubt?.low ?? first.worth),
-        high: Math.max(first.worth, doubt?.high ?? first.worth),
-      }
-      const whole = { ...part, ...interval }
-      return { ...whole, sentence: formatWords(objective, whole, options[0] as PlanOption) }
+      const { fewest, fewestAllAlong } = weighed
+      const { shot, heading } = fewest.candidate
+      const isSameShot = first.candidate.shot === shot
+      const part = formatPart(
+        {
+          first,
+          fewest: { ...fewest, club: shot.club, shape: shot.shape, aim: aimOf(situation, fewest.candidate) },
+          fewestAllAlong,
+          differs: !isSameShot ? 'club' : first.candidate.heading === heading ? null : 'line',
+          interval: { low: doubt?.low ?? first.worth, high: doubt?.high ?? first.worth },
+        },
+        objective,
+        limits.tooClose,
+      )
+      return { ...part, sentence: formatWords(objective, part, options[0] as PlanOption) }
     },
   }
 }
@@ -91,58 +100,6 @@ export function planFormat(question: FormatQuestion): FormatPlan {
 function isBesideLine(one: Candidate, best: Candidate): boolean {
   const degrees = (Math.abs(one.heading - best.heading) * 180) / Math.PI
   return one.shot === best.shot && degrees <= AIM_COSTS_DEGREES + 1e-9
-}
-
-function partOf(
-  weighed: FormatEvaluation,
-  first: FormatCandidate,
-  objective: Objective,
-  situation: Situation,
-  negligible: number,
-): Omit<FormatPart, 'sentence' | 'low' | 'high'> {
-  const { fewest, fewestAllAlong } = weighed
-  const here = first.worth - fewest.worth
-  const isSameClub = first.candidate.shot === fewest.candidate.shot
-  const isSame = isSameClub && first.candidate.heading === fewest.candidate.heading
-  const gain = first.worth - fewestAllAlong.worth
-  const changes =
-    !isSame && here >= negligible ? (isSameClub ? 'line' : 'club') : gain >= negligible ? 'later' : 'nothing'
-  const [mean, spread] = meanAndSpread(first.scores)
-  const [fewestMean, fewestSpread] = meanAndSpread(fewestAllAlong.scores)
-  return {
-    aim: objective.aim,
-    played: objective.played,
-    received: objective.received,
-    value: first.worth,
-    fewest_strokes: {
-      club: fewest.candidate.shot.club,
-      shape: fewest.candidate.shot.shape,
-      aim: aimOf(situation, fewest.candidate),
-      value: fewestAllAlong.worth,
-    },
-    gain,
-    gain_here: here,
-    changes,
-    manner: changes === 'nothing' ? null : spread > fewestSpread ? 'attack' : 'protect',
-    strokes_given_up: Math.max(0, mean - fewestMean),
-    match: objective.opponent
-      ? holeChances(withRest(first.scores), objective.opponent, objective.received)
-      : null,
-    notes: objective.notes,
-  }
-}
-
-/** Mean and standard deviation of a score; what is longer than the list counts as its last. */
-function meanAndSpread(scores: Float64Array): [mean: number, spread: number] {
-  const whole = withRest(scores)
-  const mean = whole.reduce((sum, chance, score) => sum + chance * score, 0)
-  return [mean, Math.sqrt(whole.reduce((sum, chance, score) => sum + chance * (score - mean) ** 2, 0))]
-}
-
-/** The last entry holds whatever is longer. */
-function withRest(scores: Float64Array): number[] {
-  const known = [...scores.subarray(0, MOST_STROKES)]
-  return [...known, Math.max(0, 1 - known.reduce((sum, chance) => sum + chance, 0))]
 }
 
 /** By strokes from here, as an option of a plan has them. */
