@@ -12,6 +12,8 @@ import { loadPlayer } from '../src/apps/cli/load-player.ts'
 import { parseQuestion } from '../src/apps/cli/parse-question.ts'
 import { planPool } from '../src/apps/cli/plan-pool.ts'
 import { REFERENCE_DAY } from '../src/golf/course/day.ts'
+import type { PlanQuestion } from '../src/golf/strategy/plan-hole.ts'
+import { stopsInBrowser } from './stop-in-browser.ts'
 
 /** One figure of a batch: wall time, memory, or a speed-up, which is a ratio of two wall times of the same run. */
 export interface BatchFigure {
@@ -29,9 +31,8 @@ const PLAYER = join(ROOT, 'examples/aldous-brack.player.json')
 const PACE = ['--no-flips', '--draws', '0']
 /** Enough that both threads have many holes, few enough for a coffee. */
 const PLAYERS = 2
-const STOPS = 9
-/** In the middle of a solve: later than the ground is laid, earlier than any plan is done, milliseconds. */
-const STOP_AFTER = 400
+/** Moments of a plan at which it is stopped, milliseconds after it was begun. */
+const STOP_AFTER = [50, 100, 150, 200, 250, 300, 400, 500, 600]
 
 /** Plans every hole for so many invented players, from scratch to near 36, with one thread and with two. */
 export async function batchFigures(players: number = PLAYERS): Promise<BatchFigure[]> {
@@ -45,23 +46,11 @@ export async function batchFigures(players: number = PLAYERS): Promise<BatchFigu
     const what = `${one.plans / players} holes × ${players} players`
     const [alone, both] = [`${what}, 1 thread`, `${what}, 2 threads`]
     return [
-      { name: alone, unit: 'ms', median: one.milliseconds, ratio: null, against: null },
-      {
-        name: both,
-        unit: 'ms',
-        median: two.milliseconds,
-        ratio: two.milliseconds / one.milliseconds,
-        against: alone,
-      },
-      {
-        name: 'speed-up of 2 threads over 1',
-        unit: '×',
-        median: one.milliseconds / two.milliseconds,
-        ratio: null,
-        against: null,
-      },
-      { name: `peak memory, ${alone}`, unit: 'MB', median: one.megabytes, ratio: null, against: null },
-      { name: `peak memory, ${both}`, unit: 'MB', median: two.megabytes, ratio: null, against: null },
+      figure(alone, 'ms', one.milliseconds),
+      { ...figure(both, 'ms', two.milliseconds), ratio: two.milliseconds / one.milliseconds, against: alone },
+      figure('speed-up of 2 threads over 1', '×', one.milliseconds / two.milliseconds),
+      figure(`peak memory, ${alone}`, 'MB', one.megabytes),
+      figure(`peak memory, ${both}`, 'MB', two.megabytes),
       ...(await stopFigures()),
     ]
   } finally {
@@ -70,45 +59,53 @@ export async function batchFigures(players: number = PLAYERS): Promise<BatchFigu
   }
 }
 
-/** From the signal until the thread that plans has ended: the middle and the longest of a few stops. */
+/** From the signal until the plan has stopped, in a thread of Node and in a worker of Chromium: middle and longest. */
 export async function stopFigures(): Promise<BatchFigure[]> {
   const { course } = await loadCourse(COURSE)
   const question = parseQuestion({ player: [PLAYER], hole: '7', draws: '0', flips: false })
   const asked = askHole(course, '7', REFERENCE_DAY, question)
   const task = planQuestion(asked, course, loadPlayer(PLAYER), question, 'yards')
+  const browser = await stopsInBrowser(task, STOP_AFTER)
+  if (browser === null) console.error('stopping in a browser is left out: there is no Chromium')
+  const times = { 'a thread': await stopsInThread(task), 'a browser': browser?.milliseconds ?? [] }
+  return Object.entries(times).flatMap(([where, stops]) =>
+    stops.length === 0
+      ? []
+      : [
+          figure(`stopping a plan in ${where}`, 'ms', stops[Math.floor(stops.length / 2)] as number),
+          figure(`stopping a plan in ${where}, longest of ${stops.length}`, 'ms', stops.at(-1) as number),
+        ],
+  )
+}
+
+/** How soon the thread of a plan has ended, milliseconds, in order of size. */
+async function stopsInThread(task: PlanQuestion): Promise<number[]> {
   // A hole without a green is answered at once: so the thread has started before a plan is begun.
-  const nothing = { ...task, hole: { ...task.hole, green: null } }
+  const first = { ...task, hole: { ...task.hole, green: null } }
   const pool = planPool(1)
   const times: number[] = []
-  for (let count = 0; count < STOPS; count++) {
-    for await (const _settled of pool.run([nothing]));
+  for (const after of STOP_AFTER) {
+    for await (const _settled of pool.run([first]));
     const stop = new AbortController()
     let from = 0
     setTimeout(() => {
       from = performance.now()
       stop.abort()
-    }, STOP_AFTER)
+    }, after)
     try {
       for await (const _settled of pool.run([task], { signal: stop.signal }))
-        throw new Error('the plan was done before it was stopped: lower STOP_AFTER')
+        throw new Error('the plan was done before it was stopped')
     } catch (error) {
       if (!stop.signal.aborted) throw error
     }
     times.push(performance.now() - from)
   }
   await pool.close()
-  times.sort((a, b) => a - b)
-  const figure = (name: string, median: number): BatchFigure => ({
-    name,
-    unit: 'ms',
-    median,
-    ratio: null,
-    against: null,
-  })
-  return [
-    figure('stopping a plan in a thread', times[Math.floor(STOPS / 2)] as number),
-    figure(`stopping a plan in a thread, longest of ${STOPS}`, times.at(-1) as number),
-  ]
+  return times.sort((a, b) => a - b)
+}
+
+function figure(name: string, unit: BatchFigure['unit'], median: number): BatchFigure {
+  return { name, unit, median, ratio: null, against: null }
 }
 
 /** Says at the very end, and only once for all threads, how much memory the process had at most, in kilobytes. */

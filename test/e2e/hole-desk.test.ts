@@ -113,6 +113,10 @@ describe('the hole desk', () => {
     expect(await aim()).toBe(before)
   })
 
+  it('is kept apart from other sites, so that it may stop the plans of its workers', async () => {
+    expect(await page.evaluate('crossOriginIsolated')).toBe(true)
+  })
+
   it('draws the pattern of the club and turns it with the aim', async () => {
     const marks = page.locator('.chart svg .pattern')
     await marks.waitFor({ state: 'attached' })

@@ -67,6 +67,9 @@ const SECURITY_HEADERS: Parameters<typeof secureHeaders>[0] = {
     formAction: ["'self'"],
     frameAncestors: ["'none'"],
   },
+  // Kept apart from every other site, the page may share memory with its workers, through which it stops their plans.
+  crossOriginEmbedderPolicy: 'require-corp',
+  crossOriginOpenerPolicy: 'same-origin',
   // The desk is reached over plain HTTP on the own machine.
   strictTransportSecurity: false,
   xFrameOptions: 'DENY',

@@ -1,4 +1,4 @@
-import type { Reply } from './worker-lane.ts'
+import type { Asked, Reply } from './worker-lane.ts'
 
 /** The worker's own side of its port. */
 export interface ServingPort {
@@ -6,16 +6,28 @@ export interface ServingPort {
   postMessage(reply: unknown): void
 }
 
-/** Makes a browser's worker answer the tasks of the lane that spawned it. */
-export function serveTasks<Task, Result>(port: ServingPort, work: (task: Task) => Result): void {
-  port.addEventListener('message', ({ data }: { readonly data: Task }) => {
+/**
+ * Makes a browser's worker answer the tasks of the lane that spawned it. Work that takes long calls `lookUp` many times a
+ * second; it throws once the task is to be stopped.
+ */
+export function serveTasks<Task, Result>(
+  port: ServingPort,
+  work: (task: Task, lookUp: () => void) => Result,
+): void {
+  port.addEventListener('message', ({ data }: { readonly data: Asked<Task> }) => {
     port.postMessage(replyTo(data, work))
   })
 }
 
-function replyTo<Task, Result>(task: Task, work: (task: Task) => Result): Reply<Result> {
+function replyTo<Task, Result>(
+  { task, stop }: Asked<Task>,
+  work: (task: Task, lookUp: () => void) => Result,
+): Reply<Result> {
+  const lookUp = (): void => {
+    if (stop !== null && Atomics.load(stop, 0) === 1) throw new Error('The task was stopped.')
+  }
   try {
-    return { result: work(task) }
+    return { result: work(task, lookUp) }
   } catch (error) {
     return { error: error instanceof Error ? error.message : String(error) }
   }

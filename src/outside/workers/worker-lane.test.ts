@@ -1,14 +1,16 @@
-import { describe, expect, it } from 'vitest'
+import { afterEach, describe, expect, it, vi } from 'vitest'
 import { type ServingPort, serveTasks } from './serve-tasks.ts'
 import { type WorkerPort, workerLane } from './worker-lane.ts'
 
 /** A worker of which the test sees both ends; its module is `work`, answered when the test says so. */
 interface Puppet extends WorkerPort {
-  isStopped: boolean
+  isEnded: boolean
   answer(): void
 }
 
-function puppets(work: (task: number) => number): { spawn: () => WorkerPort; all: Puppet[] } {
+type Work = (task: number, lookUp: () => void) => number
+
+function puppets(work: Work): { spawn: () => WorkerPort; all: Puppet[] } {
   const all: Puppet[] = []
   const spawn = (): WorkerPort => {
     let hear: (event: { data: never }) => void = () => undefined
@@ -21,14 +23,14 @@ function puppets(work: (task: number) => number): { spawn: () => WorkerPort; all
     serveTasks(inside, work)
     let asked: unknown = null
     const puppet: Puppet = {
-      isStopped: false,
+      isEnded: false,
       onmessage: null,
       onerror: null,
       postMessage: (task) => {
         asked = task
       },
       terminate: () => {
-        puppet.isStopped = true
+        puppet.isEnded = true
       },
       answer: () => hear({ data: asked as never }),
     }
@@ -39,10 +41,15 @@ function puppets(work: (task: number) => number): { spawn: () => WorkerPort; all
 }
 
 const never = new AbortController().signal
-const double = (task: number): number => {
+const double: Work = (task, lookUp) => {
+  lookUp()
   if (task === 0) throw new RangeError('nothing to work on')
   return 2 * task
 }
+afterEach(() => {
+  vi.unstubAllGlobals()
+  vi.useRealTimers()
+})
 
 describe('workerLane', () => {
   it('asks one worker again and again', async () => {
@@ -67,19 +74,6 @@ describe('workerLane', () => {
     expect(await answered).toBe(8)
   })
 
-  it('stops its worker in the middle of a task, and asks a fresh one the next', async () => {
-    const { spawn, all } = puppets(double)
-    const lane = workerLane<number, number>(spawn)
-    const stop = new AbortController()
-    const stopped = lane.run(4, stop.signal)
-    stop.abort()
-    await expect(stopped).rejects.toThrow(expect.objectContaining({ name: 'AbortError' }))
-    const answered = lane.run(5, never)
-    expect(all.map(({ isStopped }) => isStopped)).toEqual([true, false])
-    all[1]!.answer()
-    expect(await answered).toBe(10)
-  })
-
   it('says that a worker broke, and asks a fresh one the next', async () => {
     const { spawn, all } = puppets(double)
     const lane = workerLane<number, number>(spawn)
@@ -98,6 +92,72 @@ describe('workerLane', () => {
     all[0]!.answer()
     await answered
     await lane.close()
-    expect(all[0]!.isStopped).toBe(true)
+    expect(all[0]!.isEnded).toBe(true)
+  })
+})
+
+describe('stopping a task of a workerLane', () => {
+  const aborted = expect.objectContaining({ name: 'AbortError' })
+
+  it('ends its worker at once where memory cannot be shared, and asks a fresh one the next', async () => {
+    const { spawn, all } = puppets(double)
+    const lane = workerLane<number, number>(spawn)
+    const stop = new AbortController()
+    const stopped = lane.run(4, stop.signal)
+    stop.abort()
+    await expect(stopped).rejects.toThrow(aborted)
+    const answered = lane.run(5, never)
+    expect(all.map(({ isEnded }) => isEnded)).toEqual([true, false])
+    all[1]!.answer()
+    expect(await answered).toBe(10)
+  })
+
+  it('asks its worker to stop where memory can be shared, and keeps it for the next', async () => {
+    vi.stubGlobal('crossOriginIsolated', true)
+    const { spawn, all } = puppets(double)
+    const lane = workerLane<number, number>(spawn)
+    const stop = new AbortController()
+    const stopped = lane.run(4, stop.signal)
+    stop.abort()
+    all[0]!.answer()
+    await expect(stopped).rejects.toThrow(aborted)
+    const answered = lane.run(5, never)
+    all[0]!.answer()
+    expect(await answered).toBe(10)
+    expect(all.map(({ isEnded }) => isEnded)).toEqual([false])
+  })
+
+  it('still tells an answer that was there before the worker looked up', async () => {
+    vi.stubGlobal('crossOriginIsolated', true)
+    const { spawn, all } = puppets((task) => 2 * task)
+    const stop = new AbortController()
+    const answered = workerLane<number, number>(spawn).run(4, stop.signal)
+    stop.abort()
+    all[0]!.answer()
+    expect(await answered).toBe(8)
+  })
+
+  it('ends a worker that does not look up, once patience is over, and never frees it to go on', async () => {
+    vi.stubGlobal('crossOriginIsolated', true)
+    vi.useFakeTimers()
+    let lookUp: () => void = () => undefined
+    const { spawn, all } = puppets((task, look) => {
+      lookUp = look
+      return task
+    })
+    const lane = workerLane<number, number>(spawn)
+    const first = lane.run(4, never)
+    all[0]!.answer()
+    await first
+    const stop = new AbortController()
+    const stopped = lane.run(4, stop.signal)
+    stop.abort()
+    const heard = expect(stopped).rejects.toThrow(aborted)
+    await vi.runAllTimersAsync()
+    await heard
+    expect(all[0]!.isEnded).toBe(true)
+    void lane.run(5, never)
+    expect(all).toHaveLength(2)
+    expect(lookUp).toThrow('stopped')
   })
 })

@@ -1,25 +1,35 @@
 import type { Lane } from './lane.ts'
+import { STOP_PATIENCE_MILLISECONDS } from './settings.ts'
 
 /** The part of a browser's worker that is used, so that a test can stand in for the browser. */
 export interface WorkerPort {
-  postMessage(task: unknown): void
+  postMessage(asked: Asked<unknown>): void
   onmessage: ((event: { readonly data: unknown }) => void) | null
   onerror: ((event: { readonly message?: string }) => void) | null
   terminate(): void
 }
 
-/** What {@link serveTasks} answers: the result of a task, or why there is none. */
+/** A task on its way to a worker. */
+export interface Asked<Task> {
+  readonly task: Task
+  /** Shared with the worker: its one number is 1 once the task is to be stopped; `null` where memory cannot be shared. */
+  readonly stop: Int32Array | null
+}
+
+/** What `serveTasks` answers: the result of a task, or why there is none. */
 export type Reply<Result> = { readonly result: Result } | { readonly error: string }
 
 /**
  * A browser's worker that works on one task after another and keeps its module's state between them; started with its
- * first task, and anew after one that was stopped or that broke it. Its module calls {@link serveTasks}.
+ * first task, and anew after one that broke it. Its module calls `serveTasks`. To stop a task the worker is asked to, and
+ * ended when it does not; where memory cannot be shared it is ended at once. Asking comes first because some browsers let
+ * an ended worker go on for seconds before they break into its work, and because it keeps what it has laid out.
  */
 export function workerLane<Task, Result>(spawn: () => WorkerPort): Lane<Task, Result> {
-  let worker: WorkerPort | null = null
+  let worker: { readonly port: WorkerPort; readonly stop: Int32Array | null } | null = null
 
   function end(): void {
-    worker?.terminate()
+    worker?.port.terminate()
     worker = null
   }
 
@@ -27,29 +37,49 @@ export function workerLane<Task, Result>(spawn: () => WorkerPort): Lane<Task, Re
     run(task, signal) {
       return new Promise((resolve, reject) => {
         if (signal.aborted) return reject(signal.reason)
-        const asked = worker ?? spawn()
-        worker = asked
-        const stop = (): void => {
+        worker ??= { port: spawn(), stop: sharedFlag() }
+        const { port, stop } = worker
+        let patience: ReturnType<typeof setTimeout> | undefined
+        const settled = (): void => {
+          signal.removeEventListener('abort', stopTask)
+          clearTimeout(patience)
+        }
+        const endTask = (): void => {
+          settled()
           end()
           reject(signal.reason)
         }
-        signal.addEventListener('abort', stop, { once: true })
-        asked.onmessage = ({ data }) => {
-          signal.removeEventListener('abort', stop)
+        const stopTask = (): void => {
+          if (stop === null) endTask()
+          else {
+            Atomics.store(stop, 0, 1)
+            patience = setTimeout(endTask, STOP_PATIENCE_MILLISECONDS)
+          }
+        }
+        signal.addEventListener('abort', stopTask, { once: true })
+        port.onmessage = ({ data }) => {
+          settled()
           const reply = data as Reply<Result>
           if ('result' in reply) resolve(reply.result)
-          else reject(new Error(reply.error))
+          else reject(signal.aborted ? signal.reason : new Error(reply.error))
         }
-        asked.onerror = ({ message }) => {
-          signal.removeEventListener('abort', stop)
+        port.onerror = ({ message }) => {
+          settled()
           end()
           reject(new Error(message ?? 'The worker stopped without an answer.'))
         }
-        asked.postMessage(task)
+        if (stop !== null) Atomics.store(stop, 0, 0)
+        port.postMessage({ task, stop })
       })
     },
     async close() {
       end()
     },
   }
+}
+
+/** Memory that a page shares with its workers; only pages that no other site can look into may have it. */
+function sharedFlag(): Int32Array | null {
+  const { crossOriginIsolated } = globalThis as { readonly crossOriginIsolated?: boolean }
+  return crossOriginIsolated ? new Int32Array(new SharedArrayBuffer(4)) : null
 }

@@ -19,7 +19,7 @@ function asking(isInterrupted = false): { latest: LatestAnswer; all: Puppet[]; t
       isStopped: false,
       onmessage: null,
       onerror: null,
-      postMessage: (asked) => puppet.asked.push(asked as Question),
+      postMessage: ({ task }) => puppet.asked.push(task as Question),
       terminate: () => {
         puppet.isStopped = true
       },

@@ -2,6 +2,7 @@ import { Failure } from '#faults/failure.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
 import { keptGround } from '#golf/strategy/kept-ground.ts'
 import { planHole } from '#golf/strategy/plan-hole.ts'
+import { watchedGround } from '#golf/strategy/watched-ground.ts'
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import type { Answered, Question } from './questions.ts'
@@ -11,17 +12,17 @@ declare const self: DedicatedWorkerGlobalScope
 /** One dragged aim asks for many lines of one hole, and the next plan is most often of the same hole. */
 const layGround = keptGround()
 
-/** The worker's one job: a question in, an answer out, so that the page never waits. */
-serveTasks(self, (question: Question): Answered => {
+/** The worker's one job: a question in, an answer out, so that the page never waits; stopped when a newer one comes. */
+serveTasks(self, (question: Question, lookUp): Answered => {
   try {
-    return answer(question)
+    return answer(question, lookUp)
   } catch (error) {
     if (!(error instanceof Failure)) throw error
     return { fault: { code: error.code, message: error.message, where: error.where } }
   }
 })
 
-function answer(question: Question): Answered {
+function answer(question: Question, lookUp: () => void): Answered {
   if (question.kind === 'finishes') {
     const { hole, player, day, club, headingDegrees } = question
     const ground = layGround(hole)
@@ -41,7 +42,7 @@ function answer(question: Question): Answered {
   return {
     plan: planHole(
       { courseName, hole, player, day, units, ...pace, ...(club === null ? {} : { club }) },
-      layGround,
+      (...asked) => watchedGround(layGround(...asked), lookUp),
     ),
   }
 }

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest'
+import { REFERENCE_DAY } from '#golf/course/day.ts'
+import { inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
+import { keptGround } from './kept-ground.ts'
+import { type PlanQuestion, planHole } from './plan-hole.ts'
+import { watchedGround } from './watched-ground.ts'
+
+describe('watchedGround', () => {
+  const question: PlanQuestion = {
+    courseName: 'One Hole',
+    hole: inventedHole(95),
+    player: inventedPlayer([{ name: '9-iron', carry_m: 95 }]),
+    day: REFERENCE_DAY,
+    cellMetres: 16,
+    quadrature: { good: 4, mishit: 2 },
+    draws: 1,
+    flips: false,
+  }
+
+  it('lets a plan be ended at any time it looks up, and plans the same on the same ground afterwards', () => {
+    const layGround = keptGround()
+    let looks = 0
+    const before = planHole(question, (...asked) => watchedGround(layGround(...asked), () => looks++))
+    expect(looks).toBeGreaterThan(100)
+    const fresh = keptGround()
+    for (const most of [0, Math.floor(looks / 3), looks - 1]) {
+      let left = most
+      const lookUp = (): void => {
+        if (left === 0) throw new Error('stopped')
+        left -= 1
+      }
+      expect(() => planHole(question, (...asked) => watchedGround(fresh(...asked), lookUp))).toThrow(
+        'stopped',
+      )
+    }
+    expect(planHole(question, fresh)).toEqual(before)
+  })
+})
