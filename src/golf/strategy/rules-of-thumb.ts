@@ -9,7 +9,6 @@ import { cautionsOf } from './cautions.ts'
 import { numberOfTotal } from './green-numbers.ts'
 import { holeGround, holeModel } from './hole-model.ts'
 import { lieOfGround } from './lie-of-ground.ts'
-import { placeAt } from './places.ts'
 import { requireGreen } from './require-green.ts'
 import { SHORT_GAME_METRES, TOO_CLOSE_STROKES } from './settings.ts'
 import { solveHole } from './solve-hole.ts'
@@ -61,10 +60,6 @@ export function rulesOfThumb(question: ThumbQuestion): Thumb {
         places.map((from) => sceneFrom(from, lie)),
       )
   const fairway = scenes.get('fairway') ?? places.map((from) => sceneFrom(from, 'fairway'))
-  const nearPin = chipsOnLine(hole, stepMetres).map((from) => ({
-    leave_m: distance(from, hole.pin),
-    strokes: values[placeAt(ground.places, from[0], from[1])] as number,
-  }))
   return {
     schema: 'thumb/1',
     course: question.courseName,
@@ -79,13 +74,12 @@ export function rulesOfThumb(question: ThumbQuestion): Thumb {
         numbers: numberBands(along.flatMap(thumbPlace)),
       }),
     ),
-    leave: bestLeave([
-      ...fairway.flatMap((scene) => {
+    leave: bestLeave(
+      fairway.flatMap((scene) => {
         const strokes = cheapest(scene.options)?.strokes
         return strokes === undefined ? [] : [{ leave_m: scene.toPin, strokes }]
       }),
-      ...nearPin,
-    ]),
+    ),
     cautions: cautionsOf(hole, day, player.guesses, solution.converged),
     guesses: [...player.guesses],
     method: {
@@ -112,14 +106,6 @@ function placesOnLine(hole: Hole, step: number): Point[] {
     .filter((point) => distance(point, hole.pin) > SHORT_GAME_METRES && lieOfGround(groundAt(point)) !== null)
 }
 
-/** Places on the fairway of the hole line from which a chip or a pitch is played, far to near. */
-function chipsOnLine(hole: Hole, step: number): Point[] {
-  const groundAt = groundReader(hole)
-  return pointsOnLine(hole, step).filter(
-    (point) => distance(point, hole.pin) <= SHORT_GAME_METRES && groundAt(point) === 'fairway',
-  )
-}
-
 /** Whole steps from the pin back along the hole line, far to near. */
 function pointsOnLine({ line, lengthMetres }: Hole, step: number): Point[] {
   const count = Math.floor(lengthMetres / step)
@@ -137,6 +123,7 @@ function thumbPlace(scene: RuleScene): ThumbPlace[] {
       shape: best.shot.shape,
       number: numberOfTotal(scene.numbers, best.total),
       leave_m: best.toPin,
+      nearest_m: Math.min(...scene.options.map(({ toPin }) => toPin)),
     },
   ]
 }

@@ -50,18 +50,23 @@ export function switchSentences({ lie, go }: LieThumb, units: LengthUnits): stri
   )
 }
 
-/** What the best layup leaves from each place where laying up is best; empty where it never is. */
+/** Where the best layup holds back, and what it leaves; empty where it goes as far as it can. */
 export function layupSentences({ lie, places }: LieThumb, units: LengthUnits): string[] {
-  const layups = places.filter(({ number }) => number === 'layup')
-  if (lie === 'tee' || layups.length === 0) return []
-  const leaves = layups.map(({ from_m, leave_m }) => `${bare(leave_m, units)} from ${bare(from_m, units)}`)
-  return [`${fromWords(lie)}, laying up, leave ${leaves.join(', ')} ${units}.`]
+  const held = places.filter(
+    ({ number, leave_m, nearest_m }) => number === 'layup' && leave_m - nearest_m >= HELD_BACK_METRES,
+  )
+  if (lie === 'tee' || held.length === 0) return []
+  const leaves = held.map(({ from_m, leave_m }) => `leave ${bare(leave_m, units)} from ${far(from_m, units)}`)
+  return [`${fromWords(lie)} hold back: ${leaves.join(', ')}.`]
 }
+
+/** A layup that could go so much nearer holds back, metres. Our assumption: a club's gap. */
+const HELD_BACK_METRES = 10
 
 /** What to leave: nearer is better, but where it is not. */
 export function leaveSentences({ strokes, worseThanLonger }: BestLeave, units: LengthUnits): string[] {
   if (strokes.length === 0) return []
-  if (worseThanLonger.length === 0) return ['In the fairway nearer is better all the way to the green.']
+  if (worseThanLonger.length === 0) return ['In the fairway nearer is better for every full stroke.']
   return worseThanLonger.map(
     ({ leave_m, longer_m }) =>
       `In the fairway ${far(leave_m, units)} left costs more than ${far(longer_m, units)}: leave the longer one.`,

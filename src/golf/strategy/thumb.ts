@@ -49,8 +49,9 @@ export interface ThumbPlace {
   readonly shape: ShotShape
   /** The number of the green that the stroke is played to; `layup` when it stays short of them all. */
   readonly number: 'front' | 'middle' | 'back' | 'layup'
-  /** What its usual finish leaves. */
+  /** What its usual finish leaves, and the least that any stroke's does. */
   readonly leave_m: number
+  readonly nearest_m: number
 }
 
 /** One rule of thumb from one lie: where it is right, indifferent and wrong, and by how much. */
@@ -114,7 +115,7 @@ export interface NumberBand {
   readonly number: ThumbPlace['number']
 }
 
-/** What to leave for the next stroke, from the fairway in the middle of the hole. */
+/** What to leave for the next full stroke, from the fairway in the middle of the hole. */
 export interface BestLeave {
   /** Expected strokes by what is left, far to near. */
   readonly strokes: readonly { readonly leave_m: number; readonly strokes: number }[]
