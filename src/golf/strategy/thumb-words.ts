@@ -1,5 +1,6 @@
 import { metresToYards } from '#numbers/units/units.ts'
 import type { LengthUnits } from './plan-sentence.ts'
+import { HELD_BACK_METRES } from './thumb/settings.ts'
 import type { BestLeave, LieThumb, ThumbRule } from './thumb.ts'
 
 const RULES: Readonly<Record<Exclude<ThumbRule['rule'], 'short-of-water'>, string>> = {
@@ -59,9 +60,6 @@ export function layupSentences({ lie, places }: LieThumb, units: LengthUnits): s
   const leaves = held.map(({ from_m, leave_m }) => `leave ${bare(leave_m, units)} from ${far(from_m, units)}`)
   return [`${fromWords(lie)} hold back: ${leaves.join(', ')}.`]
 }
-
-/** A layup that could go so much nearer holds back, metres. Our assumption: a club's gap. */
-const HELD_BACK_METRES = 10
 
 /** What to leave: nearer is better, but where it is not. */
 export function leaveSentences({ strokes, worseThanLonger }: BestLeave, units: LengthUnits): string[] {

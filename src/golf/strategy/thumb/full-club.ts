@@ -1,7 +1,7 @@
 import { isLow, isPartial } from '../shots.ts'
 import type { Rule } from './rule.ts'
 import { cheapest, isAtGreen } from './rule-scene.ts'
-import { FULL_CLUB_METRES } from './settings.ts'
+import { FULL_CLUB_METRES, FULL_CLUBS } from './settings.ts'
 
 /**
  * "Lay up to a full club": leave the total of the player's shortest full club or of one of the two above it, against
@@ -16,7 +16,7 @@ export const fullClub: Rule = {
     const full = scene.options
       .filter(({ shot }) => !isPartial(shot) && !isLow(shot))
       .map(({ shot }) => shot.stock.totalMetres)
-    const totals = [...new Set(full)].sort((a, b) => a - b).slice(0, WEDGES)
+    const totals = [...new Set(full)].sort((a, b) => a - b).slice(0, FULL_CLUBS)
     const shortest = totals[0]
     if (shortest === undefined) return null
     return (option) => {
@@ -28,6 +28,3 @@ export const fullClub: Rule = {
     }
   },
 }
-
-/** Full swings that a player lays up to: the shortest clubs of the bag. Common practice. */
-const WEDGES = 3

@@ -6,8 +6,11 @@ export const SHORT_OF_WATER_METRES = 10
 export const WATER_IN_PLAY_METRES = 25
 /** A shot plays to a number when its usual finish comes so near to it, metres. Our assumption: half a gap between clubs. */
 export const NUMBER_METRES = 8
-/** A leave is a full club when it is so near to the club's total, metres. Our assumption. */
+/** A leave is a full club when it is so near to the club's total, metres (our assumption), the club being one of so many shortest of the bag (common practice: the wedges). */
 export const FULL_CLUB_METRES = 5
+export const FULL_CLUBS = 3
+/** A layup that could go so much nearer holds back, metres. Our assumption: a club's gap. */
+export const HELD_BACK_METRES = 10
 /** A pin has a fat side when one side of it has so much more green than the other, metres; aiming there means to pass the pin by so much. Our assumption. */
 export const FAT_SIDE_MORE_METRES = 4
 export const FAT_SIDE_AIM_METRES = 2
