@@ -89,6 +89,15 @@ describe('marram plan --objective', () => {
     expect(document.format.notes.join(' ')).toMatch(/No handicap strokes .+ flo is taken to play /)
   })
 
+  it('adds up the points of a round', () => {
+    const words = plan('--objective', 'points').map((word) => (word === '1' ? 'all' : word))
+    const { status, document } = marramJson(...words)
+    expect(status).toBe(0)
+    const values = document.plans.map((one: Json) => one.format.value)
+    expect(values).toHaveLength(2)
+    expect(document.value.points).toBeCloseTo(values[0] + values[1], 12)
+  })
+
   it('counts a target over the holes that follow, on a page of plain words', () => {
     const run = marram(...plan('--objective', 'at-most:7', '--through', '2'))
     expect(run).toMatchObject({ status: 0, err: '' })

@@ -155,7 +155,7 @@ describe('marram plan', () => {
     ['holes up without a match', 'MAR-USAGE-002', plan('--objective', 'at-most:4', '--up', '1')],
     ['an opponent without a match', 'MAR-USAGE-002', plan('--opponent-score', '4')],
     ['handicap strokes without points', 'MAR-USAGE-002', plan('--strokes-received', '1')],
-    ['an objective for a whole round', 'MAR-USAGE-002', [...round, '--objective', 'points']],
+    ['a score for a whole round', 'MAR-USAGE-002', [...round, '--objective', 'at-most:90']],
     ['draws that are none', 'MAR-USAGE-002', plan('--draws', '-3')],
     ['a picture of a round', 'MAR-USAGE-002', [...round, '--picture', 'x.svg']],
     ['a day that is no day', 'MAR-DAY-002', plan('--day', PLAYER)],

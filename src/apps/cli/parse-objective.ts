@@ -41,10 +41,10 @@ export function parseObjective(options: PlanOptions): AskedObjective | undefined
     refuse(played, '--played', 'points, match or at-most:K')
     return undefined
   }
-  if (options.hole === 'all')
+  if (options.hole === 'all' && (!isPoints || strokesReceived !== undefined || played !== undefined))
     throw new Failure(
       'MAR-USAGE-002',
-      'An objective is of one hole: give its number to --hole.',
+      'A round is planned for strokes, or for points with strokes by the card: give the number of one hole to --hole.',
       '--objective',
     )
   const used = played === undefined ? 0 : parseCount(played, '--played', 0, MOST_STROKES)

@@ -1,4 +1,5 @@
 import type { Course } from '#golf/course/course.ts'
+import type { Plan } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimLine, aimText, shareText } from './plan-words.ts'
 import { breakingLines, fieldShares } from './round-chances.ts'
@@ -38,7 +39,7 @@ export function roundsPage(course: Course, rounds: readonly PlannedRound[], unit
 }
 
 function roundLines(round: PlannedRound, units: ReaderUnits): string[] {
-  const { player, planned, unplanned, strokes } = round
+  const { player, planned, unplanned, strokes, points } = round
   const plans = planned.map(({ plan }) => plan)
   const [first] = plans
   const columns = [
@@ -77,6 +78,9 @@ function roundLines(round: PlannedRound, units: ReaderUnits): string[] {
     ...(first === undefined
       ? []
       : [`Expected score for ${holes}, par ${par}, ${lengthText(length, units)}: ${strokes.toFixed(1)}`]),
+    ...(points === null
+      ? []
+      : [`Expected points: ${points.toFixed(1)}, with ${receivedOn(plans)} handicap strokes`]),
     ...breakingLines(round),
   ]
 }
@@ -85,4 +89,8 @@ function roundLines(round: PlannedRound, units: ReaderUnits): string[] {
 function cautionLines(rounds: readonly PlannedRound[]): string[] {
   const cautions = rounds.flatMap(({ planned }) => planned.flatMap(({ plan }) => plan.cautions))
   return [...new Set(cautions)].map((caution) => `  ${caution}`)
+}
+
+function receivedOn(plans: readonly Plan[]): number {
+  return plans.reduce((sum, { format }) => sum + (format?.received ?? 0), 0)
 }

@@ -12,6 +12,8 @@ export interface PlannedRound {
   readonly unplanned: readonly UnplannedHole[]
   /** Expected strokes over the holes that have a plan. */
   readonly strokes: number
+  /** Expected points over them; `null` where they are not what is played for. */
+  readonly points: number | null
 }
 
 /** Rows as they came → a round a player, players as typed and holes in the order of the course. */
@@ -30,6 +32,7 @@ export function roundsOf({ course, players }: BatchQuestion, rows: readonly Batc
       planned: planned.sort(byPlace(({ hole }) => hole.ref)),
       unplanned: unplanned.sort(byPlace(({ hole }) => hole)),
       strokes: planned.reduce((sum, { plan }) => sum + plan.value.strokes, 0),
+      points: pointsOf(planned),
     }
   })
 }
@@ -37,12 +40,12 @@ export function roundsOf({ course, players }: BatchQuestion, rows: readonly Batc
 /** `round-plan/1` of one player, `round-plans/1` of several, with the chance of each total and the shares of winning. */
 export function roundDocument(course: Course, rounds: readonly PlannedRound[]): unknown {
   const field = fieldShares(course, rounds)
-  const documents = rounds.map(({ player, planned, unplanned, strokes }, place) => ({
+  const documents = rounds.map(({ player, planned, unplanned, strokes, points }, place) => ({
     schema: 'round-plan/1',
     course: course.name,
     player: player.player.name,
     playerFile: player.file,
-    value: { strokes },
+    value: { strokes, ...(points === null ? {} : { points }) },
     scores: totalsOf(planned),
     ...(field && { wins: { gross: field.gross[place], net: field.net?.[place] ?? null } }),
     plans: planned.map(({ plan }) => plan),
@@ -51,6 +54,11 @@ export function roundDocument(course: Course, rounds: readonly PlannedRound[]): 
   return documents.length === 1
     ? documents[0]
     : { schema: 'round-plans/1', course: course.name, rounds: documents }
+}
+
+function pointsOf(planned: readonly PlannedHole[]): number | null {
+  const isForPoints = planned.length > 0 && planned.every(({ plan }) => plan.situation.objective === 'points')
+  return isForPoints ? planned.reduce((sum, { plan }) => sum + (plan.format?.value ?? 0), 0) : null
 }
 
 /** Chance of each total over the holes that have a plan, by strokes. */
