@@ -115,7 +115,7 @@ const greenTablesOfOneLanding: Timed<ReturnType<typeof restTables>> = {
   prepare: () => restTables(ground.places, greenSurface(hole)),
   run: (rest) => {
     for (let degrees = 0; degrees < 360; degrees += RUN_HEADING_STEP_DEGREES)
-      rest.greenTableFor({ falling: 4, level: 2, rising: -1 }, (degrees * Math.PI) / 180)
+      rest.greenTablesFor({ falling: 4, level: 2, rising: -1 })((degrees * Math.PI) / 180)
   },
 }
 const started = (): { problem: ReturnType<typeof holeProblem>; values: Float64Array } => {

@@ -7,6 +7,7 @@ import {
   BALL_RAY_STEP_DEGREES,
   BALL_RAY_STEP_METRES,
   CELL_RAY_STEP_DEGREES,
+  HAMPERING_METRES,
   OPENING_METRES,
   RAY_REACH_METRES,
 } from './settings.ts'
@@ -17,7 +18,7 @@ export interface Canopy {
   readonly isEmpty: boolean
   /** By the crown numbers of rays. */
   readonly crowns: readonly Crown[]
-  /** Rays from the middles of coarse cells: the slot is the cell. */
+  /** Rays from the middles of coarse cells, as far as what hampers a stroke: the slot is the cell. */
   readonly fromCells: CrownRays
   /** Rays from one point, finer; kept for the last point asked about. The slot is 0. */
   fromPoint(x: number, y: number): CrownRays
@@ -44,7 +45,16 @@ export function canopyOf(hole: Hole, places: Places): Canopy {
     stepRadians: degreesToRadians(CELL_RAY_STEP_DEGREES),
     topOf,
     follow: (slot, heading, add) =>
-      follow(places, trees, places.x[slot] as number, places.y[slot] as number, heading, cellMetres, add),
+      follow(
+        places,
+        trees,
+        places.x[slot] as number,
+        places.y[slot] as number,
+        heading,
+        cellMetres,
+        HAMPERING_METRES,
+        add,
+      ),
   })
   let last: { readonly x: number; readonly y: number; readonly rays: CrownRays } | null = null
   return {
@@ -57,7 +67,8 @@ export function canopyOf(hole: Hole, places: Places): Canopy {
         slots: 1,
         stepRadians: degreesToRadians(BALL_RAY_STEP_DEGREES),
         topOf,
-        follow: (_, heading, add) => follow(places, trees, x, y, heading, BALL_RAY_STEP_METRES, add),
+        follow: (_, heading, add) =>
+          follow(places, trees, x, y, heading, BALL_RAY_STEP_METRES, RAY_REACH_METRES, add),
       })
       last = { x, y, rays }
       return rays
@@ -77,6 +88,7 @@ function follow(
   y: number,
   heading: number,
   step: number,
+  farthest: number,
   add: (from: number, to: number, crown: number) => void,
 ): void {
   const sin = Math.sin(heading)
@@ -89,7 +101,7 @@ function follow(
   const stretches: [from: number, to: number, crown: number][] = []
   let begun = 0
   let under = 0
-  for (let at = 0; at * step < RAY_REACH_METRES; at++) {
+  for (let at = 0; at * step < farthest; at++) {
     const lookX = x + sin * (at + LOOK_AT) * step
     const lookY = y + cos * (at + LOOK_AT) * step
     const isOutside = lookX > right || lookY > top || lookX < left || lookY < bottom
@@ -104,7 +116,7 @@ function follow(
   for (const tree of trees) {
     const along = (tree.x - x) * sin + (tree.y - y) * cos
     const across = (tree.x - x) * cos - (tree.y - y) * sin
-    if (Math.abs(across) >= tree.radius || along <= -tree.radius || along > RAY_REACH_METRES) continue
+    if (Math.abs(across) >= tree.radius || along <= -tree.radius || along > farthest) continue
     const half = Math.sqrt(tree.radius ** 2 - across ** 2)
     stretches.push([along - half, along + half, tree.crown])
   }

@@ -117,7 +117,7 @@ export function tableFor(
     today: model.today,
     strikes,
     rest: model.rest,
-    canopy: model.canopy,
-    cellMetres: model.places.coarse.resolution,
+    places: model.places,
+    growth: model.canopy,
   })
 }

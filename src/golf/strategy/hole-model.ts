@@ -11,6 +11,7 @@ import { type OutcomeCosts, outcomeCosts } from './outcome-costs.ts'
 import { type Places, placesOf } from './places.ts'
 import { type RestTables, restTables } from './rest-tables.ts'
 import { isLow, type Shot } from './shots.ts'
+import { type SlantTables, slantTables } from './slant-tables.ts'
 import { type States, statesOf } from './states.ts'
 
 /** The ground of a hole laid out for play: what depends neither on the player nor on the day. */
@@ -20,6 +21,8 @@ export interface HoleGround {
   readonly states: States
   /** Where balls come to rest in rough as long as the day says. */
   restFor(rough: Day['rough']): RestTables
+  /** What catches balls near the ground, for rough as long as the day says. */
+  slantsFor(rough: Day['rough']): SlantTables
   readonly costs: OutcomeCosts
   readonly canopy: Canopy
 }
@@ -30,6 +33,7 @@ export interface HoleModel extends HoleGround {
   readonly flights: Flights
   readonly today: GroundToday
   readonly rest: RestTables
+  readonly slants: SlantTables
   /** What the green's slopes add near it; `null` when they add nothing. */
   readonly nearGreen: NearGreenCorrections | null
 }
@@ -40,13 +44,20 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   const canopy = canopyOf(hole, places)
   const surface = greenSurface(hole)
   const rest = new Map<Day['rough'], RestTables>()
+  const slants = new Map<Day['rough'], SlantTables>()
+  const restFor = (rough: Day['rough']): RestTables => {
+    const known = rest.get(rough) ?? restTables(places, surface, rough)
+    rest.set(rough, known)
+    return known
+  }
   return {
     hole,
     places,
     states: statesOf(hole, places, canopy),
-    restFor: (rough) => {
-      const known = rest.get(rough) ?? restTables(places, surface, rough)
-      rest.set(rough, known)
+    restFor,
+    slantsFor: (rough) => {
+      const known = slants.get(rough) ?? slantTables(hole, places, restFor(rough))
+      slants.set(rough, known)
       return known
     },
     costs: outcomeCosts(places, hole.pin, hole.localRules),
@@ -71,6 +82,7 @@ export function holeModel(
     flights: flown ?? flights(holeConditions(ground.hole, day)),
     today: { firmness: day.firmness, greenSpeedFeet: day.greenSpeedFeet, rough: day.rough },
     rest: ground.restFor(day.rough),
+    slants: ground.slantsFor(day.rough),
     nearGreen:
       nearGreen === undefined ? nearGreenCorrections(ground.hole, ground.places, player, day) : nearGreen,
   }

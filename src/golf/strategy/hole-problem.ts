@@ -1,16 +1,18 @@
+import type { Lie } from '#golf/player/player.ts'
 import type { ShortestPathProblem } from '#numbers/solver/shortest-path-problem.ts'
-import { actionCount, actionHeading, actionLie, actionOf, actionShot } from './actions.ts'
-import { centreToday, type HoleModel } from './hole-model.ts'
+import { actionCount, actionHeading, actionLie, actionShot } from './actions.ts'
+import type { HoleModel } from './hole-model.ts'
 import { keptHere } from './kept-actions.ts'
 import { lineGroups, reachOf } from './line-groups.ts'
 import { headingOf } from './lines-of-play.ts'
-import { KEPT_ACTIONS, PARTIAL_SWING_METRES, SOLVE_QUADRATURE } from './settings.ts'
+import { KEPT_ACTIONS, SCREENED_STROKES, SOLVE_QUADRATURE } from './settings.ts'
 import { shortGameEndsInto } from './short-game-ends.ts'
-import { type ShotTable, shotTable } from './shot-table.ts'
-import { isAllowed, isLow, isPartial, type Shot, shotsOf } from './shots.ts'
-import { isOnHole } from './states.ts'
+import { type ShotTable, type StrikePattern, shotTable, strikePattern } from './shot-table.ts'
+import { type Shot, shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
 import { costFromCell } from './stroke-cost.ts'
+import { costOfRow, type StrokeRow, strokeRows } from './stroke-rows.ts'
+import { type WeighedHole, weighedHole } from './weigh/weighed-hole.ts'
 
 /** The shortest path of one hole: states are the cells from which a full stroke is played. */
 export interface HoleProblem extends ShortestPathProblem {
@@ -19,6 +21,8 @@ export interface HoleProblem extends ShortestPathProblem {
   bestShot(state: number): ShotTable | null
   /** The numbers of the kept actions, best first, to carry over into a neighbouring problem with the same shots. */
   readonly kept: Int32Array
+  /** (State, action) pairs that an improvement weighs, and bytes of their memory; 0 before the first. */
+  readonly size: () => { readonly pairs: number; readonly bytes: number }
 }
 
 export interface HoleProblemOptions {
@@ -29,6 +33,8 @@ export interface HoleProblemOptions {
   readonly tried?: number
   /** The shots, where they are not simply the player's. */
   readonly shots?: readonly Shot[]
+  /** Weighs actions with the readable kernel, many times slower: for tests and measures. */
+  readonly isPlain?: boolean
 }
 
 /** Sets out a hole as a shortest path: cost 1 a stroke and 1 a penalty; it ends with the value of the short game. */
@@ -37,95 +43,97 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   const shots = options.shots ?? shotsOf(player)
   const strikes = strikesOf(options.quadrature ?? SOLVE_QUADRATURE)
   const tables = new Array<ShotTable | undefined>(actionCount(shots.length))
+  const patterns = new Map<string, StrikePattern>()
   const kept = options.kept
     ? keptHere(model, options.kept)
     : new Int32Array(places.coarseCount * KEPT_ACTIONS).fill(-1)
-  const keptCosts = new Float64Array(places.coarseCount * KEPT_ACTIONS)
+  const keptCosts = new Float32Array(places.coarseCount * KEPT_ACTIONS)
   const bestAction = new Int32Array(places.coarseCount).fill(-1)
-  const groups = options.kept ? [] : lineGroups(model)
   const tried = options.tried ?? KEPT_ACTIONS
-  const reach = reachOf(model, shots)
-  /** Values from which the last improvement worked out its costs. */
-  let improvedFrom: Float64Array | null = null
+  const rowOf = strokeRows(model)
+  /** By state: the actions that settling tries, gathered. */
+  const rows = new Array<readonly { readonly action: number; readonly row: StrokeRow }[] | undefined>(
+    places.coarseCount,
+  )
+  let weighed: WeighedHole | null = null
+
+  function makeTable(shot: number, lie: Lie, line: number): ShotTable {
+    const of = {
+      shot: shots[shot] as Shot,
+      lie,
+      player,
+      today: model.today,
+      strikes,
+    }
+    const key = `${shot} ${lie}`
+    const pattern = patterns.get(key) ?? strikePattern(of)
+    patterns.set(key, pattern)
+    return shotTable({
+      ...of,
+      pattern,
+      heading: headingOf(line),
+      flights: model.flights,
+      rest: model.rest,
+      places,
+      growth: model.slants,
+    })
+  }
 
   function tableOf(action: number): ShotTable {
     const known = tables[action]
     if (known) return known
-    const made = shotTable({
-      shot: shots[actionShot(action)] as Shot,
-      lie: actionLie(action),
-      heading: headingOf(actionHeading(action)),
-      player,
-      flights: model.flights,
-      today: model.today,
-      strikes,
-      rest: model.rest,
-      canopy: model.canopy,
-      cellMetres: places.coarse.resolution,
-    })
+    const made = makeTable(actionShot(action), actionLie(action), actionHeading(action))
     tables[action] = made
     return made
   }
 
-  /** Puts an action among the few best of a state, in order of cost. */
-  function keep(state: number, action: number, cost: number): void {
-    const first = state * KEPT_ACTIONS
-    let slot = first + KEPT_ACTIONS - 1
-    if (cost >= (keptCosts[slot] as number)) return
-    for (; slot > first && (keptCosts[slot - 1] as number) > cost; slot--) {
-      keptCosts[slot] = keptCosts[slot - 1] as number
-      kept[slot] = kept[slot - 1] as number
-    }
-    keptCosts[slot] = cost
-    kept[slot] = action
+  function weighedActions(): WeighedHole {
+    weighed ??= weighedHole(model, {
+      shots,
+      groups: lineGroups(model),
+      reach: reachOf(model, shots),
+      tableOf: makeTable,
+      strikeCount: strikes.count,
+      ...(options.isPlain ? { isPlain: true } : {}),
+    })
+    return weighed
   }
 
-  function forget(state: number): void {
+  /** The least cost over the cheapest actions of a state in double precision; those further behind cannot be the best. */
+  function decide(state: number, values: Float64Array): number {
     const first = state * KEPT_ACTIONS
-    kept.fill(-1, first, first + KEPT_ACTIONS)
-    keptCosts.fill(Number.POSITIVE_INFINITY, first, first + KEPT_ACTIONS)
-  }
-
-  /** The least cost over the kept actions of a state, and the action that has it. */
-  function costOfKept(state: number, values: Float64Array): number {
+    const most = (keptCosts[first] as number) + SCREENED_STROKES
     let best = Number.POSITIVE_INFINITY
-    for (let slot = state * KEPT_ACTIONS; slot < state * KEPT_ACTIONS + tried; slot++) {
-      const action = kept[slot] as number
-      if (action < 0) break
-      const cost = costFromCell(model, tableOf(action), state, values, values[state] as number)
+    let action = -1
+    for (let slot = first; slot < first + KEPT_ACTIONS && (keptCosts[slot] as number) <= most; slot++) {
+      if ((kept[slot] as number) < 0) break
+      const cost = costFromCell(model, tableOf(kept[slot] as number), state, values, values[state] as number)
       if (cost >= best) continue
       best = cost
+      action = kept[slot] as number
+    }
+    if (action !== bestAction[state] || !rows[state]) {
       bestAction[state] = action
+      rows[state] = action < 0 ? [] : [{ action, row: rowOf(tableOf(action), state) }]
     }
     return best
   }
 
-  /**
-   * 1 where no action outside the kept ones can be the best: each of those cost at least as much as the last kept one
-   * did, and no cost has fallen since by more than the value that fell most.
-   */
-  function surelyKept(values: Float64Array): Uint8Array {
-    const isSure = new Uint8Array(places.coarseCount)
-    if (!improvedFrom) return isSure
-    let fall = 0
-    for (let place = 0; place < values.length; place++) {
-      const fell = (improvedFrom[place] as number) - (values[place] as number)
-      // Not `Math.max`: a place from which no stroke ever ends stays infinite, and its fall is not a number.
-      if (fell > fall) fall = fell
-    }
-    for (const state of states.order) {
-      const bound = keptCosts[(state + 1) * KEPT_ACTIONS - 1] as number
-      if (bound === Number.POSITIVE_INFINITY || bound - fall <= costOfKept(state, values)) continue
-      isSure[state] = 1
-      // The bound was worked out from older values than the next one will be compared with.
-      keptCosts[(state + 1) * KEPT_ACTIONS - 1] = bound - fall
-    }
-    return isSure
+  /** What settling tries from a state when nothing was improved: the actions kept by a neighbouring problem. */
+  function keptRows(state: number): readonly { readonly action: number; readonly row: StrokeRow }[] {
+    const known = rows[state]
+    if (known) return known
+    const actions = new Set(kept.subarray(state * KEPT_ACTIONS, state * KEPT_ACTIONS + tried))
+    actions.delete(-1)
+    const made = [...actions].map((action) => ({ action, row: rowOf(tableOf(action), state) }))
+    rows[state] = made
+    return made
   }
 
   return {
     shots,
     kept,
+    size: () => ({ pairs: weighed?.pairCount ?? 0, bytes: weighed?.bytes ?? 0 }),
     startValues() {
       const values = new Float64Array(places.count)
       // Near enough for a first sweep: two strokes and a half at the green's edge and one more each 170 m.
@@ -136,39 +144,14 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     },
     improve(values) {
       costs.valuesMoved()
-      const isSure = surelyKept(values)
-      for (const state of states.order) if (isSure[state] === 0) forget(state)
-      // Shot by shot and line by line over neighbouring cells, not cell by cell over actions: what they read lies side
-      // by side, and neighbouring lines read the same rest tables.
-      for (const [index, shot] of shots.entries())
-        for (const group of groups) {
-          if (!isAllowed(shot, group.lie, player)) continue
-          const action = actionOf(index, group.lie, group.line)
-          const table = tableOf(action)
-          // What the day leaves of it: into the wind a longer club is played on the same hole.
-          const { heading, total } = centreToday(model, shot, table.heading)
-          const partialReach = shot.stock.totalMetres + PARTIAL_SWING_METRES
-          for (const state of group.states) {
-            if (isSure[state] === 1 || total > (reach[state] as number)) continue
-            if (isLow(shot) && states.isHampered[state] === 0) continue
-            if (isPartial(shot) && (places.toPin[state] as number) > partialReach) continue
-            const x = places.x[state] as number
-            const y = places.y[state] as number
-            if (!isOnHole(model, x, y, heading, total)) continue
-            const here = values[state] as number
-            keep(state, action, costFromCell(model, table, state, values, here))
-          }
-        }
+      const all = weighedActions()
+      all.weighInto(values, keptCosts, kept)
+      const next = Float64Array.from(states.order, (state) => decide(state, values))
       let largest = 0
-      const next = Float64Array.from(states.order, (state) =>
-        isSure[state] === 1 ? costOfKept(state, values) : (keptCosts[state * KEPT_ACTIONS] as number),
-      )
-      improvedFrom = Float64Array.from(values)
       for (const [index, state] of states.order.entries()) {
         const value = next[index] as number
         largest = Math.max(largest, changeOf(value, values[state] as number))
         values[state] = value
-        if (isSure[state] === 0) bestAction[state] = kept[state * KEPT_ACTIONS] as number
       }
       return largest
     },
@@ -177,7 +160,13 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       let largest = 0
       for (const state of states.order) {
         const here = values[state] as number
-        const best = costOfKept(state, values)
+        let best = Number.POSITIVE_INFINITY
+        for (const { action, row } of keptRows(state)) {
+          const cost = costOfRow(costs, row, values, here)
+          if (cost >= best) continue
+          best = cost
+          bestAction[state] = action
+        }
         largest = Math.max(largest, changeOf(best, here))
         values[state] = best
       }

@@ -35,7 +35,7 @@ function runOf(rest: RestTables, x: number, y: number, onFairway: number, onGree
   const landing = placeAt(places, x, y)
   const index = places.greenIndex[landing] as number
   const outcome = (
-    index < 0 ? rest.tableFor(onFairway, 0)[landing] : rest.greenTableFor(onGreen, 0)[index]
+    index < 0 ? rest.tableFor(onFairway, 0)[landing] : rest.greenTablesFor(onGreen)(0)[index]
   ) as number
   return (places.y[outcomePlace(places, outcome)] as number) - (places.y[landing] as number)
 }
@@ -109,7 +109,7 @@ describe('where a ball comes to rest by the ground it lands on', () => {
       const rest = (rests: RestTables, of: Places, landing: number, heading: number): [number, number] => {
         const index = of.greenIndex[landing] as number
         const outcome = (
-          index < 0 ? rests.tableFor(9, heading)[landing] : rests.greenTableFor(runs, heading)[index]
+          index < 0 ? rests.tableFor(9, heading)[landing] : rests.greenTablesFor(runs)(heading)[index]
         ) as number
         return [of.x[outcomePlace(of, outcome)] as number, of.y[outcomePlace(of, outcome)] as number]
       }

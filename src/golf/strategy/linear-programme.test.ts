@@ -182,8 +182,8 @@ function actionsOf(
             today: model.today,
             strikes,
             rest: model.rest,
-            canopy: model.canopy,
-            cellMetres: places.coarse.resolution,
+            growth: model.slants,
+            places,
           })
         tables.set(key, table)
         return table

@@ -9,7 +9,7 @@ import { CALM_DAY, inventedHole, inventedPlayer, mirrored } from './invented-hol
 import { placeAt } from './places.ts'
 import { scoreChances } from './score-distribution.ts'
 
-const CELL = 6
+const CELL = 5
 const player = inventedPlayer([{ name: '7-iron', carry_m: 130 }])
 const at = (greenSpeedFeet: number): Day => ({ ...CALM_DAY, greenSpeedFeet })
 /** A hole whose green falls towards the tee, or another way. */

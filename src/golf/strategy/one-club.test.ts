@@ -14,7 +14,8 @@ import { planHole } from './plan-hole.ts'
 // Rules of Golf 2023, Rule 18.2b); and the value of the place reached on top.
 
 const LENGTH = 152
-const CELL = 12
+/** An odd number of metres, so that the fine cells are of 1 m. */
+const CELL = 15
 const QUADRATURE = { good: 16, mishit: 8 }
 
 /** A machine: it carries exactly its distance, or with chance 1 − p exactly `mishitCarryShare` of it. */
@@ -37,11 +38,11 @@ function machine(p: number, mishitCarryShare: number): Player {
 
 /** A fairway of a few cells and the green, and out of bounds everywhere else. */
 const overTheBoundary: Hole = inventedHole(LENGTH, [
-  area('fairway', box(-30, 30, -6, 30)),
-  area('out', box(-300, 300, -100, -6), 'behind'),
-  area('out', box(-300, -30, -100, 300), 'left'),
-  area('out', box(30, 300, -100, 300), 'right'),
-  area('out', box(-300, 300, 30, LENGTH - 30), 'between'),
+  area('fairway', box(-22.5, 22.5, -7.5, 22.5)),
+  area('out', box(-300, 300, -100, -7.5), 'behind'),
+  area('out', box(-300, -22.5, -100, 300), 'left'),
+  area('out', box(22.5, 300, -100, 300), 'right'),
+  area('out', box(-300, 300, 22.5, LENGTH - 30), 'between'),
   area('out', box(-300, 300, LENGTH + 30, 300), 'beyond'),
 ])
 const plain: Hole = inventedHole(LENGTH, [area('fairway', box(-20, 20, -40, LENGTH - 12))])
@@ -102,8 +103,8 @@ it('finds a stroke wherever the ball lies, though the only club is too long', ()
 it('plans the rest of a hole that has places from which every stroke goes out of bounds', () => {
   const player = machine(0.5, 0.5)
   const hole = inventedHole(LENGTH, [
-    area('fairway', box(-30, 30, -40, 30)),
-    area('out', box(-300, 300, 30, LENGTH - 30)),
+    area('fairway', box(-22.5, 22.5, -37.5, 22.5)),
+    area('out', box(-300, 300, 22.5, LENGTH - 30)),
   ])
   const model = holeModel(holeGround(hole, CELL), player, CALM_DAY)
   const { values, converged } = solveShortestPath(holeProblem(model, { quadrature: QUADRATURE }))

@@ -13,7 +13,6 @@ const paths: StrikePaths = {
   clearTo: Float64Array.of(0),
   heightShare: Float64Array.of(1),
   reach: Float64Array.of(REACH),
-  cellHeading: Uint16Array.of(0),
   clearSteps: Float64Array.of(1e9),
   falls: [],
 }

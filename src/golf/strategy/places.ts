@@ -23,6 +23,8 @@ export interface Places {
   readonly coarse: RasterFrame
   readonly coarseCount: number
   readonly fine: RasterFrame
+  /** Fine cells to the side of a coarse one. */
+  readonly finePerCoarse: number
   /** Place number of each fine cell, −1 where the coarse cell stands. */
   readonly finePlace: Int32Array
   /** 1 for coarse cells that the fine disc may touch, or that lie on the green. */
@@ -54,11 +56,15 @@ export interface Places {
 export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
   const coarse = coarseFrame(hole, cellMetres)
   const coarseCount = coarse.columns * coarse.rows
-  const fineReach = Math.ceil(SHORT_GAME_METRES / FINE_CELL_METRES)
+  // A whole number of fine cells to a coarse one, so that a strike moves every cell by the same whole numbers; an odd one,
+  // so that none lies on the edge between two coarse cells, where left and right would have to choose alike.
+  const finePerCoarse = 2 * Math.ceil((cellMetres / FINE_CELL_METRES - 1) / 2) + 1
+  const fineMetres = cellMetres / finePerCoarse
+  const fineReach = Math.ceil(SHORT_GAME_METRES / fineMetres)
   const fine: RasterFrame = {
-    originX: hole.pin[0] - fineReach * FINE_CELL_METRES,
-    originY: hole.pin[1] - fineReach * FINE_CELL_METRES,
-    resolution: FINE_CELL_METRES,
+    originX: hole.pin[0] - fineReach * fineMetres,
+    originY: hole.pin[1] - fineReach * fineMetres,
+    resolution: fineMetres,
     columns: 2 * fineReach + 1,
     rows: 2 * fineReach + 1,
   }
@@ -74,6 +80,7 @@ export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
     coarse,
     coarseCount,
     fine,
+    finePerCoarse,
     finePlace,
     isNearPin: new Uint8Array(coarseCount),
     x: new Float64Array(count),
@@ -121,6 +128,26 @@ export function placeAt(places: Places, x: number, y: number): number {
   if (fineColumn < 0 || fineColumn >= fine.columns || fineRow < 0 || fineRow >= fine.rows) return cell
   const place = places.finePlace[fineRow * fine.columns + fineColumn] as number
   return place >= 0 ? place : cell
+}
+
+/**
+ * How fine cells are counted from coarse ones. The middle of coarse cell 0 lies `off` fine cells from fine cell 0; a fine
+ * cell's number with `toCell` added, divided by the fine cells to a coarse one and rounded down, is its coarse cell.
+ */
+export function fineOffsets({ coarse, fine, finePerCoarse }: Places): {
+  readonly offX: number
+  readonly offY: number
+  readonly toCellX: number
+  readonly toCellY: number
+} {
+  const offX = (coarse.originX - fine.originX) / fine.resolution
+  const offY = (coarse.originY - fine.originY) / fine.resolution
+  return {
+    offX,
+    offY,
+    toCellX: Math.floor(finePerCoarse / 2 - offX),
+    toCellY: Math.floor(finePerCoarse / 2 - offY),
+  }
 }
 
 /** The ground class of a place. */

@@ -118,7 +118,7 @@ describe('any landing, run and heading on a hole with every ground', () => {
       for (const outcome of outcomes)
         if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${table}: ${outcome}`)
       const runs = { falling: 40 * next() - 10, level: 30 * next() - 10, rising: 20 * next() - 10 }
-      const onGreen = rest.greenTableFor(runs, heading)
+      const onGreen = rest.greenTablesFor(runs)(heading)
       expect(onGreen.length).toBe(places.greenPlaces.length)
       for (const outcome of onGreen)
         if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${table}: ${outcome}`)

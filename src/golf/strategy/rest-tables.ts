@@ -18,7 +18,7 @@ export interface RestTables {
    */
   tableFor(runMetres: number, heading: number): RestTable
   /** By number of the place on the green, for balls that land there: they run by the slope where they land. */
-  greenTableFor(runs: GreenRuns, heading: number): RestTable
+  greenTablesFor(runs: GreenRuns): (heading: number) => RestTable
   /** False when the green is level and the runs on a slope are not asked for. */
   readonly isGreenSloped: boolean
 }
@@ -67,25 +67,24 @@ export function restTables(
       kept.set(key, table)
       return table
     },
-    greenTableFor(runs, heading) {
+    greenTablesFor(runs) {
       const [falling, level, rising] = [runs.falling, runs.level, runs.rising].map((metres) =>
         Math.min(MOST_GREEN_STEPS, Math.max(-MOST_GREEN_STEPS, Math.round(metres / GREEN_RUN_STEP_METRES))),
       ) as [number, number, number]
-      const index = indexOf(heading)
       const width = 2 * MOST_GREEN_STEPS + 1
-      const key = ((falling * width + level) * width + rising) * headings + index
-      const table =
-        keptOnGreen.get(key) ??
-        buildGreenTable(
-          {
-            falling: falling * GREEN_RUN_STEP_METRES,
-            level: level * GREEN_RUN_STEP_METRES,
-            rising: rising * GREEN_RUN_STEP_METRES,
-          },
-          headingOf(index),
-        )
-      keptOnGreen.set(key, table)
-      return table
+      const run = (falling * width + level) * width + rising
+      const rounded = {
+        falling: falling * GREEN_RUN_STEP_METRES,
+        level: level * GREEN_RUN_STEP_METRES,
+        rising: rising * GREEN_RUN_STEP_METRES,
+      }
+      return (heading) => {
+        const index = indexOf(heading)
+        const key = run * headings + index
+        const table = keptOnGreen.get(key) ?? buildGreenTable(rounded, headingOf(index))
+        keptOnGreen.set(key, table)
+        return table
+      }
     },
   }
 }

@@ -1,4 +1,5 @@
 import { shortGameShares } from '#golf/player/short-game-shares.ts'
+import { type CellOutcomes, cellOutcomes } from './cell-outcomes.ts'
 import type { HoleModel } from './hole-model.ts'
 import type { HoleProblem } from './hole-problem.ts'
 import { lieOfGround } from './lie-of-ground.ts'
@@ -6,7 +7,7 @@ import { outcomePlace } from './outcome.ts'
 import { groundOf } from './places.ts'
 import { MOST_STROKES } from './settings.ts'
 import { returnedShare } from './stroke-cost.ts'
-import { cellEnds, type StrokeEnds } from './stroke-ends.ts'
+import type { StrokeEnds } from './stroke-ends.ts'
 
 /**
  * Chance of holing out in exactly `k` more strokes from every place, under the plan of a solved problem:
@@ -20,12 +21,15 @@ export function scoreChances(model: HoleModel, problem: HoleProblem, values: Flo
   model.costs.valuesMoved()
   const chances = Array.from({ length: MOST_STROKES + 1 }, () => new Float64Array(places.count))
   shortGameInto(chances, model, values)
+  const outcomesOf = cellOutcomes(model)
+  const played = Array.from(states.order, (state) => {
+    const table = problem.bestShot(state)
+    return table === null ? null : outcomesOf(table, state)
+  })
   for (let strokes = 1; strokes <= MOST_STROKES; strokes++)
-    for (const state of states.order) {
-      const table = problem.bestShot(state)
-      if (!table) continue
-      // Laid anew for every number of strokes: those of all states together would fill the memory.
-      const ends = cellEnds(model, table, state)
+    for (const [index, state] of states.order.entries()) {
+      const ends = played[index] as CellOutcomes | null
+      if (ends === null) continue
       const again = strokes >= 2 ? ((chances[strokes - 2] as Float64Array)[state] as number) : 0
       const here = values[state] as number
       ;(chances[strokes] as Float64Array)[state] = chanceOf(
@@ -64,7 +68,7 @@ export function scoresOfStroke(
 
 function chanceOf(
   model: HoleModel,
-  ends: StrokeEnds,
+  ends: CellOutcomes,
   strokes: number,
   chances: ScoreChances,
   values: Float64Array,
@@ -75,7 +79,7 @@ function chanceOf(
   const after = (used: number, place: number): number =>
     strokes >= used ? ((chances[strokes - used] as Float64Array)[place] as number) : 0
   let chance = 0
-  for (let end = 0; end < ends.count; end++) {
+  for (let end = 0; end < ends.outcome.length; end++) {
     const outcome = ends.outcome[end] as number
     const weight = ends.weight[end] as number
     if (costs.isSpecial[outcome] === 0) {

@@ -39,6 +39,8 @@ export const RUN_STEP_METRES = 1.5
 export const RUN_HEADING_STEP_DEGREES = 4
 /** On the green runs are told apart by this length, metres, and followed in such steps: strokes there depend on feet. */
 export const GREEN_RUN_STEP_METRES = 0.5
+/** Actions are weighed in single precision; those within so many strokes of the cheapest are weighed again in double. */
+export const SCREENED_STROKES = 3e-5
 /** Actions of a state that are kept between full sweeps. */
 export const KEPT_ACTIONS = 6
 
@@ -104,6 +106,13 @@ export const CROWN_PIECE_METRES = 6
 export const LOW_GROWTH_METRES = 3
 /** A ball that can be struck lies in an opening: so far nothing is in its way, metres. Our assumption. */
 export const OPENING_METRES = 3
+/** Along a slant crowns are looked at at least this often, metres. */
+export const SLANT_STEP_METRES = 3
+/** Slants are told apart by rises, ceilings and reaches this factor apart; mishits by carries a wider one apart. */
+export const SLANT_STEPS = 1.2
+export const SLANT_CARRY_STEPS = 1.5
+/** The rise of a slant is taken up to the tallest growth, or to this share of the apex where that is lower. Our assumption. */
+export const HIGHEST_LOOK_SHARE = 0.6
 /** Heights of a mishit as a share of a good strike's for the same carry: most are thin. Our assumption. */
 export const MISHIT_HEIGHT_SHARE = 0.6
 /**

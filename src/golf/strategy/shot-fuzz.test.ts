@@ -69,7 +69,7 @@ function withLazyTables(model: HoleModel, rough: 'short' | 'normal' | 'long'): H
     rest: {
       isGreenSloped: true,
       tableFor: (run, heading) => lazy((place) => restFrom(running, place, run, heading, RUN_STEP_METRES)),
-      greenTableFor: (runs, heading) =>
+      greenTablesFor: (runs) => (heading) =>
         lazy((index) => {
           const run = Math.sin(heading) > 0 ? runs.rising : runs.falling
           return restFrom(running, places.greenPlaces[index] as number, run, heading, GREEN_RUN_STEP_METRES)

@@ -10,10 +10,17 @@ import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Canopy } from './canopy.ts'
 import type { Outcome } from './outcome.ts'
-import type { Places } from './places.ts'
+import { fineOffsets, type Places } from './places.ts'
 import type { RestTable, RestTables } from './rest-tables.ts'
-import { LEAST_MISHIT_CARRY_SHARE, MISHIT_HEIGHT_SHARE, RUN_STEP_METRES } from './settings.ts'
+import {
+  LEAST_MISHIT_CARRY_SHARE,
+  MISHIT_HEIGHT_SHARE,
+  RUN_STEP_METRES,
+  SLANT_CARRY_STEPS,
+} from './settings.ts'
 import { isLow, type Shot } from './shots.ts'
+import { type Slant, slantOf } from './slant.ts'
+import type { SlantTable, SlantTables } from './slant-tables.ts'
 import { type StrikePaths, strikePaths } from './strike-paths.ts'
 import type { Strikes } from './strikes.ts'
 
@@ -29,9 +36,14 @@ export interface ShotTable {
   /** Landing, metres from the ball in the hole frame. */
   readonly dx: Float64Array
   readonly dy: Float64Array
-  /** The same in whole coarse cells, for a ball in the middle of its cell. */
+  /**
+   * The same for a ball in the middle of a coarse cell: in whole coarse cells, and in fine cells over those of the cell's
+   * own number. Every cell's ball is moved by the same whole numbers.
+   */
   readonly cellDx: Int32Array
   readonly cellDy: Int32Array
+  readonly fineDx: Int32Array
+  readonly fineDy: Int32Array
   /** Good strikes come first. */
   readonly goodCount: number
   /** Place of each strike in the distribution of direction, 0 = furthest left. */
@@ -41,8 +53,11 @@ export interface ShotTable {
   /** By place where the ball lands off the green, and by number on the green. */
   readonly rest: readonly RestTable[]
   readonly restOnGreen: readonly RestTable[]
-  /** How the strikes fly past trees; `null` on a hole without any. */
+  /** How the strikes fly past trees from the very ball; `null` on a hole without any, and where the solve asks. */
   readonly paths: StrikePaths | null
+  /** What may catch each strike on its way up and on its way down, as the solve sees it; `null` where nothing can. */
+  readonly up: readonly (SlantTable | null)[]
+  readonly down: readonly (SlantTable | null)[]
 }
 
 export interface ShotTableInput {
@@ -57,13 +72,47 @@ export interface ShotTableInput {
   readonly today: GroundToday
   readonly strikes: Strikes
   readonly rest: RestTables
-  readonly canopy: Canopy
-  readonly cellMetres: number
+  readonly places: Places
+  /** The strikes laid out before, for many headings of one shot and lie. */
+  readonly pattern?: StrikePattern
+  /** What stands over the hole: ray by ray for one stroke, or by slants for a solve. */
+  readonly growth: Canopy | SlantTables
+}
+
+/** The strikes of a shot from a lie, whatever its heading: off the line in radians, right positive, and carry in metres. */
+export interface StrikePattern {
+  readonly offLine: Float64Array
+  readonly carry: Float64Array
+  readonly mishitShare: number
+}
+
+/** Lays out the strikes of a shot: good ones have the club's own spread to each side; a mishit is shorter and wider. */
+export function strikePattern(
+  input: Pick<ShotTableInput, 'shot' | 'lie' | 'sit' | 'stance' | 'player' | 'today' | 'strikes'>,
+): StrikePattern {
+  const { shot, sit, stance, strikes, today } = input
+  const { stock } = shot
+  const effect = lieEffect(input.lie, stock.name, input.player, { sit, rough: today.rough })
+  const slope = stance ? stanceEffect(stance, shot.loftDegrees, input.player.hand) : LEVEL_STANCE
+  const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction * slope.direction
+  const offLine = new Float64Array(strikes.count)
+  const carry = new Float64Array(strikes.count)
+  for (let k = 0; k < strikes.count; k++) {
+    const isGood = k < strikes.goodCount
+    const spread = isGood ? sd : sd * MISHIT_DIRECTION_FACTOR
+    const share = strikes.directionShare[k] as number
+    offLine[k] = slope.turn + splitNormalQuantile(share, spread * stock.leftShare, spread * stock.rightShare)
+    const deviate = strikes.carryDeviate[k] as number
+    const carryShare = isGood
+      ? 1 + stock.carrySdShare * effect.distance * slope.distance * deviate
+      : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
+    carry[k] = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
+  }
+  return { offLine, carry, mishitShare: Math.min(stock.mishitShare * effect.mishit * slope.mishit, 0.9) }
 }
 
 /**
- * Lays a shot's pattern along a heading. Good strikes have the club's own spread to each side; a mishit is shorter
- * and wider. The run follows the ball's own direction, turned on by its curve.
+ * Lays a shot's pattern along a heading. The run follows the ball's own direction, turned on by its curve.
  */
 export function shotTable(input: ShotTableInput): ShotTable {
   const { shot, heading, strikes } = input
@@ -78,18 +127,17 @@ export function shotTable(input: ShotTableInput): ShotTable {
     slope.launch,
     isLow(shot),
   )
-  const mishitShare = Math.min(stock.mishitShare * effect.mishit * slope.mishit, 0.9)
   const stockRun = Math.max(0, stock.totalMetres - stock.carryMetres)
   const run = runToday(stockRun, change, effect.spin) * today.firmness
-  const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction * slope.direction
+  const pattern = input.pattern ?? strikePattern(input)
+  const { mishitShare } = pattern
   const curve = Math.atan(stock.curveShare)
   // Runs are followed in whole steps; what is left of one, less than half a step either way, is laid on the carry.
   const runLeft = run - RUN_STEP_METRES * Math.round(run / RUN_STEP_METRES)
   const onGreen = greenRunsToday(stockRun, change, today, effect.spin, input.rest.isGreenSloped)
-  const goodOnGreen = eachRun(onGreen, (metres) => metres - runLeft)
-  const mishitOnGreen = eachRun(
-    onGreen,
-    (metres) => Math.max(metres, LEAST_MISHIT_GREEN_SHARE * run) - runLeft,
+  const goodOnGreen = input.rest.greenTablesFor(eachRun(onGreen, (metres) => metres - runLeft))
+  const mishitOnGreen = input.rest.greenTablesFor(
+    eachRun(onGreen, (metres) => Math.max(metres, LEAST_MISHIT_GREEN_SHARE * run) - runLeft),
   )
   const count = strikes.count
   const table = {
@@ -103,41 +151,47 @@ export function shotTable(input: ShotTableInput): ShotTable {
     dy: new Float64Array(count),
     cellDx: new Int32Array(count),
     cellDy: new Int32Array(count),
+    fineDx: new Int32Array(count),
+    fineDy: new Int32Array(count),
     weight: new Float64Array(count),
     rest: new Array<RestTable>(count),
     restOnGreen: new Array<RestTable>(count),
   }
+  const { growth, places } = input
+  const lattice = fineOffsets(places)
   const falls: RestTable[] = []
   const heightShare = new Float64Array(count)
+  const carries = new Float64Array(count)
+  const downHeading = new Float64Array(count)
   for (let k = 0; k < count; k++) {
     const isGood = k < strikes.goodCount
-    const spread = isGood ? sd : sd * MISHIT_DIRECTION_FACTOR
-    const share = strikes.directionShare[k] as number
-    const direction =
-      heading + slope.turn + splitNormalQuantile(share, spread * stock.leftShare, spread * stock.rightShare)
-    const deviate = strikes.carryDeviate[k] as number
-    const carryShare = isGood
-      ? 1 + stock.carrySdShare * effect.distance * slope.distance * deviate
-      : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
-    const carry = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
+    const direction = heading + (pattern.offLine[k] as number)
+    const carry = pattern.carry[k] as number
     const forward = carry * change.carryShare + runLeft
     const drift = carry * change.driftShare
     const dx = forward * Math.sin(direction) + drift * Math.cos(heading)
     const dy = forward * Math.cos(direction) - drift * Math.sin(heading)
     table.dx[k] = dx
     table.dy[k] = dy
-    table.cellDx[k] = Math.round(dx / input.cellMetres)
-    table.cellDy[k] = Math.round(dy / input.cellMetres)
+    const fineDx = Math.round(dx / places.fine.resolution + lattice.offX)
+    const fineDy = Math.round(dy / places.fine.resolution + lattice.offY)
+    table.fineDx[k] = fineDx
+    table.fineDy[k] = fineDy
+    table.cellDx[k] = Math.floor((fineDx + lattice.toCellX) / places.finePerCoarse)
+    table.cellDy[k] = Math.floor((fineDy + lattice.toCellY) / places.finePerCoarse)
     table.weight[k] = isGood
       ? (1 - mishitShare) / strikes.goodCount
       : mishitShare / (count - strikes.goodCount)
     table.rest[k] = input.rest.tableFor(run, direction + curve)
-    table.restOnGreen[k] = input.rest.greenTableFor(isGood ? goodOnGreen : mishitOnGreen, direction + curve)
-    if (input.canopy.isEmpty) continue
+    table.restOnGreen[k] = (isGood ? goodOnGreen : mishitOnGreen)(direction + curve)
     falls.push(input.rest.tableFor(0, direction + curve))
     heightShare[k] = isGood ? 1 : MISHIT_HEIGHT_SHARE
+    carries[k] = isGood ? stock.carryMetres * change.carryShare : carry
+    downHeading[k] = direction + curve
   }
-  if (input.canopy.isEmpty) return { ...table, paths: null }
+  const open = new Array<null>(count).fill(null)
+  if ('tallest' in growth ? growth.tallest === 0 : growth.isEmpty)
+    return { ...table, paths: null, up: open, down: open }
   const heights = input.flights.heightsFor(
     shot.loftDegrees,
     stock.carryMetres,
@@ -146,7 +200,36 @@ export function shotTable(input: ShotTableInput): ShotTable {
     isLow(shot),
   )
   const { dx, dy } = table
-  return { ...table, paths: strikePaths({ canopy: input.canopy, heights, heightShare, dx, dy, falls }) }
+  if (!('tallest' in growth))
+    return {
+      ...table,
+      paths: strikePaths({ heights, heightShare, dx, dy, falls }),
+      up: open,
+      down: open,
+    }
+  const slants = (isDown: boolean): (SlantTable | null)[] => {
+    const known = new Map<number, Slant | null>()
+    return Array.from({ length: count }, (_, k) => {
+      // Good strikes leave and come down alike; mishits that carry nearly as far share a slant.
+      const isGood = k < strikes.goodCount
+      const step = isGood ? Number.NEGATIVE_INFINITY : carrySteps(carries[k] as number)
+      let slant = known.get(step)
+      if (slant === undefined) {
+        const metres = isGood ? (carries[k] as number) : SLANT_CARRY_STEPS ** step
+        const flight = { heights, heightShare: heightShare[k] as number, carryMetres: metres }
+        slant = slantOf(flight, isDown, growth.tallest)
+        known.set(step, slant)
+      }
+      const heading = isDown ? (downHeading[k] as number) : Math.atan2(dx[k] as number, dy[k] as number)
+      return slant === null ? null : growth.tableFor(slant, heading)
+    })
+  }
+  return { ...table, paths: null, up: slants(false), down: slants(true) }
+}
+
+/** The step of a carry: mishits of one step share a slant. */
+function carrySteps(metres: number): number {
+  return Math.round(Math.log(metres) / Math.log(SLANT_CARRY_STEPS))
 }
 
 function eachRun(runs: GreenRuns, change: (metres: number) => number): GreenRuns {

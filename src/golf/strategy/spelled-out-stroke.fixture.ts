@@ -1,9 +1,7 @@
-import type { Crown } from '#golf/course/crown.ts'
 import { cellIndex } from '#numbers/raster/raster.ts'
 import type { HoleModel } from './hole-model.ts'
 import { reliefPlaces } from './relief-places.ts'
 import { outcomeAt, type ShotTable } from './shot-table.ts'
-import type { StrikePaths } from './strike-paths.ts'
 
 /** One thing that may become of a stroke from the middle of a cell, with its chance; chances of one stroke add up to 1. */
 export type Fate =
@@ -20,8 +18,8 @@ export type Fate =
 
 /**
  * Spells a stroke out for an independent solver: which place each strike lands in, what its rest table says became of
- * it, where crowns on its way catch it, and what the Rules leave to choose. It shares with the planner the tables, the
- * places and the pieces of crowns on its rays, none of the sums.
+ * it, what catches it on its way up and down, and what the Rules leave to choose. It shares with the planner the tables
+ * and the places, none of the sums.
  */
 export function fatesOf(model: HoleModel, table: ShotTable, cell: number): Fate[] {
   const { places } = model
@@ -42,104 +40,43 @@ export function fatesOf(model: HoleModel, table: ShotTable, cell: number): Fate[
   return fates
 }
 
-/** One strike's ways to end: caught on some piece of crowns, or come to its landing. */
+/** One strike's ways to end: caught on its way up or down, or come to its landing. */
 function endsOf(
   model: HoleModel,
   table: ShotTable,
   cell: number,
   k: number,
 ): { readonly weight: number; readonly outcome: number }[] {
-  const { places, canopy } = model
-  const [dx, dy] = [table.dx[k] as number, table.dy[k] as number]
-  const placeOn = (share: number): number =>
-    placeUnder(model, (places.x[cell] as number) + share * dx, (places.y[cell] as number) + share * dy)
+  const { places } = model
+  const { fine, coarse } = places
+  // Strikes move the ball by whole fine cells.
+  const snapped = (at: number, origin: number): number =>
+    origin + fine.resolution * Math.round((at - origin) / fine.resolution)
+  const x = snapped((places.x[cell] as number) + (table.dx[k] as number), fine.originX)
+  const y = snapped((places.y[cell] as number) + (table.dy[k] as number), fine.originY)
+  const right = coarse.originX + (coarse.columns - 1) * coarse.resolution
+  const top = coarse.originY + (coarse.rows - 1) * coarse.resolution
+  const landed = cellIndex(
+    coarse,
+    Math.min(Math.max(x, coarse.originX), right),
+    Math.min(Math.max(y, coarse.originY), top),
+  )
   const ends: { weight: number; outcome: number }[] = []
   let weight = table.weight[k] as number
-  const reach = Math.hypot(dx, dy)
-  const stretches = table.paths ? stretchesOn(model, cell, Math.atan2(dx, dy)) : []
-  for (const { from, until, crown } of stretches.flatMap((stretch) =>
-    piecesOf(model, table, k, reach, stretch),
-  )) {
-    const { topMetres, baseMetres, densityPerMetre, trunkDensityPerMetre } = canopy.crowns[crown] as Crown
-    const heights = [heightOf(table, k, from / reach), heightOf(table, k, until / reach)].toSorted(
-      (a, b) => a - b,
-    ) as [number, number]
-    const within = (bottom: number, top: number): number =>
-      Math.max(0, Math.min(heights[1], top) - Math.max(heights[0], bottom)) /
-      Math.max(heights[1] - heights[0], 1e-12)
-    const density =
-      densityPerMetre * within(baseMetres, topMetres) + trunkDensityPerMetre * within(-1, baseMetres)
-    const caught = weight * (1 - Math.exp(-density * (until - from)))
-    const fall = placeOn((from + until) / 2 / reach)
-    if (caught > 0)
-      ends.push({
-        weight: caught,
-        outcome: ((table.paths as StrikePaths).falls[k] as Int32Array)[fall] as number,
-      })
-    weight -= caught
+  for (const [slant, from] of [
+    [table.up[k], cell],
+    [table.down[k], landed],
+  ] as const) {
+    const number = slant ? slant.cell.indexOf(from) : -1
+    if (!slant || number < 0) continue
+    const before = weight
+    for (let at = slant.first[number] as number; at < (slant.first[number + 1] as number); at++) {
+      const caught = before * (slant.chance[at] as number)
+      ends.push({ weight: caught, outcome: slant.outcome[at] as number })
+      weight -= caught
+    }
   }
-  return [...ends, { weight, outcome: outcomeAt(places, table, k, placeOn(1)) }]
-}
-
-function stretchesOn({ canopy }: HoleModel, cell: number, direction: number): Stretch[] {
-  const { fromCells } = canopy
-  const ray = fromCells.rayAt(cell, fromCells.headingNumber(direction))
-  if (ray === 0) return []
-  const numbers = Array.from(
-    { length: (fromCells.first[ray + 1] as number) - (fromCells.first[ray] as number) },
-    (_, index) => (fromCells.first[ray] as number) + index,
-  )
-  return numbers.map((piece) => ({
-    from: fromCells.from[piece] as number,
-    to: fromCells.to[piece] as number,
-    crown: fromCells.crown[piece] as number,
-  }))
-}
-
-interface Stretch {
-  readonly from: number
-  readonly to: number
-  readonly crown: number
-}
-
-/** The parts of a stretch where the strike is not surely above its crowns, in equal pieces of at most 6 m. */
-function piecesOf(
-  { canopy }: HoleModel,
-  table: ShotTable,
-  k: number,
-  reach: number,
-  { from, to, crown }: Stretch,
-): { readonly from: number; readonly until: number; readonly crown: number }[] {
-  if (from >= reach) return []
-  const { clearFrom, clearTo, clearSteps } = table.paths as StrikePaths
-  const { topMetres } = canopy.crowns[crown] as Crown
-  const step = Math.ceil(topMetres * (clearSteps[k] as number))
-  const [rises, sinks] = [reach * (clearFrom[step] ?? 1), reach * (clearTo[step] ?? 1)]
-  const ends = Math.min(to, reach)
-  const parts = (
-    rises >= sinks
-      ? [[from, ends]]
-      : [
-          [from, Math.min(ends, rises)],
-          ...(ends === reach && topMetres < 3 ? [] : [[Math.max(from, sinks), ends]]),
-        ]
-  ) as [number, number][]
-  return parts.flatMap(([begins, until]) => {
-    const count = Math.max(0, Math.ceil((until - begins) / 6))
-    const at = (piece: number): number => begins + (piece * (until - begins)) / count
-    return Array.from({ length: count }, (_, piece) => ({ from: at(piece), until: at(piece + 1), crown }))
-  })
-}
-
-/** Height of a strike at a share of its way, between the table's own heights. */
-function heightOf(table: ShotTable, k: number, share: number): number {
-  const { heights, reach, heightShare } = table.paths as StrikePaths
-  const at = share * (heights.length - 1)
-  const [low, high] = [
-    heights[Math.floor(at)] ?? 0,
-    heights[Math.min(Math.ceil(at), heights.length - 1)] ?? 0,
-  ]
-  return (low + (at % 1) * (high - low)) * (reach[k] as number) * (heightShare[k] as number)
+  return [...ends, { weight, outcome: outcomeAt(places, table, k, placeUnder(model, x, y)) }]
 }
 
 /** Where a ball that takes relief is dropped by a player who knows the values: the cheapest drop, or `back` where playing again is cheaper. */

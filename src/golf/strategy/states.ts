@@ -70,10 +70,18 @@ export function isOnHole(
   const rowOf = (at: number): number => held((at - coarse.originY) / coarse.resolution, coarse.rows)
   const offAt = (atX: number, atY: number): number => ground.states.offLine[cell(atX, atY)] as number
   const off = offAt(x + total * Math.sin(heading), y + total * Math.cos(heading))
-  if (off <= MOST_OFF_LINE_METRES || off <= offAt(x, y)) return true
-  if (total < (ground.places.toPin[cell(x, y)] as number)) return false
-  // To the nearest line that is tried, not the very direction.
-  const offPin = heading - (ground.states.pinDirection[cell(x, y)] as number)
+  return off <= MOST_OFF_LINE_METRES || off <= offAt(x, y) || isAtPin(ground, cell(x, y), heading, total)
+}
+
+/** Whether a shot from a cell is played at the pin or past it: on the nearest line that is tried, not the very direction. */
+export function isAtPin(
+  { places, states }: { readonly places: Places; readonly states: States },
+  cell: number,
+  heading: number,
+  total: number,
+): boolean {
+  if (total < (places.toPin[cell] as number)) return false
+  const offPin = heading - (states.pinDirection[cell] as number)
   return Math.cos(offPin) >= Math.cos(degreesToRadians(LINE_STEP_DEGREES / 2)) - 1e-12
 }
 

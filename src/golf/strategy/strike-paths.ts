@@ -1,4 +1,3 @@
-import type { Canopy } from './canopy.ts'
 import type { RestTable } from './rest-tables.ts'
 
 /** How the strikes of one shot fly, as far as what stands in their way asks for it. Ways run straight to the landing. */
@@ -11,10 +10,9 @@ export interface StrikePaths {
    */
   readonly clearFrom: Float64Array
   readonly clearTo: Float64Array
-  /** Factor on the heights of each strike, distance to its landing in metres, and the heading number of its way from a cell. */
+  /** Factor on the heights of each strike, and distance to its landing in metres. */
   readonly heightShare: Float64Array
   readonly reach: Float64Array
-  readonly cellHeading: Uint16Array
   /** Steps of {@link clearFrom} to a metre of height, for each strike. */
   readonly clearSteps: Float64Array
   /** What becomes of a ball that drops straight down at a place. */
@@ -22,7 +20,6 @@ export interface StrikePaths {
 }
 
 export interface StrikePathsInput {
-  readonly canopy: Canopy
   readonly heights: Float64Array
   readonly heightShare: Float64Array
   readonly dx: Float64Array
@@ -35,16 +32,14 @@ const CLEAR_STEPS = 64
 
 /** The ways of strikes to their landings. */
 export function strikePaths(input: StrikePathsInput): StrikePaths {
-  const { canopy, heights, heightShare, dx, dy } = input
+  const { heights, heightShare, dx, dy } = input
   const count = dx.length
   const reach = new Float64Array(count)
-  const cellHeading = new Uint16Array(count)
   const clearSteps = new Float64Array(count)
   const apex = heights.reduce((most, height) => Math.max(most, height), 0)
   for (let k = 0; k < count; k++) {
     const metres = Math.hypot(dx[k] as number, dy[k] as number)
     reach[k] = metres
-    cellHeading[k] = canopy.fromCells.headingNumber(Math.atan2(dx[k] as number, dy[k] as number))
     clearSteps[k] = CLEAR_STEPS / (apex * metres * (heightShare[k] as number))
   }
   return {
@@ -52,7 +47,6 @@ export function strikePaths(input: StrikePathsInput): StrikePaths {
     ...clearParts(heights, apex),
     heightShare,
     reach,
-    cellHeading,
     clearSteps,
     falls: input.falls,
   }

@@ -1,4 +1,3 @@
-import type { CrownRays } from './crown-rays.ts'
 import type { HoleGround } from './hole-model.ts'
 import { emptyPassage, passCrownsInto } from './pass-crowns.ts'
 import { placeAt } from './places.ts'
@@ -24,43 +23,13 @@ export interface StrokeEnds {
 
 /** The ends of a stroke from any point of the hole. */
 export function strokeEnds(
-  ground: Pick<HoleGround, 'places' | 'canopy'>,
+  { places, canopy }: Pick<HoleGround, 'places' | 'canopy'>,
   table: ShotTable,
   x: number,
   y: number,
 ): StrokeEnds {
-  const rays = table.paths === null ? null : ground.canopy.fromPoint(x, y)
-  const numberOf = (k: number): number =>
-    (rays as CrownRays).headingNumber(Math.atan2(table.dx[k] as number, table.dy[k] as number))
-  return endsAlong(ground, table, x, y, rays, 0, numberOf)
-}
-
-/** The ends of a stroke from the middle of a coarse cell, as the solve of a hole sees them. */
-export function cellEnds(
-  ground: Pick<HoleGround, 'places' | 'canopy'>,
-  table: ShotTable,
-  cell: number,
-): StrokeEnds {
-  const { places, canopy } = ground
-  const numberOf = (k: number): number => table.paths?.cellHeading[k] as number
-  const x = places.x[cell] as number
-  const y = places.y[cell] as number
-  return endsAlong(ground, table, x, y, table.paths === null ? null : canopy.fromCells, cell, numberOf)
-}
-
-const passage = emptyPassage()
-
-function endsAlong(
-  ground: Pick<HoleGround, 'places' | 'canopy'>,
-  table: ShotTable,
-  x: number,
-  y: number,
-  rays: CrownRays | null,
-  slot: number,
-  numberOf: (k: number) => number,
-): StrokeEnds {
-  const { places, canopy } = ground
   const { dx, dy, paths } = table
+  const rays = paths === null ? null : canopy.fromPoint(x, y)
   const outcome: number[] = []
   const weight: number[] = []
   const strike: number[] = []
@@ -80,7 +49,7 @@ function endsAlong(
   }
   for (let k = 0; k < dx.length; k++) {
     const chance = table.weight[k] as number
-    const ray = rays === null ? 0 : rays.rayAt(slot, numberOf(k))
+    const ray = rays?.rayAt(0, rays.headingNumber(Math.atan2(dx[k] as number, dy[k] as number))) ?? 0
     const left =
       rays === null || paths === null || ray === 0
         ? 1
@@ -105,3 +74,5 @@ function endsAlong(
     isCaught: Uint8Array.from(isCaught),
   }
 }
+
+const passage = emptyPassage()

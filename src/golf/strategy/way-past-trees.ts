@@ -28,7 +28,7 @@ export function wayPastTrees(
   let caught = 0
   for (let end = 0; end < ends.count; end++)
     if (ends.isCaught[end] === 1) caught += ends.weight[end] as number
-  const middle = middleStrike(model, candidate)
+  const middle = middleStrike(candidate)
   return {
     ...wayOf(model, situation, middle),
     caught,
@@ -42,7 +42,7 @@ interface Middle {
   readonly paths: StrikePaths
 }
 
-function middleStrike({ canopy }: HoleModel, { table }: Candidate): Middle {
+function middleStrike({ table }: Candidate): Middle {
   let x = 0
   let y = 0
   for (let k = 0; k < table.goodCount; k++) {
@@ -50,7 +50,6 @@ function middleStrike({ canopy }: HoleModel, { table }: Candidate): Middle {
     y += table.dy[k] as number
   }
   const paths = strikePaths({
-    canopy,
     heights: (table.paths as StrikePaths).heights,
     heightShare: Float64Array.of(1),
     dx: Float64Array.of(x / Math.max(1, table.goodCount)),

@@ -1,19 +1,13 @@
 import { actionHeading, actionLie, actionShot } from '../actions.ts'
+import { type CellOutcomes, cellOutcomes } from '../cell-outcomes.ts'
 import type { HoleModel } from '../hole-model.ts'
 import { headingOf } from '../lines-of-play.ts'
 import { type ShotTable, shotTable } from '../shot-table.ts'
 import type { Shot } from '../shots.ts'
 import { strikesOf } from '../strikes.ts'
-import { cellEnds } from '../stroke-ends.ts'
-
-/** What becomes of the balls of one stroke: outcomes with their chances, which add up to 1. */
-export interface StrokeOutcomes {
-  readonly outcome: Int32Array
-  readonly weight: Float64Array
-}
 
 /** The outcomes of an action, by its number, played from the middle of a coarse cell. */
-export type CellStrokes = (state: number, action: number) => StrokeOutcomes
+export type CellStrokes = (state: number, action: number) => CellOutcomes
 
 /** Lays the actions of a hole with some number of strikes; a shot's table is laid once for all cells. */
 export function cellStrokes(
@@ -35,14 +29,12 @@ export function cellStrokes(
         today: model.today,
         strikes,
         rest: model.rest,
-        canopy: model.canopy,
-        cellMetres: model.places.coarse.resolution,
+        places: model.places,
+        growth: model.slants,
       })
     tables.set(action, made)
     return made
   }
-  return (state, action) => {
-    const { outcome, weight } = cellEnds(model, tableOf(action), state)
-    return { outcome, weight }
-  }
+  const outcomesOf = cellOutcomes(model)
+  return (state, action) => outcomesOf(tableOf(action), state)
 }

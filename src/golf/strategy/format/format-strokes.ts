@@ -1,6 +1,7 @@
 import type { Lie } from '#golf/player/player.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
 import { actionHeading, actionOf } from '../actions.ts'
+import type { CellOutcomes } from '../cell-outcomes.ts'
 import { WEIGHED_AGAIN } from '../format-settings.ts'
 import { centreToday, type HoleModel } from '../hole-model.ts'
 import type { HoleProblem } from '../hole-problem.ts'
@@ -10,7 +11,7 @@ import { groundOf } from '../places.ts'
 import { KEPT_ACTIONS, LINE_STEP_DEGREES, OVERCLUB_METRES, PARTIAL_SWING_METRES } from '../settings.ts'
 import { isAllowed, isLow, isPartial } from '../shots.ts'
 import { isOnHole } from '../states.ts'
-import { cellStrokes, type StrokeOutcomes } from './cell-strokes.ts'
+import { cellStrokes } from './cell-strokes.ts'
 import type { ImproveState, WeighedStroke } from './levels.ts'
 
 /** Strikes that stand for a pattern while all strokes are weighed, and while the best of them are weighed again; `null` = not again. */
@@ -34,7 +35,7 @@ export function formatStrokes(
   // The same at every level, so that they are laid once.
   const candidates = new Map<
     number,
-    readonly { readonly action: number; readonly outcomes: StrokeOutcomes }[]
+    readonly { readonly action: number; readonly outcomes: CellOutcomes }[]
   >()
   return (state, worthOf) => {
     const known =

@@ -158,8 +158,8 @@ function programmeOf(
         today: model.today,
         strikes,
         rest: model.rest,
-        canopy: model.canopy,
-        cellMetres: model.places.coarse.resolution,
+        places: model.places,
+        growth: model.slants,
       })
     tables.set(action, made)
     return made

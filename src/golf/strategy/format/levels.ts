@@ -1,9 +1,9 @@
+import type { CellOutcomes } from '../cell-outcomes.ts'
 import { SETTLED_WORTH } from '../format-settings.ts'
 import type { HoleModel } from '../hole-model.ts'
 import { outcomePlace } from '../outcome.ts'
 import type { ScoreChances } from '../score-distribution.ts'
 import { MOST_STROKES } from '../settings.ts'
-import type { StrokeOutcomes } from './cell-strokes.ts'
 import { reliefChoice } from './relief-choice.ts'
 
 /** Worth and chance of each score of one place after some number of strokes. */
@@ -22,21 +22,21 @@ export interface Levels {
   /** Chance that the hole takes `score` strokes in all from there, by the plan of that level. */
   scoreChance(used: number, place: number, score: number): number
   /** Worth of a stroke whose ends are known, which makes `used` strokes; `again`: what playing again from there is worth, two strokes later. */
-  worthOfStroke(stroke: StrokeOutcomes, used: number, again: number): number
+  worthOfStroke(stroke: CellOutcomes, used: number, again: number): number
   /** The same with the chance of each score. */
-  prospectOfStroke(stroke: StrokeOutcomes, used: number, again: Prospect): Prospect
+  prospectOfStroke(stroke: CellOutcomes, used: number, again: Prospect): Prospect
 }
 
 /** A stroke with what it is worth. */
 export interface WeighedStroke {
-  readonly outcomes: StrokeOutcomes
+  readonly outcomes: CellOutcomes
   readonly worth: number
 }
 
 /** Finds the best stroke from a state: `worthOf` weighs a candidate, and ties go to the first. */
 export type ImproveState = (
   state: number,
-  worthOf: (outcomes: StrokeOutcomes) => number,
+  worthOf: (outcomes: CellOutcomes) => number,
 ) => WeighedStroke | null
 
 /** For which scores and which levels the best plan is looked for. */
@@ -79,7 +79,7 @@ export function solveLevels(
   }
   /** Walks over what a stroke may lead to; place −1 is where it was played from. */
   const follow = (
-    stroke: StrokeOutcomes,
+    stroke: CellOutcomes,
     used: number,
     again: number,
     visit: (chance: number, after: number, place: number) => void,
@@ -103,14 +103,14 @@ export function solveLevels(
       if (back > 0) visit(weight * back, used + 1, -1)
     }
   }
-  const worthOfStroke = (stroke: StrokeOutcomes, used: number, again: number): number => {
+  const worthOfStroke = (stroke: CellOutcomes, used: number, again: number): number => {
     let sum = 0
     follow(stroke, used, again, (chance, after, place) => {
       sum += chance * (place < 0 ? again : worth(after, place))
     })
     return sum
   }
-  const prospectOfStroke = (stroke: StrokeOutcomes, used: number, again: Prospect): Prospect => {
+  const prospectOfStroke = (stroke: CellOutcomes, used: number, again: Prospect): Prospect => {
     const scores = new Float64Array(MOST_STROKES + 1)
     let sum = 0
     follow(stroke, used, again.worth, (chance, after, place) => {

@@ -1,0 +1,46 @@
+import { coarseLanding, restOf } from './cell-landing.ts'
+import type { HoleGround } from './hole-model.ts'
+import { OUTCOME_KINDS } from './outcome.ts'
+import type { ShotTable } from './shot-table.ts'
+import type { SlantTable } from './slant-tables.ts'
+
+/** What becomes of the balls of one stroke: each outcome once, with its chance; chances add up to 1. */
+export interface CellOutcomes {
+  readonly outcome: Int32Array
+  readonly weight: Float64Array
+}
+
+/** Gathers the outcomes of strokes from the middles of coarse cells; it keeps its scratch between calls. */
+export function cellOutcomes({
+  places,
+}: Pick<HoleGround, 'places'>): (table: ShotTable, cell: number) => CellOutcomes {
+  const chances = new Float64Array(places.count * OUTCOME_KINDS)
+  let found: number[] = []
+  const add = (outcome: number, chance: number): void => {
+    if (chance === 0) return
+    if (chances[outcome] === 0) found.push(outcome)
+    chances[outcome] = (chances[outcome] as number) + chance
+  }
+  const caught = (slant: SlantTable | null, cell: number, chance: number): number => {
+    const slot = slant === null ? 0 : (slant.slot[cell] as number)
+    if (slant === null || slot === 0) return chance
+    for (let at = slant.first[slot - 1] as number; at < (slant.first[slot] as number); at++)
+      add(slant.outcome[at] as number, chance * (slant.chance[at] as number))
+    return chance * (slant.left[slot - 1] as number)
+  }
+  return (table, cell) => {
+    const row = Math.floor(cell / places.coarse.columns)
+    const column = cell - row * places.coarse.columns
+    found = []
+    for (let k = 0; k < table.weight.length; k++) {
+      const coarse = coarseLanding(places, table, k, column, row)
+      const flown = caught(table.up[k] as SlantTable | null, cell, table.weight[k] as number)
+      const left = caught(table.down[k] as SlantTable | null, coarse, flown)
+      add(restOf(places, table, k, column, row, coarse), left)
+    }
+    const outcome = Int32Array.from(found)
+    const weight = Float64Array.from(found, (one) => chances[one] as number)
+    for (const one of found) chances[one] = 0
+    return { outcome, weight }
+  }
+}

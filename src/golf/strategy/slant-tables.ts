@@ -1,0 +1,177 @@
+import { type Crown, crownOfTree } from '#golf/course/crown.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
+import type { Outcome } from './outcome.ts'
+import type { Places } from './places.ts'
+import type { RestTables } from './rest-tables.ts'
+import { LOW_GROWTH_METRES, OPENING_METRES, RUN_HEADING_STEP_DEGREES, SLANT_STEP_METRES } from './settings.ts'
+import type { Slant } from './slant.ts'
+
+/** What catches balls on one slant along one heading, for every coarse cell that it starts from. */
+export interface SlantTable {
+  /** By cell: 0 where nothing is in the way, else one more than the cell's number in the arrays below. */
+  readonly slot: Int32Array
+  readonly cell: Int32Array
+  /** Chance that nothing catches a ball. */
+  readonly left: Float64Array
+  /** Catches of number `n` are `first[n]` to `first[n + 1] - 1`: what becomes of the ball, and with which chance. */
+  readonly first: Int32Array
+  readonly outcome: Int32Array
+  readonly chance: Float64Array
+}
+
+/** Tables of what stands over a hole, made when they are first asked for and kept. */
+export interface SlantTables {
+  /** Height of the highest crown, metres; 0 when nothing stands on the hole. */
+  readonly tallest: number
+  /** `heading`: radians clockwise from the y axis, of the ball's way; `null` when nothing is in the way of any cell. */
+  tableFor(slant: Slant, heading: number): SlantTable | null
+}
+
+interface Catch {
+  readonly from: number
+  readonly outcome: Outcome
+  readonly chance: number
+}
+
+/**
+ * Sets out what catches balls near the ground. The crowns are looked at every few metres of the way, each time with
+ * the chance 1 − exp(−density · metres); a ball that is caught drops straight down there.
+ */
+export function slantTables(hole: Hole, places: Places, rest: RestTables): SlantTables {
+  const { columns, rows, resolution } = places.coarse
+  const step = resolution / Math.ceil(resolution / SLANT_STEP_METRES)
+  const trees = hole.trees.map((tree) => ({ at: tree.position, ...crownOfTree(tree) }))
+  const covered = Int32Array.from(
+    Array.from({ length: places.coarseCount }, (_, cell) => cell).filter((cell) => places.crown[cell] !== 0),
+  )
+  const tallest = Math.max(
+    0,
+    ...trees.map(({ crown }) => crown.topMetres),
+    ...places.crowns.map((crown) => crown?.topMetres ?? 0),
+  )
+  const headingStep = degreesToRadians(RUN_HEADING_STEP_DEGREES)
+  const headings = Math.round((2 * Math.PI) / headingStep)
+  const kept = new Map<Slant, (SlantTable | null | undefined)[]>()
+
+  function make(slant: Slant, heading: number): SlantTable | null {
+    const left = new Float64Array(places.coarseCount).fill(1)
+    const falls = rest.tableFor(0, heading)
+    const catches: Catch[] = []
+    const sign = slant.isDown ? -1 : 1
+    const [sin, cos] = [sign * Math.sin(heading), sign * Math.cos(heading)]
+    const steps = Math.ceil(slant.reach / step)
+    const meet = (column: number, row: number, under: number, chance: number): void => {
+      if (column < 0 || row < 0 || column >= columns || row >= rows) return
+      const from = row * columns + column
+      const caught = (left[from] as number) * chance
+      left[from] = (left[from] as number) - caught
+      catches.push({ from, outcome: falls[under] as Outcome, chance: caught })
+    }
+    for (let count = 0; count < steps; count++) {
+      // In the order in which the ball comes by.
+      const away = ((slant.isDown ? steps - 1 - count : count) + 0.5) * step
+      if (!slant.isDown && away <= OPENING_METRES) continue
+      const height = Math.min(slant.rise * away, slant.ceiling)
+      const chances = places.crowns.map((crown) => chanceOf(crown, height, slant.isDown, step))
+      const [offColumns, offRows] = [
+        Math.round((away * sin) / resolution),
+        Math.round((away * cos) / resolution),
+      ]
+      for (const cell of covered) {
+        const chance = chances[places.crown[cell] as number] as number
+        if (chance === 0) continue
+        const row = Math.floor(cell / columns)
+        meet(cell - row * columns - offColumns, row - offRows, cell, chance)
+      }
+      for (const { at, crown, radiusMetres } of trees) {
+        const chance = chanceOf(crown, height, slant.isDown, step)
+        if (chance > 0)
+          meetTree(at[0] - away * sin, at[1] - away * cos, radiusMetres, offColumns, offRows, chance)
+      }
+    }
+    function meetTree(
+      x: number,
+      y: number,
+      radius: number,
+      offColumns: number,
+      offRows: number,
+      chance: number,
+    ): void {
+      const { originX, originY } = places.coarse
+      for (
+        let row = Math.ceil((y - radius - originY) / resolution);
+        row * resolution + originY <= y + radius;
+        row++
+      )
+        for (
+          let column = Math.ceil((x - radius - originX) / resolution);
+          column * resolution + originX <= x + radius;
+          column++
+        ) {
+          if (Math.hypot(column * resolution + originX - x, row * resolution + originY - y) >= radius)
+            continue
+          const [underColumn, underRow] = [held(column + offColumns, columns), held(row + offRows, rows)]
+          meet(column, row, underRow * columns + underColumn, chance)
+        }
+    }
+    return catches.length === 0 ? null : sorted(left, catches)
+  }
+
+  return {
+    tallest,
+    tableFor(slant, heading) {
+      const signed = Math.round(heading / headingStep)
+      const index = ((signed % headings) + headings) % headings
+      const byHeading = kept.get(slant) ?? []
+      kept.set(slant, byHeading)
+      const known = byHeading[index]
+      if (known !== undefined) return known
+      const made = make(slant, (index > headings / 2 ? index - headings : index) * headingStep)
+      byHeading[index] = made
+      return made
+    },
+  }
+}
+
+/** Chance of being caught over one step at a height. Low growth catches what flies through it, not what comes down into it. */
+function chanceOf(crown: Crown | null, height: number, isDown: boolean, metres: number): number {
+  if (crown === null || height >= crown.topMetres) return 0
+  if (isDown && crown.topMetres < LOW_GROWTH_METRES) return 0
+  const density = height < crown.baseMetres ? crown.trunkDensityPerMetre : crown.densityPerMetre
+  return -Math.expm1(-density * metres)
+}
+
+/** Catches by the cell that they are seen from, each cell's in the order of the ball's way. */
+function sorted(left: Float64Array, catches: readonly Catch[]): SlantTable {
+  const slot = new Int32Array(left.length)
+  for (const { from } of catches) slot[from] = 1
+  const cell: number[] = []
+  for (let at = 0; at < left.length; at++) if (slot[at] === 1) slot[at] = cell.push(at)
+  const first = new Int32Array(cell.length + 1)
+  for (const { from } of catches) first[slot[from] as number] = (first[slot[from] as number] as number) + 1
+  for (let number = 1; number <= cell.length; number++)
+    first[number] = (first[number] as number) + (first[number - 1] as number)
+  const next = first.slice()
+  const outcome = new Int32Array(catches.length)
+  const chance = new Float64Array(catches.length)
+  for (const one of catches) {
+    const number = (slot[one.from] as number) - 1
+    const at = next[number] as number
+    next[number] = at + 1
+    outcome[at] = one.outcome
+    chance[at] = one.chance
+  }
+  return {
+    slot,
+    cell: Int32Array.from(cell),
+    left: Float64Array.from(cell, (at) => left[at] as number),
+    first,
+    outcome,
+    chance,
+  }
+}
+
+function held(index: number, size: number): number {
+  return Math.min(size - 1, Math.max(0, index))
+}

@@ -1,0 +1,61 @@
+import { HIGHEST_LOOK_SHARE, SLANT_STEPS } from './settings.ts'
+
+/**
+ * A way between ground and air as the solve of a hole sees it: straight up, and from its ceiling on level. A ball leaves
+ * on one, and, looked back along from where it lands, comes down on another; between the two it is higher than trees, or
+ * as low as its ceiling.
+ */
+export interface Slant {
+  readonly isDown: boolean
+  /** Metres of height per metre along the ground. */
+  readonly rise: number
+  /** It goes no higher than this, metres; infinite where that is above everything on the hole. */
+  readonly ceiling: number
+  /** Metres along the ground for which it holds: half of the whole way, or as far as it is below anything. */
+  readonly reach: number
+}
+
+/** A flight in shares of its carry, and the size at which it is flown. */
+export interface SlantFlight {
+  /** Heights at equal parts of the carry, as shares of it. */
+  readonly heights: Float64Array
+  readonly heightShare: number
+  readonly carryMetres: number
+}
+
+/**
+ * The first or the last part of a flight as a slant, among things no higher than `tallest` metres. Figures are rounded to
+ * steps of a few parts in a hundred, so that many shots share one; `null` for one too short to meet anything.
+ */
+export function slantOf(flight: SlantFlight, isDown: boolean, tallest: number): Slant | null {
+  const { heights, heightShare, carryMetres } = flight
+  const parts = heights.length - 1
+  const apex = heights.reduce((most, height) => Math.max(most, height), 0)
+  const scale = carryMetres * heightShare
+  if (apex * scale <= 0 || tallest <= 0) return null
+  const look = Math.min(tallest / scale, HIGHEST_LOOK_SHARE * apex)
+  const heightAt = (part: number): number => heights[isDown ? parts - part : part] as number
+  let above = 1
+  while (heightAt(above) < look) above += 1
+  const below = heightAt(above - 1)
+  const share = (above - 1 + (look - below) / (heightAt(above) - below)) / parts
+  const rise = stepped((look * heightShare) / share)
+  return apex * scale >= tallest
+    ? oneOf(isDown, rise, Number.POSITIVE_INFINITY, tallest / rise)
+    : oneOf(isDown, rise, stepped(apex * scale), stepped(carryMetres / 2))
+}
+
+/** Slants of the same figures are one object, so that tables are found by it. */
+function oneOf(isDown: boolean, rise: number, ceiling: number, reach: number): Slant {
+  const key = `${isDown} ${rise} ${ceiling} ${reach}`
+  const known = slants.get(key) ?? { isDown, rise, ceiling, reach }
+  slants.set(key, known)
+  return known
+}
+
+const slants = new Map<string, Slant>()
+
+/** The nearest of the figures that are a fixed share apart. */
+function stepped(figure: number): number {
+  return SLANT_STEPS ** Math.round(Math.log(figure) / Math.log(SLANT_STEPS))
+}

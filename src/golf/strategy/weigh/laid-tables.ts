@@ -1,0 +1,116 @@
+import type { KernelMemory } from '#numbers/kernels/kernel-memory.ts'
+import { BLOCK, LANDING, SLANT } from '#numbers/kernels/weigh-layout.ts'
+import type { OutcomeCosts } from '../outcome-costs.ts'
+import type { Places } from '../places.ts'
+import type { RestTable } from '../rest-tables.ts'
+import type { SlantTable } from '../slant-tables.ts'
+
+/**
+ * Tables of a hole in the kernel's memory, each laid once. The kernel's rows are the columns of the hole: lies follow each
+ * other along the hole more than across it, and neighbours of one lie are weighed together.
+ */
+export interface LaidTables {
+  /** Address of a slant table; 0 for none. */
+  slant(table: SlantTable | null): number
+  /** Number of the landing of a run, heading and way down. Its rows are none yet. */
+  landing(rest: RestTable, down: SlantTable | null): number
+  /** Addresses of landings by their number. */
+  readonly landings: readonly number[]
+  /** Address of a table of where balls rest that land on the green. */
+  green(table: RestTable): number
+  /** Outcomes in any laid table that are not simply the value of a place. */
+  readonly specials: ReadonlySet<number>
+}
+
+/** The kernel's number of a coarse cell. */
+export function turnedCell({ coarse }: Places, cell: number): number {
+  const row = Math.floor(cell / coarse.columns)
+  return (cell - row * coarse.columns) * coarse.rows + row
+}
+
+/** Most cells that a slant may be met from: they are numbered in half words. */
+const MOST_SLOTS = 65535
+
+/** Lays tables of a hole in a kernel's memory when they are first asked for. */
+export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeCosts): LaidTables {
+  const { columns, rows } = places.coarse
+  const specials = new Set<number>()
+  const tables = new Map<RestTable, number>()
+  const slants = new Map<SlantTable, number>()
+  const landings: number[] = []
+  const numbers = new Map<RestTable, Map<SlantTable | null, number>>()
+
+  function noteSpecials(outcomes: Int32Array): void {
+    for (const outcome of outcomes) if (costs.isSpecial[outcome] === 1) specials.add(outcome)
+  }
+
+  function layTable(table: RestTable, isByPlace: boolean): number {
+    const known = tables.get(table)
+    if (known !== undefined) return known
+    noteSpecials(table)
+    const turned = table.slice()
+    if (isByPlace)
+      for (let row = 0; row < rows; row++)
+        for (let column = 0; column < columns; column++)
+          turned[column * rows + row] = table[row * columns + column] as number
+    const address = memory.place(turned)
+    tables.set(table, address)
+    return address
+  }
+
+  function laySlant(table: SlantTable): number {
+    if (table.cell.length > MOST_SLOTS)
+      throw new RangeError(`${table.cell.length} cells are met on one slant; at most ${MOST_SLOTS} can be`)
+    noteSpecials(table.outcome)
+    const cells = Int32Array.from(table.cell, (cell) => turnedCell(places, cell))
+    const slots = new Uint16Array(columns * (rows + BLOCK) + BLOCK)
+    for (const [number, cell] of cells.entries()) slots[cell + Math.floor(cell / rows) * BLOCK] = number + 1
+    const fields: readonly (readonly [field: number, word: number])[] = [
+      [SLANT.slot, memory.place(new Uint8Array(slots.buffer))],
+      [SLANT.cells, memory.place(cells)],
+      [SLANT.left, memory.place(Float32Array.from(table.left))],
+      [SLANT.first, memory.place(table.first)],
+      [SLANT.outcome, memory.place(table.outcome)],
+      [SLANT.chance, memory.place(Float32Array.from(table.chance))],
+      [SLANT.count, cells.length],
+      [SLANT.sum, memory.allocate(4 * cells.length)],
+      [SLANT.back, memory.allocate(4 * cells.length)],
+    ]
+    return layRecord(SLANT.words, fields)
+  }
+
+  function layRecord(words: number, fields: readonly (readonly [field: number, word: number])[]): number {
+    const address = memory.allocate(4 * words)
+    for (const [field, word] of fields) memory.words()[address / 4 + field] = word
+    return address
+  }
+
+  function slant(table: SlantTable | null): number {
+    if (table === null) return 0
+    const known = slants.get(table) ?? laySlant(table)
+    slants.set(table, known)
+    return known
+  }
+
+  return {
+    specials,
+    landings,
+    slant,
+    green: (table) => layTable(table, false),
+    landing(rest, down) {
+      const byDown = numbers.get(rest) ?? new Map<SlantTable | null, number>()
+      numbers.set(rest, byDown)
+      const known = byDown.get(down)
+      if (known !== undefined) return known
+      const made = layRecord(LANDING.words, [
+        [LANDING.rest, layTable(rest, true)],
+        [LANDING.slant, slant(down)],
+        [LANDING.hasNear, 0],
+        [LANDING.rowFrom, columns],
+        [LANDING.rowTo, 0],
+      ])
+      byDown.set(down, landings.length)
+      return landings.push(made) - 1
+    },
+  }
+}

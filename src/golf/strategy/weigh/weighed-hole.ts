@@ -1,0 +1,200 @@
+import type { Lie } from '#golf/player/player.ts'
+import { kernelMemory } from '#numbers/kernels/kernel-memory.ts'
+import { weighKernel } from '#numbers/kernels/weigh-kernel.ts'
+import { BLOCK, FRAME, NEVER_DEARER, PLAIN } from '#numbers/kernels/weigh-layout.ts'
+import { weighPlainly } from '#numbers/kernels/weigh-plainly.ts'
+import type { HoleModel } from '../hole-model.ts'
+import type { LineGroup } from '../line-groups.ts'
+import { OUTCOME_KINDS } from '../outcome.ts'
+import { KEPT_ACTIONS } from '../settings.ts'
+import type { ShotTable } from '../shot-table.ts'
+import type { Shot } from '../shots.ts'
+import { laidActions } from './laid-actions.ts'
+import { laidTables, turnedCell } from './laid-tables.ts'
+import { nearBox } from './near-box.ts'
+
+/** All actions of a hole, laid out to be weighed together with the present values. */
+export interface WeighedHole {
+  /**
+   * Weighs every action from every state. Writes the cheapest few of each, cheapest first: costs in single precision, and
+   * numbers of actions, −1 where there are no more; by cell, `KEPT_ACTIONS` each.
+   */
+  weighInto(values: Float64Array, costs: Float32Array, actions: Int32Array): void
+  readonly actionCount: number
+  /** (State, action) pairs that one weighing looks at, each with every strike. */
+  readonly pairCount: number
+  readonly bytes: number
+}
+
+/** Bytes for laid landings: enough for those of neighbouring lines, so that most are laid once in a weighing. */
+const BUFFER_BYTES = 48e6
+/** What it takes to lay a fine cell out, against looking one up: then a quarter of the strikes land near the pin. Measured. */
+const LAYING_SHARE = 0.5
+const NEAR_SHARE = 0.25
+
+/** Lays out a hole's actions. `isPlain` takes the readable kernel even where the fast one would run. */
+export function weighedHole(
+  model: HoleModel,
+  question: {
+    readonly shots: readonly Shot[]
+    readonly groups: readonly LineGroup[]
+    readonly reach: Float64Array
+    readonly tableOf: (shot: number, lie: Lie, line: number) => ShotTable
+    readonly strikeCount: number
+    readonly isPlain?: boolean
+  },
+): WeighedHole {
+  const { places, costs, states } = model
+  // The kernel's rows are the hole's columns.
+  const [columns, rows] = [places.coarse.rows, places.coarse.columns]
+  const memory = kernelMemory()
+  const near = nearBox(places)
+  const outcomes = places.count * OUTCOME_KINDS
+  const stateStride = columns + BLOCK
+  const frame = memory.allocate(4 * FRAME.words)
+  const set = (field: number, word: number): number => {
+    memory.words()[frame / 4 + field] = word
+    return word
+  }
+  set(FRAME.columns, columns)
+  set(FRAME.rows, rows)
+  set(FRAME.nearColumn, near.column)
+  set(FRAME.nearRow, near.row)
+  set(FRAME.nearColumns, near.columns)
+  set(FRAME.nearRows, near.rows)
+  set(FRAME.phases, places.finePerCoarse ** 2)
+  set(FRAME.nearPlaces, memory.place(near.places))
+  set(
+    FRAME.isNear,
+    memory.place(
+      Uint8Array.from({ length: places.coarseCount }, (_, cell) => {
+        const column = Math.floor(cell / columns)
+        return places.isNearPin[(cell - column * columns) * rows + column] as number
+      }),
+    ),
+  )
+  const floats = (field: number, count: number): number => set(field, memory.allocate(4 * count))
+  const cost = floats(FRAME.cost, outcomes)
+  const back = floats(FRAME.back, outcomes)
+  const kept = floats(FRAME.kept, outcomes)
+  const relief = floats(FRAME.relief, outcomes)
+  floats(FRAME.relieved, outcomes)
+  floats(FRAME.returned, outcomes)
+  const here = floats(FRAME.here, rows * stateStride + BLOCK)
+  const worst = floats(FRAME.worst, rows * stateStride + BLOCK)
+  const keptCosts = floats(FRAME.keptCosts, places.coarseCount * KEPT_ACTIONS)
+  const keptActions = floats(FRAME.keptActions, places.coarseCount * KEPT_ACTIONS)
+  set(FRAME.keptCount, KEPT_ACTIONS)
+  memory.figures().fill(PLAIN, relief / 4, relief / 4 + outcomes)
+  const laid = laidTables(memory, places, costs)
+  const actions = laidActions(model, memory, laid, near, question)
+  for (const outcome of laid.specials) {
+    memory.figures()[word(FRAME.relieved) / 4 + outcome] = costs.relieved[outcome] as number
+    memory.figures()[word(FRAME.returned) / 4 + outcome] = costs.returned[outcome] as number
+  }
+  const kernel = question.isPlain ? weighPlainly(memory, frame) : weighKernel(memory, frame)
+  const pairCount = actions.reduce((sum, one) => sum + cellsOf(one.segments, one.segmentCount), 0)
+  const padded = columns + 2 * BLOCK
+  const nearPadded = near.columns + 2 * BLOCK
+  const nearFloats = near.rows * places.finePerCoarse ** 2 * nearPadded
+  const isLaidNear =
+    LAYING_SHARE * laid.landings.length * nearFloats < NEAR_SHARE * pairCount * question.strikeCount
+  set(FRAME.hasPlanes, isLaidNear ? 1 : 0)
+  const bufferFloats =
+    rows * (3 * padded + Math.ceil(padded / BLOCK)) +
+    3 * nearFloats +
+    near.rows * Math.ceil(nearPadded / BLOCK)
+  const mostLandings = actions.reduce((most, { landings }) => Math.max(most, landings.length), 0)
+  const bufferCount = kernel.isFast
+    ? Math.min(
+        laid.landings.length,
+        Math.max(2 * mostLandings, Math.round(BUFFER_BYTES / (4 * bufferFloats))),
+      )
+    : 0
+  const buffers = Array.from({ length: bufferCount }, () => memory.allocate(4 * bufferFloats))
+  const turned = Int32Array.from(states.order, (state) => turnedCell(places, state))
+
+  function word(field: number): number {
+    return memory.words()[frame / 4 + field] as number
+  }
+
+  /** Writes what every outcome costs for these values. */
+  function setCosts(values: Float64Array): void {
+    const figures = memory.figures()
+    for (let place = 0; place < places.count; place++) figures[cost / 4 + place] = values[place] as number
+    for (const outcome of laid.specials) {
+      if (costs.isKnown[outcome] === 0) costs.workOut(outcome, values)
+      const dropped = costs.relief[outcome] as number
+      const hasRelief = dropped < Number.POSITIVE_INFINITY
+      const share = costs.relieved[outcome] as number
+      const played = (costs.kept[outcome] as number) - (costs.reliefInKept[outcome] as number)
+      figures[cost / 4 + outcome] = costs.kept[outcome] as number
+      figures[kept / 4 + outcome] = played
+      figures[back / 4 + outcome] = (costs.returned[outcome] as number) + (hasRelief ? 0 : share)
+      figures[relief / 4 + outcome] = share > 0 && hasRelief ? dropped : NEVER_DEARER
+    }
+    for (const [index, cell] of turned.entries())
+      figures[here / 4 + cell + Math.floor(cell / columns) * BLOCK] = values[
+        states.order[index] as number
+      ] as number
+  }
+
+  /** Lays landings as actions come to read them, over those that were read longest ago. */
+  function weighAll(): void {
+    const bufferOf = new Int32Array(laid.landings.length).fill(-1)
+    const owner = new Int32Array(bufferCount).fill(-1)
+    const lastRead = new Int32Array(bufferCount).fill(-1)
+    for (const [number, one] of actions.entries()) {
+      if (kernel.isFast) {
+        for (const landing of one.landings)
+          if ((bufferOf[landing] as number) >= 0) lastRead[bufferOf[landing] as number] = number
+        for (const landing of one.landings) {
+          if ((bufferOf[landing] as number) >= 0) continue
+          let oldest = 0
+          for (let buffer = 1; buffer < bufferCount; buffer++)
+            if ((lastRead[buffer] as number) < (lastRead[oldest] as number)) oldest = buffer
+          if ((owner[oldest] as number) >= 0) bufferOf[owner[oldest] as number] = -1
+          owner[oldest] = landing
+          bufferOf[landing] = oldest
+          lastRead[oldest] = number
+          kernel.layLanding(laid.landings[landing] as number, buffers[oldest] as number)
+        }
+      }
+      kernel.weighAction(one.action, one.groups, one.groupCount, one.segments, one.segmentCount)
+    }
+  }
+
+  return {
+    actionCount: actions.length,
+    pairCount,
+    bytes: memory.memory.buffer.byteLength,
+    weighInto(values, bestCosts, bestActions) {
+      setCosts(values)
+      const slots = places.coarseCount * KEPT_ACTIONS
+      memory.figures().fill(Number.MAX_VALUE, worst / 4, worst / 4 + rows * stateStride + BLOCK)
+      memory.figures().fill(Number.POSITIVE_INFINITY, keptCosts / 4, keptCosts / 4 + slots)
+      memory.words().fill(-1, keptActions / 4, keptActions / 4 + slots)
+      if (kernel.isFast)
+        for (const slant of new Set(actions.flatMap(({ rises }) => rises))) kernel.layRise(slant)
+      weighAll()
+      const [costsLaid, actionsLaid] = [memory.figures(), memory.words()]
+      for (const [index, cell] of turned.entries()) {
+        const to = (states.order[index] as number) * KEPT_ACTIONS
+        const from = cell * KEPT_ACTIONS
+        for (let slot = 0; slot < KEPT_ACTIONS; slot++) {
+          bestCosts[to + slot] = costsLaid[keptCosts / 4 + from + slot] as number
+          bestActions[to + slot] = actionsLaid[keptActions / 4 + from + slot] as number
+        }
+      }
+    },
+  }
+
+  function cellsOf(segments: number, count: number): number {
+    let cells = 0
+    for (let segment = 0; segment < count; segment++) {
+      const at = segments / 4 + 3 * segment
+      cells += (memory.words()[at + 2] as number) - (memory.words()[at + 1] as number)
+    }
+    return cells
+  }
+}

@@ -1,0 +1,39 @@
+// Compiles the kernels of `kernels/` and lays their bytes beside them and, as text that Node and the browser read alike,
+// into `src/numbers/kernels`. With `--check` it only says whether the committed bytes are the ones that come out.
+import { readFileSync, writeFileSync } from 'node:fs'
+import asc from 'assemblyscript/asc'
+
+/** Bytes of a compiled kernel. */
+export async function compileKernel(name) {
+  const { error, binary, stderr } = await asc.compileString(
+    { [`${name}.ts`]: readFileSync(new URL(`../kernels/${name}.ts`, import.meta.url), 'utf8') },
+    {
+      optimizeLevel: 3,
+      shrinkLevel: 0,
+      enable: ['simd', 'bulk-memory'],
+      runtime: 'stub',
+      importMemory: true,
+      noAssert: true,
+    },
+  )
+  if (error || !binary) throw new Error(`${name} does not compile: ${error?.message}\n${stderr.toString()}`)
+  return Buffer.from(binary)
+}
+
+/** The module of the source tree that holds the bytes. */
+export function kernelModule(name, bytes) {
+  const constant = `${name.toUpperCase().replaceAll('-', '_')}_WASM`
+  return `// Made by tools/build-kernels.mjs from kernels/${name}.ts.\n/** The compiled kernel, base64. */\nexport const ${constant}: string =\n  '${bytes.toString('base64')}'\n`
+}
+
+export const KERNELS = ['weigh-actions']
+
+if (process.argv[1]?.endsWith('build-kernels.mjs'))
+  for (const name of KERNELS) {
+    const bytes = await compileKernel(name)
+    writeFileSync(new URL(`../kernels/${name}.wasm`, import.meta.url), bytes)
+    writeFileSync(
+      new URL(`../src/numbers/kernels/${name}-wasm.ts`, import.meta.url),
+      kernelModule(name, bytes),
+    )
+  }
