@@ -1,4 +1,5 @@
 import type { Lie } from '#golf/player/player.ts'
+import { type KernelFor, weighKernel } from '#numbers/kernels/weigh-kernel.ts'
 import type { ShortestPathProblem } from '#numbers/solver/shortest-path-problem.ts'
 import { actionCount, actionHeading, actionLie, actionShot } from './actions.ts'
 import type { HoleModel } from './hole-model.ts'
@@ -33,8 +34,10 @@ export interface HoleProblemOptions {
   readonly tried?: number
   /** The shots, where they are not simply the player's. */
   readonly shots?: readonly Shot[]
-  /** Weighs actions with the readable kernel, many times slower: for tests and measures. */
-  readonly isPlain?: boolean
+  /** What weighs the actions, where it is not the fastest that the machine can run: for tests and measures. */
+  readonly kernel?: KernelFor
+  /** Lines to each side of the pin, degrees. */
+  readonly aboutPinDegrees?: number
 }
 
 /** Sets out a hole as a shortest path: cost 1 a stroke and 1 a penalty; it ends with the value of the short game. */
@@ -90,11 +93,11 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   function weighedActions(): WeighedHole {
     weighed ??= weighedHole(model, {
       shots,
-      groups: lineGroups(model),
+      groups: lineGroups(model, options.aboutPinDegrees),
       reach: reachOf(model, shots),
       tableOf: makeTable,
       strikeCount: strikes.count,
-      ...(options.isPlain ? { isPlain: true } : {}),
+      kernelFor: options.kernel ?? weighKernel,
     })
     return weighed
   }

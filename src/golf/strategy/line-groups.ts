@@ -3,7 +3,7 @@ import type { HoleModel } from './hole-model.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { HEADINGS, headingOf, linesOfPlay } from './lines-of-play.ts'
 import { groundOf } from './places.ts'
-import { OVERCLUB_METRES } from './settings.ts'
+import { LINES_ABOUT_PIN_DEGREES, OVERCLUB_METRES } from './settings.ts'
 import { isAllowed, isLow, type Shot } from './shots.ts'
 
 /** States that share a lie and a line to try, in the order of the raster. */
@@ -14,7 +14,7 @@ export interface LineGroup {
 }
 
 /** States by lie and line; neighbouring lines follow each other. */
-export function lineGroups(model: HoleModel): LineGroup[] {
+export function lineGroups(model: HoleModel, aboutPinDegrees: number = LINES_ABOUT_PIN_DEGREES): LineGroup[] {
   const { places, states } = model
   const groups = new Map<number, LineGroup & { states: number[] }>()
   for (const state of Int32Array.from(states.order).sort()) {
@@ -23,6 +23,7 @@ export function lineGroups(model: HoleModel): LineGroup[] {
       states.pinDirection[state] as number,
       states.bendDirection[state] as number,
       states.isHampered[state] === 1,
+      aboutPinDegrees,
     )) {
       const key = LIES.indexOf(lie) * HEADINGS + line
       const group = groups.get(key) ?? { lie, line, states: [] }

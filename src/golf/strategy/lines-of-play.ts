@@ -38,9 +38,14 @@ export function directionsOn(
 const NEAR_BEND_METRES = 30
 
 /** Numbers of the headings that are tried from a point; `bend` is NaN where there is none ahead. */
-export function linesOfPlay(pin: number, bend: number, isSideways: boolean): number[] {
+export function linesOfPlay(
+  pin: number,
+  bend: number,
+  isSideways: boolean,
+  aboutPinDegrees: number = LINES_ABOUT_PIN_DEGREES,
+): number[] {
   const found = new Set<number>()
-  addAround(found, pin, LINES_ABOUT_PIN_DEGREES, LINE_STEP_DEGREES)
+  addAround(found, pin, aboutPinDegrees, LINE_STEP_DEGREES)
   if (!Number.isNaN(bend)) addAround(found, bend, LINES_ABOUT_BEND_DEGREES, LINE_STEP_DEGREES)
   if (isSideways) addAround(found, pin, SIDEWAYS_DEGREES, SIDEWAYS_STEP_DEGREES)
   return [...found]

@@ -20,6 +20,9 @@ export interface WeighKernel {
   ): void
 }
 
+/** Sets a kernel to work on a problem: its memory, and the address of its frame. */
+export type KernelFor = (memory: KernelMemory, frame: number) => WeighKernel
+
 interface WeighExports {
   layLanding(frame: number, landing: number, buffer: number): void
   layRise(frame: number, slant: number): void

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Hole } from '#golf/course/hole.ts'
+import { weighPlainly } from '#numbers/kernels/weigh-plainly.ts'
 import { holeGround, holeModel } from '../hole-model.ts'
 import { holeProblem } from '../hole-problem.ts'
 import { area, box, CALM_DAY, inventedHole, inventedPlayer } from '../invented-hole.fixture.ts'
@@ -34,7 +35,7 @@ describe.each([
   const quadrature = cell === 3 ? { good: 6, mishit: 2 } : { good: 24, mishit: 8 }
   const model = holeModel(holeGround(hole, cell), player, day)
   const fast = holeProblem(model, { quadrature })
-  const plain = holeProblem(model, { quadrature, isPlain: true })
+  const plain = holeProblem(model, { quadrature, kernel: weighPlainly })
 
   it('are kept in the same order and at the same values as strike by strike', () => {
     const values = fast.startValues()

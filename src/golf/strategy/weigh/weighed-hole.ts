@@ -1,8 +1,7 @@
 import type { Lie } from '#golf/player/player.ts'
 import { kernelMemory } from '#numbers/kernels/kernel-memory.ts'
-import { weighKernel } from '#numbers/kernels/weigh-kernel.ts'
+import type { KernelFor } from '#numbers/kernels/weigh-kernel.ts'
 import { BLOCK, FRAME, NEVER_DEARER, PLAIN } from '#numbers/kernels/weigh-layout.ts'
-import { weighPlainly } from '#numbers/kernels/weigh-plainly.ts'
 import type { HoleModel } from '../hole-model.ts'
 import type { LineGroup } from '../line-groups.ts'
 import { OUTCOME_KINDS } from '../outcome.ts'
@@ -32,7 +31,7 @@ const BUFFER_BYTES = 48e6
 const LAYING_SHARE = 0.5
 const NEAR_SHARE = 0.25
 
-/** Lays out a hole's actions. `isPlain` takes the readable kernel even where the fast one would run. */
+/** Lays out a hole's actions. The kernel is given the memory that they lie in. */
 export function weighedHole(
   model: HoleModel,
   question: {
@@ -41,7 +40,7 @@ export function weighedHole(
     readonly reach: Float64Array
     readonly tableOf: (shot: number, lie: Lie, line: number) => ShotTable
     readonly strikeCount: number
-    readonly isPlain?: boolean
+    readonly kernelFor: KernelFor
   },
 ): WeighedHole {
   const { places, costs, states } = model
@@ -92,7 +91,7 @@ export function weighedHole(
     memory.figures()[word(FRAME.relieved) / 4 + outcome] = costs.relieved[outcome] as number
     memory.figures()[word(FRAME.returned) / 4 + outcome] = costs.returned[outcome] as number
   }
-  const kernel = question.isPlain ? weighPlainly(memory, frame) : weighKernel(memory, frame)
+  const kernel = question.kernelFor(memory, frame)
   const pairCount = actions.reduce((sum, one) => sum + cellsOf(one.segments, one.segmentCount), 0)
   const padded = columns + 2 * BLOCK
   const nearPadded = near.columns + 2 * BLOCK

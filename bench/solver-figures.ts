@@ -1,0 +1,166 @@
+import { execFileSync, spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import type { HoleModel } from '../src/golf/strategy/hole-model.ts'
+import { type HoleProblem, holeProblem } from '../src/golf/strategy/hole-problem.ts'
+import { KEPT_ACTIONS, SOLVE_TOLERANCE } from '../src/golf/strategy/settings.ts'
+import type { KernelMemory } from '../src/numbers/kernels/kernel-memory.ts'
+import { type KernelFor, weighKernel } from '../src/numbers/kernels/weigh-kernel.ts'
+import { FRAME } from '../src/numbers/kernels/weigh-layout.ts'
+import { weighPlainly } from '../src/numbers/kernels/weigh-plainly.ts'
+import { solveShortestPath } from '../src/numbers/solver/solve-shortest-path.ts'
+import { type Figure, medianMilliseconds } from './measure.ts'
+
+/** Lines and strikes of the cold solve that is measured: 41 lines about the pin, 128 strikes to a shot. */
+const COLD = { aboutPinDegrees: 40, quadrature: { good: 96, mishit: 32 } } as const
+const RUNS = 5
+
+/** One weighing as the kernel was asked for it: the memory before it, and each call as six numbers. */
+interface Recording {
+  readonly memory: Uint8Array
+  readonly frame: number
+  readonly calls: readonly number[]
+  /** Sum of the cheapest cost of every cell. */
+  readonly kept: number
+}
+
+/** Figures of the solve itself: cold, and one weighing against its native and its readable twin. */
+export function solverFigures(model: HoleModel): Figure[] {
+  const figures: Figure[] = []
+  const add = (name: string, median: number, against: Figure | null): Figure => {
+    const figure: Figure = {
+      name,
+      unit: 'ms',
+      median,
+      ratio: against === null ? null : median / against.median,
+      against: against?.name ?? null,
+    }
+    figures.push(figure)
+    return figure
+  }
+  let problem: HoleProblem | null = null
+  const cold = medianMilliseconds(
+    {
+      name: 'cold',
+      prepare: () => null,
+      run: () => {
+        problem = holeProblem(model, COLD)
+        const { converged } = solveShortestPath(problem, { tolerance: SOLVE_TOLERANCE })
+        if (!converged) throw new Error('the hole was not solved')
+      },
+    },
+    3,
+  )
+  const solve = add('cold solve, 41 lines, 128 strikes', cold, null)
+  const { pairs, bytes } = (problem as HoleProblem | null)?.size() ?? { pairs: 0, bytes: 0 }
+  console.error(`${pairs} pairs of state and action, ${(bytes / 1e6).toFixed(0)} MB in the kernel's memory`)
+  const weighing = add('one weighing of all actions', weighingTime(model, weighKernel, RUNS), solve)
+  add('the same by the readable twin', weighingTime(model, weighPlainly, 1), weighing)
+  const native = nativeTime(record(model))
+  if (native === null) console.error('no native twin: there is no C compiler on this machine')
+  else add('one weighing of all actions, against native', weighing.median, add('the same by the native twin', native, null))
+  return figures
+}
+
+/** Median time of one weighing, everything laid out before. */
+function weighingTime(model: HoleModel, kernel: KernelFor, runs: number): number {
+  const spent: number[] = []
+  const timed: KernelFor = (memory, frame) => {
+    const inner = kernel(memory, frame)
+    const time = (work: () => void): void => {
+      const start = performance.now()
+      work()
+      spent[spent.length - 1] = (spent[spent.length - 1] as number) + performance.now() - start
+    }
+    return {
+      isFast: inner.isFast,
+      layLanding: (...given) => time(() => inner.layLanding(...given)),
+      layRise: (...given) => time(() => inner.layRise(...given)),
+      weighAction: (...given) => time(() => inner.weighAction(...given)),
+    }
+  }
+  const problem = holeProblem(model, { ...COLD, kernel: timed })
+  const values = problem.startValues()
+  for (let run = 0; run <= runs; run++) {
+    spent.push(0)
+    problem.improve(values.slice())
+  }
+  // The first one warms up.
+  const kept = (runs === 1 ? spent : spent.slice(1)).sort((a, b) => a - b)
+  return kept[Math.floor(kept.length / 2)] as number
+}
+
+function record(model: HoleModel): Recording {
+  let memory: KernelMemory | null = null
+  let at = 0
+  let before: Uint8Array | null = null
+  const calls: number[] = []
+  const recorder: KernelFor = (of, frame) => {
+    const inner = weighKernel(of, frame)
+    memory = of
+    at = frame
+    const note = (...call: number[]): void => {
+      before ??= of.bytes().slice()
+      calls.push(...call, ...new Array<number>(6 - call.length).fill(0))
+    }
+    return {
+      isFast: inner.isFast,
+      layRise: (slant) => {
+        note(0, slant)
+        inner.layRise(slant)
+      },
+      layLanding: (landing, buffer) => {
+        note(1, landing, buffer)
+        inner.layLanding(landing, buffer)
+      },
+      weighAction: (...given) => {
+        note(2, ...given)
+        inner.weighAction(...given)
+      },
+    }
+  }
+  const problem = holeProblem(model, { ...COLD, kernel: recorder })
+  problem.improve(problem.startValues())
+  if (memory === null || before === null) throw new Error('nothing was weighed')
+  return { memory: before, frame: at, calls, kept: keptSum(memory, at) }
+}
+
+function keptSum(memory: KernelMemory, frame: number): number {
+  const word = (field: number): number => memory.words()[frame / 4 + field] as number
+  let sum = 0
+  for (let cell = 0; cell < word(FRAME.columns) * word(FRAME.rows); cell++) {
+    const cost = memory.figures()[word(FRAME.keptCosts) / 4 + cell * KEPT_ACTIONS] as number
+    if (Number.isFinite(cost)) sum += cost
+  }
+  return sum
+}
+
+/** Median of the native twin over the same calls; `null` where there is no compiler. Throws when it kept other costs. */
+function nativeTime({ memory, frame, calls, kept }: Recording): number | null {
+  const folder = mkdtempSync(join(tmpdir(), 'marram-native-'))
+  try {
+    const program = join(folder, 'weigh-actions')
+    const source = fileURLToPath(new URL('./weigh-actions.c', import.meta.url))
+    const built = spawnSync('cc', ['-O3', '-march=native', '-o', program, source, '-lm'])
+    if (built.error) return null
+    if (built.status !== 0) throw new Error(`the native twin does not compile: ${built.stderr}`)
+    const recording = join(folder, 'recording')
+    const head = Int32Array.of(memory.byteLength, frame, calls.length / 6, 0)
+    writeFileSync(recording, Buffer.concat([bytesOf(head), memory, bytesOf(Int32Array.from(calls))]))
+    const said = JSON.parse(execFileSync(program, [recording, String(RUNS)]).toString()) as {
+      median: number
+      kept: number
+    }
+    if (Math.abs(said.kept - kept) > 1e-4 * kept)
+      throw new Error(`the native twin kept costs of ${said.kept} together, not ${kept}`)
+    return said.median
+  } finally {
+    rmSync(folder, { recursive: true })
+  }
+}
+
+function bytesOf(numbers: Int32Array): Uint8Array {
+  return new Uint8Array(numbers.buffer, numbers.byteOffset, numbers.byteLength)
+}
