@@ -20,6 +20,7 @@ import { isLow, shotsOf } from '../src/golf/strategy/shots.ts'
 import { solveShortestPath } from '../src/numbers/solver/solve-shortest-path.ts'
 import { readSource } from '../src/outside/formats/read-source.ts'
 import { type Figure, medianMilliseconds, type Timed } from './measure.ts'
+import { solverFigures } from './solver-figures.ts'
 
 const RUNS = 5
 const SOLVES = 3
@@ -154,6 +155,7 @@ const figures: readonly Figure[] = [
   share(greenTablesOfOneLanding, RUNS),
   share(improveSweep, SOLVES),
   share(settleSweep, SOLVES),
+  ...solverFigures(model),
 ]
 
 if (process.argv.includes('--json')) console.log(JSON.stringify(figures, null, 2))

@@ -60,7 +60,12 @@ export function solverFigures(model: HoleModel): Figure[] {
   add('the same by the readable twin', weighingTime(model, weighPlainly, 1), weighing)
   const native = nativeTime(record(model))
   if (native === null) console.error('no native twin: there is no C compiler on this machine')
-  else add('one weighing of all actions, against native', weighing.median, add('the same by the native twin', native, null))
+  else
+    add(
+      'one weighing of all actions, against native',
+      weighing.median,
+      add('the same by the native twin', native, null),
+    )
   return figures
 }
 
