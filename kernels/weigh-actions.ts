@@ -24,6 +24,8 @@ const KEPT_COUNT: usize = 68
 const WORST: usize = 72
 const IS_NEAR: usize = 76
 const HAS_PLANES: usize = 80
+const FALLEN: usize = 84
+const MARGIN: usize = 88
 
 // A landing: what becomes of balls that come down, by where, for one run, heading and way down.
 const L_REST: usize = 0
@@ -383,7 +385,42 @@ function landOne(frame: usize, landing: usize, strike: usize, column: i32, row: 
   return left > 0 ? sum + addOutcome(frame, outcome, left, here) : sum
 }
 
-/** Weighs one action from every cell of its segments and keeps the cheapest few of each cell. */
+/**
+ * Whether an action may be among the cheapest of sixteen cells: each cost when last weighed, less how far any value can
+ * have fallen since, is compared with the present value.
+ */
+// @ts-ignore: decorator
+@inline function isLive(memo: usize, own: usize, fallen: v128, margin: v128, count: i32): bool {
+  const live =
+    i32x4.bitmask(f32x4.le(f32x4.sub(v128.load(memo), fallen), f32x4.add(v128.load(own), margin))) |
+    (i32x4.bitmask(f32x4.le(f32x4.sub(v128.load(memo, 16), fallen), f32x4.add(v128.load(own, 16), margin))) << 4) |
+    (i32x4.bitmask(f32x4.le(f32x4.sub(v128.load(memo, 32), fallen), f32x4.add(v128.load(own, 32), margin))) << 8) |
+    (i32x4.bitmask(f32x4.le(f32x4.sub(v128.load(memo, 48), fallen), f32x4.add(v128.load(own, 48), margin))) << 12)
+  return (live & ((1 << count) - 1)) != 0
+}
+
+/** Whether an action need be weighed at all. */
+export function hasLive(frame: usize, segments: usize, segmentCount: i32, memo: usize): bool {
+  const stateStride = word(frame + COLUMNS) + BLOCK
+  const here = address(frame + HERE)
+  const fallen = f32x4.splat(load<f32>(frame + FALLEN))
+  const margin = f32x4.splat(load<f32>(frame + MARGIN))
+  let next = memo
+  for (let segment = 0; segment < segmentCount; segment++) {
+    const at = segments + (segment as usize) * SEGMENT_BYTES
+    const until = word(at + 8)
+    for (let column = word(at + 4); column < until; column += BLOCK, next += 64) {
+      const own = here + (((word(at) * stateStride + column) as usize) << 2)
+      if (isLive(next, own, fallen, margin, min(BLOCK, until - column))) return true
+    }
+  }
+  return false
+}
+
+/**
+ * Weighs one action from every cell of its segments and keeps the cheapest few of each cell. `memo` holds by block of
+ * cells what it cost when last weighed, with what values had fallen by then.
+ */
 export function weighAction(
   frame: usize,
   action: i32,
@@ -391,6 +428,7 @@ export function weighAction(
   groupCount: i32,
   segments: usize,
   segmentCount: i32,
+  memo: usize,
 ): void {
   const columns = word(frame + COLUMNS)
   const rows = word(frame + ROWS)
@@ -410,6 +448,9 @@ export function weighAction(
   const zero = f32x4.splat(0)
   const one = f32x4.splat(1)
   const least = f32x4.splat(1e-6)
+  const fallen = f32x4.splat(load<f32>(frame + FALLEN))
+  const margin = f32x4.splat(load<f32>(frame + MARGIN))
+  let nextMemo = memo
   const lanes = memory.data(64)
   const lanesBack = memory.data(64)
   const lanesShare = memory.data(64)
@@ -420,6 +461,9 @@ export function weighAction(
     for (let column = word(at + 4); column < until; column += BLOCK) {
       const state = ((row * stateStride + column) as usize) << 2
       const count = min(BLOCK, until - column)
+      const remembered = nextMemo
+      nextMemo += 64
+      if (!isLive(remembered, here + state, fallen, margin, count)) continue
       let leastHere = f32.MAX_VALUE
       for (let lane = 0; lane < count; lane++) leastHere = min(leastHere, figureAt(here + state, lane))
       const dearFrom: f32 = <f32>1 + leastHere
@@ -576,6 +620,10 @@ export function weighAction(
       const q1 = f32x4.div(f32x4.add(s1, p1), f32x4.max(f32x4.sub(one, p1), least))
       const q2 = f32x4.div(f32x4.add(s2, p2), f32x4.max(f32x4.sub(one, p2), least))
       const q3 = f32x4.div(f32x4.add(s3, p3), f32x4.max(f32x4.sub(one, p3), least))
+      v128.store(remembered, f32x4.add(q0, fallen))
+      v128.store(remembered, f32x4.add(q1, fallen), 16)
+      v128.store(remembered, f32x4.add(q2, fallen), 32)
+      v128.store(remembered, f32x4.add(q3, fallen), 48)
       const w = worst + state
       const isBetter = v128.or(
         v128.or(f32x4.lt(q0, v128.load(w)), f32x4.lt(q1, v128.load(w, 16))),

@@ -43,6 +43,7 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   const places = placesOf(hole, cellMetres)
   const canopy = canopyOf(hole, places)
   const surface = greenSurface(hole)
+  const states = statesOf(hole, places, canopy)
   const rest = new Map<Day['rough'], RestTables>()
   const slants = new Map<Day['rough'], SlantTables>()
   const restFor = (rough: Day['rough']): RestTables => {
@@ -53,10 +54,10 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   return {
     hole,
     places,
-    states: statesOf(hole, places, canopy),
+    states,
     restFor,
     slantsFor: (rough) => {
-      const known = slants.get(rough) ?? slantTables(hole, places, restFor(rough))
+      const known = slants.get(rough) ?? slantTables(hole, places, states, restFor(rough))
       slants.set(rough, known)
       return known
     },

@@ -50,6 +50,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   const kept = options.kept
     ? keptHere(model, options.kept)
     : new Int32Array(places.coarseCount * KEPT_ACTIONS).fill(-1)
+  const found = new Int32Array(places.coarseCount * KEPT_ACTIONS).fill(-1)
   const keptCosts = new Float32Array(places.coarseCount * KEPT_ACTIONS)
   const bestAction = new Int32Array(places.coarseCount).fill(-1)
   const tried = options.tried ?? KEPT_ACTIONS
@@ -122,6 +123,19 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     return best
   }
 
+  /** Puts the cheapest actions found before those kept so far: fewer are weighed in later sweeps than are kept. */
+  function keepFound(): void {
+    for (const state of states.order) {
+      const first = state * KEPT_ACTIONS
+      const next = new Set<number>(found.subarray(first, first + KEPT_ACTIONS))
+      next.delete(-1)
+      for (let slot = first; slot < first + KEPT_ACTIONS && next.size < KEPT_ACTIONS; slot++)
+        if ((kept[slot] as number) >= 0) next.add(kept[slot] as number)
+      let slot = first
+      for (const action of next) kept[slot++] = action
+    }
+  }
+
   /** What settling tries from a state when nothing was improved: the actions kept by a neighbouring problem. */
   function keptRows(state: number): readonly { readonly action: number; readonly row: StrokeRow }[] {
     const known = rows[state]
@@ -148,7 +162,8 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     improve(values) {
       costs.valuesMoved()
       const all = weighedActions()
-      all.weighInto(values, keptCosts, kept)
+      all.weighInto(values, keptCosts, found)
+      keepFound()
       const next = Float64Array.from(states.order, (state) => decide(state, values))
       let largest = 0
       for (const [index, state] of states.order.entries()) {

@@ -41,6 +41,8 @@ export const RUN_HEADING_STEP_DEGREES = 4
 export const GREEN_RUN_STEP_METRES = 0.5
 /** Actions are weighed in single precision; those within so many strokes of the cheapest are weighed again in double. */
 export const SCREENED_STROKES = 3e-5
+/** Actions this much dearer than the value, strokes, are still weighed anew in every sweep, so that a state has several to keep. */
+export const KEPT_WITHIN_STROKES = 0.02
 /** Actions of a state that are kept between full sweeps. */
 export const KEPT_ACTIONS = 6
 
@@ -108,9 +110,10 @@ export const LOW_GROWTH_METRES = 3
 export const OPENING_METRES = 3
 /** Along a slant crowns are looked at at least this often, metres. */
 export const SLANT_STEP_METRES = 3
-/** Slants are told apart by rises, ceilings and reaches this factor apart; mishits by carries a wider one apart. */
-export const SLANT_STEPS = 1.2
-export const SLANT_CARRY_STEPS = 1.5
+/** Slants are told apart by rises, ceilings and reaches this factor apart. */
+export const SLANT_STEPS = 1.35
+/** A mishit that carries less than this share of the club's usual mishit meets nothing above the ground. Our assumption. */
+export const LEAST_SLANT_SHARE = 0.5
 /** The rise of a slant is taken up to the tallest growth, or to this share of the apex where that is lower. Our assumption. */
 export const HIGHEST_LOOK_SHARE = 0.6
 /** Heights of a mishit as a share of a good strike's for the same carry: most are thin. Our assumption. */

@@ -14,9 +14,9 @@ import { fineOffsets, type Places } from './places.ts'
 import type { RestTable, RestTables } from './rest-tables.ts'
 import {
   LEAST_MISHIT_CARRY_SHARE,
+  LEAST_SLANT_SHARE,
   MISHIT_HEIGHT_SHARE,
   RUN_STEP_METRES,
-  SLANT_CARRY_STEPS,
 } from './settings.ts'
 import { isLow, type Shot } from './shots.ts'
 import { type Slant, slantOf } from './slant.ts'
@@ -186,7 +186,7 @@ export function shotTable(input: ShotTableInput): ShotTable {
     table.restOnGreen[k] = (isGood ? goodOnGreen : mishitOnGreen)(direction + curve)
     falls.push(input.rest.tableFor(0, direction + curve))
     heightShare[k] = isGood ? 1 : MISHIT_HEIGHT_SHARE
-    carries[k] = isGood ? stock.carryMetres * change.carryShare : carry
+    carries[k] = carry
     downHeading[k] = direction + curve
   }
   const open = new Array<null>(count).fill(null)
@@ -207,29 +207,26 @@ export function shotTable(input: ShotTableInput): ShotTable {
       up: open,
       down: open,
     }
+  // Good strikes leave and come down alike, and so do mishits of the club's usual length and more; shorter ones run.
   const slants = (isDown: boolean): (SlantTable | null)[] => {
-    const known = new Map<number, Slant | null>()
+    const [good, mishit] = [
+      { heightShare: 1, carryMetres: stock.carryMetres * change.carryShare },
+      {
+        heightShare: MISHIT_HEIGHT_SHARE,
+        carryMetres: stock.carryMetres * stock.mishitCarryShare * change.carryShare,
+      },
+    ].map(({ heightShare: share, carryMetres }) =>
+      slantOf({ heights, heightShare: share, carryMetres }, isDown, growth.tallest),
+    ) as [Slant | null, Slant | null]
+    const shortest = LEAST_SLANT_SHARE * stock.carryMetres * stock.mishitCarryShare
     return Array.from({ length: count }, (_, k) => {
-      // Good strikes leave and come down alike; mishits that carry nearly as far share a slant.
       const isGood = k < strikes.goodCount
-      const step = isGood ? Number.NEGATIVE_INFINITY : carrySteps(carries[k] as number)
-      let slant = known.get(step)
-      if (slant === undefined) {
-        const metres = isGood ? (carries[k] as number) : SLANT_CARRY_STEPS ** step
-        const flight = { heights, heightShare: heightShare[k] as number, carryMetres: metres }
-        slant = slantOf(flight, isDown, growth.tallest)
-        known.set(step, slant)
-      }
+      const slant = isGood ? good : (carries[k] as number) < shortest ? null : mishit
       const heading = isDown ? (downHeading[k] as number) : Math.atan2(dx[k] as number, dy[k] as number)
       return slant === null ? null : growth.tableFor(slant, heading)
     })
   }
   return { ...table, paths: null, up: slants(false), down: slants(true) }
-}
-
-/** The step of a carry: mishits of one step share a slant. */
-function carrySteps(metres: number): number {
-  return Math.round(Math.log(metres) / Math.log(SLANT_CARRY_STEPS))
 }
 
 function eachRun(runs: GreenRuns, change: (metres: number) => number): GreenRuns {

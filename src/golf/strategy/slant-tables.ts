@@ -6,18 +6,19 @@ import type { Places } from './places.ts'
 import type { RestTables } from './rest-tables.ts'
 import { LOW_GROWTH_METRES, OPENING_METRES, RUN_HEADING_STEP_DEGREES, SLANT_STEP_METRES } from './settings.ts'
 import type { Slant } from './slant.ts'
+import type { States } from './states.ts'
 
 /** What catches balls on one slant along one heading, for every coarse cell that it starts from. */
 export interface SlantTable {
   /** By cell: 0 where nothing is in the way, else one more than the cell's number in the arrays below. */
-  readonly slot: Int32Array
+  readonly slot: Uint16Array
   readonly cell: Int32Array
   /** Chance that nothing catches a ball. */
   readonly left: Float64Array
   /** Catches of number `n` are `first[n]` to `first[n + 1] - 1`: what becomes of the ball, and with which chance. */
   readonly first: Int32Array
   readonly outcome: Int32Array
-  readonly chance: Float64Array
+  readonly chance: Float32Array
 }
 
 /** Tables of what stands over a hole, made when they are first asked for and kept. */
@@ -30,15 +31,18 @@ export interface SlantTables {
 
 interface Catch {
   readonly from: number
-  readonly outcome: Outcome
-  readonly chance: number
+  /** Number of the stretch of the way that it gathers, and the likeliest step's outcome in it. */
+  readonly stretch: number
+  outcome: Outcome
+  chance: number
+  most: number
 }
 
 /**
  * Sets out what catches balls near the ground. The crowns are looked at every few metres of the way, each time with
- * the chance 1 − exp(−density · metres); a ball that is caught drops straight down there.
+ * the chance 1 − exp(−density · metres); a ball that is caught drops straight down there, or within a few metres: catches on one short stretch are gathered.
  */
-export function slantTables(hole: Hole, places: Places, rest: RestTables): SlantTables {
+export function slantTables(hole: Hole, places: Places, states: States, rest: RestTables): SlantTables {
   const { columns, rows, resolution } = places.coarse
   const step = resolution / Math.ceil(resolution / SLANT_STEP_METRES)
   const trees = hole.trees.map((tree) => ({ at: tree.position, ...crownOfTree(tree) }))
@@ -58,20 +62,36 @@ export function slantTables(hole: Hole, places: Places, rest: RestTables): Slant
     const left = new Float64Array(places.coarseCount).fill(1)
     const falls = rest.tableFor(0, heading)
     const catches: Catch[] = []
+    /** By cell: one more than the number of its last catch. */
+    const last = new Int32Array(places.coarseCount)
+    let stretch = 0
     const sign = slant.isDown ? -1 : 1
     const [sin, cos] = [sign * Math.sin(heading), sign * Math.cos(heading)]
     const steps = Math.ceil(slant.reach / step)
     const meet = (column: number, row: number, under: number, chance: number): void => {
       if (column < 0 || row < 0 || column >= columns || row >= rows) return
       const from = row * columns + column
-      const caught = (left[from] as number) * chance
-      left[from] = (left[from] as number) - caught
-      catches.push({ from, outcome: falls[under] as Outcome, chance: caught })
+      if (!slant.isDown && states.isState[from] === 0) return
+      const before = left[from] as number
+      if (before < LEAST_LEFT) return
+      const caught = before * chance
+      left[from] = before - caught
+      const outcome = falls[under] as Outcome
+      const open = catches[(last[from] as number) - 1]
+      if (open?.stretch !== stretch)
+        last[from] = catches.push({ from, stretch, outcome, chance: caught, most: caught })
+      else {
+        open.chance += caught
+        if (caught <= open.most) return
+        open.most = caught
+        open.outcome = outcome
+      }
     }
     for (let count = 0; count < steps; count++) {
       // In the order in which the ball comes by.
       const away = ((slant.isDown ? steps - 1 - count : count) + 0.5) * step
       if (!slant.isDown && away <= OPENING_METRES) continue
+      stretch = Math.floor((count * step) / CATCH_METRES)
       const height = Math.min(slant.rise * away, slant.ceiling)
       const chances = places.crowns.map((crown) => chanceOf(crown, height, slant.isDown, step))
       const [offColumns, offRows] = [
@@ -115,7 +135,7 @@ export function slantTables(hole: Hole, places: Places, rest: RestTables): Slant
           meet(column, row, underRow * columns + underColumn, chance)
         }
     }
-    return catches.length === 0 ? null : sorted(left, catches)
+    return catches.length === 0 ? null : sorted(places.coarseCount, catches)
   }
 
   return {
@@ -142,19 +162,29 @@ function chanceOf(crown: Crown | null, height: number, isDown: boolean, metres: 
   return -Math.expm1(-density * metres)
 }
 
+/** A ball hardly ever gets past so much growth that a smaller share is left: it is taken to land. */
+const LEAST_LEFT = 2e-3
+/** Catches on so many metres of the way are gathered. */
+const CATCH_METRES = 9
+
+/** Most cells that a slant may be met from: they are numbered in half words. */
+const MOST_SLOTS = 65535
+
 /** Catches by the cell that they are seen from, each cell's in the order of the ball's way. */
-function sorted(left: Float64Array, catches: readonly Catch[]): SlantTable {
-  const slot = new Int32Array(left.length)
+function sorted(count: number, catches: readonly Catch[]): SlantTable {
+  const slot = new Uint16Array(count)
   for (const { from } of catches) slot[from] = 1
   const cell: number[] = []
-  for (let at = 0; at < left.length; at++) if (slot[at] === 1) slot[at] = cell.push(at)
+  for (let at = 0; at < count; at++) if (slot[at] === 1) slot[at] = cell.push(at)
+  if (cell.length > MOST_SLOTS)
+    throw new RangeError(`${cell.length} cells are met on one slant; at most ${MOST_SLOTS} can be`)
   const first = new Int32Array(cell.length + 1)
   for (const { from } of catches) first[slot[from] as number] = (first[slot[from] as number] as number) + 1
   for (let number = 1; number <= cell.length; number++)
     first[number] = (first[number] as number) + (first[number - 1] as number)
   const next = first.slice()
   const outcome = new Int32Array(catches.length)
-  const chance = new Float64Array(catches.length)
+  const chance = new Float32Array(catches.length)
   for (const one of catches) {
     const number = (slot[one.from] as number) - 1
     const at = next[number] as number
@@ -165,11 +195,20 @@ function sorted(left: Float64Array, catches: readonly Catch[]): SlantTable {
   return {
     slot,
     cell: Int32Array.from(cell),
-    left: Float64Array.from(cell, (at) => left[at] as number),
+    left: Float64Array.from(cell, (_, number) =>
+      leftOf(chance, first[number] as number, first[number + 1] as number),
+    ),
     first,
     outcome,
     chance,
   }
+}
+
+/** What the chances of some catches leave of 1, to the last digit: the chances are rounded. */
+function leftOf(chance: Float32Array, from: number, to: number): number {
+  let left = 1
+  for (let at = from; at < to; at++) left -= chance[at] as number
+  return left
 }
 
 function held(index: number, size: number): number {

@@ -40,9 +40,9 @@ export function slantOf(flight: SlantFlight, isDown: boolean, tallest: number): 
   const below = heightAt(above - 1)
   const share = (above - 1 + (look - below) / (heightAt(above) - below)) / parts
   const rise = stepped((look * heightShare) / share)
-  return apex * scale >= tallest
-    ? oneOf(isDown, rise, Number.POSITIVE_INFINITY, tallest / rise)
-    : oneOf(isDown, rise, stepped(apex * scale), stepped(carryMetres / 2))
+  const ceiling = apex * scale >= tallest ? Number.POSITIVE_INFINITY : stepped(apex * scale)
+  // A flight is as high at its middle as it would be at a quarter of its length going straight on.
+  return oneOf(isDown, rise, ceiling, (ceiling < tallest ? 2 * ceiling : tallest) / rise)
 }
 
 /** Slants of the same figures are one object, so that tables are found by it. */

@@ -12,6 +12,8 @@ import { LINE_STEP_DEGREES, MOST_OFF_LINE_METRES } from './settings.ts'
 export interface States {
   /** Nearest to the hole first, by what is left along the hole line. */
   readonly order: Int32Array
+  /** By cell: 1 for a state. */
+  readonly isState: Uint8Array
   /** By cell: heading of the pin, and of the next bend (NaN on the last leg), radians. */
   readonly pinDirection: Float64Array
   readonly bendDirection: Float64Array
@@ -28,6 +30,7 @@ export function statesOf(hole: Hole, places: Places, canopy: Canopy): States {
   const bendDirection = new Float64Array(places.coarseCount)
   const isHampered = new Uint8Array(places.coarseCount)
   const offLine = new Float64Array(places.coarseCount)
+  const isState = new Uint8Array(places.coarseCount)
   const states: number[] = []
   for (let cell = 0; cell < places.coarseCount; cell++) {
     const x = places.x[cell] as number
@@ -42,9 +45,11 @@ export function statesOf(hole: Hole, places: Places, canopy: Canopy): States {
     bendDirection[cell] = directions.bend
     isHampered[cell] = isHamperedAt(canopy, canopy.fromCells, cell, lie, directions) ? 1 : 0
     states.push(cell)
+    isState[cell] = 1
   }
   return {
     order: Int32Array.from(states.sort((a, b) => (left[a] as number) - (left[b] as number))),
+    isState,
     pinDirection,
     bendDirection,
     isHampered,

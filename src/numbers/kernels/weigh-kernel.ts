@@ -10,13 +10,19 @@ export interface WeighKernel {
   layLanding(landing: number, buffer: number): void
   /** Works out what balls cost that are caught as they leave. */
   layRise(slant: number): void
-  /** Weighs an action from the cells of its segments and keeps the cheapest few of each cell. */
+  /** Whether an action may be among the cheapest of any of its cells, by what it cost when last weighed. */
+  hasLive(segments: number, segmentCount: number, memo: number): boolean
+  /**
+   * Weighs an action from the cells of its segments, where it may be among the cheapest, and keeps the cheapest few of each
+   * cell. `memo`: a figure for each cell of each block of a segment, what it cost when last weighed.
+   */
   weighAction(
     action: number,
     groups: number,
     groupCount: number,
     segments: number,
     segmentCount: number,
+    memo: number,
   ): void
 }
 
@@ -33,7 +39,9 @@ interface WeighExports {
     groupCount: number,
     segments: number,
     segmentCount: number,
+    memo: number,
   ): void
+  hasLive(frame: number, segments: number, segmentCount: number, memo: number): number
 }
 
 declare const WebAssembly: {
@@ -59,13 +67,14 @@ export function weighKernel(memory: KernelMemory, frame: number): WeighKernel {
       },
     },
   })
-  const { layLanding, layRise, weighAction } = exports as WeighExports
+  const { layLanding, layRise, weighAction, hasLive } = exports as WeighExports
   return {
     isFast: true,
     layLanding: (landing, buffer) => layLanding(frame, landing, buffer),
     layRise: (slant) => layRise(frame, slant),
-    weighAction: (action, groups, groupCount, segments, segmentCount) =>
-      weighAction(frame, action, groups, groupCount, segments, segmentCount),
+    hasLive: (segments, segmentCount, memo) => hasLive(frame, segments, segmentCount, memo) !== 0,
+    weighAction: (action, groups, groupCount, segments, segmentCount, memo) =>
+      weighAction(frame, action, groups, groupCount, segments, segmentCount, memo),
   }
 }
 

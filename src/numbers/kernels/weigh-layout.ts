@@ -34,7 +34,10 @@ export const FRAME = {
   isNear: 19,
   /** Whether fine cells near the pin are laid out with every landing; else they are looked up one by one. */
   hasPlanes: 20,
-  words: 21,
+  /** How far any value can have fallen since the first weighing, and how much dearer than the value an action is still kept. */
+  fallen: 21,
+  margin: 22,
+  words: 23,
 } as const
 
 /** Landings of one run, heading and way down: where balls rest, by place. */

@@ -100,6 +100,8 @@ export function weighPlainly(memory: KernelMemory, frame: number): WeighKernel {
     // It looks at every landing itself.
     layLanding() {},
     layRise() {},
+    // It weighs everything anew.
+    hasLive: () => true,
     weighAction(action, groups, groupCount, segments, segmentCount) {
       for (let segment = 0; segment < segmentCount; segment++) {
         const at = segments + 4 * SEGMENT.words * segment

@@ -1,6 +1,6 @@
 import type { Lie } from '#golf/player/player.ts'
 import type { KernelMemory } from '#numbers/kernels/kernel-memory.ts'
-import { GROUP, LANDING, SEGMENT } from '#numbers/kernels/weigh-layout.ts'
+import { BLOCK, GROUP, LANDING, SEGMENT } from '#numbers/kernels/weigh-layout.ts'
 import { actionOf } from '../actions.ts'
 import type { HoleModel } from '../hole-model.ts'
 import type { LineGroup } from '../line-groups.ts'
@@ -14,11 +14,15 @@ import { playableCells } from './playable-cells.ts'
 
 /** One action as the kernel reads it: addresses of its groups of strikes and of the cells that it is played from. */
 export interface LaidAction {
+  /** Number of its shot. */
+  readonly shot: number
   readonly action: number
   readonly groups: number
   readonly groupCount: number
   readonly segments: number
   readonly segmentCount: number
+  /** What it cost when last weighed, by block of cells. */
+  readonly memo: number
   /** Numbers of the landings and addresses of the slants that it reads. */
   readonly landings: readonly number[]
   readonly rises: readonly number[]
@@ -90,12 +94,21 @@ export function laidActions(
       )
     }
     const segments = segmentsOf(cells)
+    let blocks = 0
+    for (let at = 0; at < segments.length; at += SEGMENT.words)
+      blocks += Math.ceil(
+        ((segments[at + SEGMENT.until] as number) - (segments[at + SEGMENT.from] as number)) / BLOCK,
+      )
+    const memo = memory.allocate(4 * BLOCK * blocks)
+    memory.figures().fill(NEVER_WEIGHED, memo / 4, memo / 4 + BLOCK * blocks)
     return {
+      shot: index,
       action: actionOf(index, lie, line),
       groups: placeGroups([...groups.values()]),
       groupCount: groups.size,
       segments: memory.place(Int32Array.from(segments)),
       segmentCount: segments.length / SEGMENT.words,
+      memo,
       landings: [...landings],
       rises: [...new Set([...groups.values()].map(({ slant }) => slant))].filter((slant) => slant !== 0),
     }
@@ -141,6 +154,9 @@ export function laidActions(
     return segments
   }
 }
+
+/** Stands for the cost of what was never weighed: it may be the cheapest. */
+const NEVER_WEIGHED = -3e38
 
 function held(index: number, size: number): number {
   return Math.min(size - 1, Math.max(0, index))

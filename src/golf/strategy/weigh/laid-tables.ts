@@ -28,9 +28,6 @@ export function turnedCell({ coarse }: Places, cell: number): number {
   return (cell - row * coarse.columns) * coarse.rows + row
 }
 
-/** Most cells that a slant may be met from: they are numbered in half words. */
-const MOST_SLOTS = 65535
-
 /** Lays tables of a hole in a kernel's memory when they are first asked for. */
 export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeCosts): LaidTables {
   const { columns, rows } = places.coarse
@@ -59,8 +56,6 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
   }
 
   function laySlant(table: SlantTable): number {
-    if (table.cell.length > MOST_SLOTS)
-      throw new RangeError(`${table.cell.length} cells are met on one slant; at most ${MOST_SLOTS} can be`)
     noteSpecials(table.outcome)
     const cells = Int32Array.from(table.cell, (cell) => turnedCell(places, cell))
     const slots = new Uint16Array(columns * (rows + BLOCK) + BLOCK)
@@ -71,7 +66,7 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
       [SLANT.left, memory.place(Float32Array.from(table.left))],
       [SLANT.first, memory.place(table.first)],
       [SLANT.outcome, memory.place(table.outcome)],
-      [SLANT.chance, memory.place(Float32Array.from(table.chance))],
+      [SLANT.chance, memory.place(table.chance)],
       [SLANT.count, cells.length],
       [SLANT.sum, memory.allocate(4 * cells.length)],
       [SLANT.back, memory.allocate(4 * cells.length)],

@@ -5,17 +5,19 @@ import { BLOCK, FRAME, NEVER_DEARER, PLAIN } from '#numbers/kernels/weigh-layout
 import type { HoleModel } from '../hole-model.ts'
 import type { LineGroup } from '../line-groups.ts'
 import { OUTCOME_KINDS } from '../outcome.ts'
-import { KEPT_ACTIONS } from '../settings.ts'
+import { KEPT_ACTIONS, KEPT_WITHIN_STROKES } from '../settings.ts'
 import type { ShotTable } from '../shot-table.ts'
 import type { Shot } from '../shots.ts'
 import { laidActions } from './laid-actions.ts'
 import { laidTables, turnedCell } from './laid-tables.ts'
+import { inLayingOrder, landingBuffers } from './landing-buffers.ts'
 import { nearBox } from './near-box.ts'
 
 /** All actions of a hole, laid out to be weighed together with the present values. */
 export interface WeighedHole {
   /**
-   * Weighs every action from every state. Writes the cheapest few of each, cheapest first: costs in single precision, and
+   * Weighs the actions of every state, but those that cannot be among the cheapest any more: each has cost so much more
+   * when last weighed that no fall of any value since could make up for it. Writes the cheapest few of each, cheapest first: costs in single precision, and
    * numbers of actions, −1 where there are no more; by cell, `KEPT_ACTIONS` each.
    */
   weighInto(values: Float64Array, costs: Float32Array, actions: Int32Array): void
@@ -91,6 +93,9 @@ export function weighedHole(
     memory.figures()[word(FRAME.relieved) / 4 + outcome] = costs.relieved[outcome] as number
     memory.figures()[word(FRAME.returned) / 4 + outcome] = costs.returned[outcome] as number
   }
+  memory.figures()[frame / 4 + FRAME.margin] = KEPT_WITHIN_STROKES
+  let fallen = 0
+  let weighedFrom: Float64Array | null = null
   const kernel = question.kernelFor(memory, frame)
   const pairCount = actions.reduce((sum, one) => sum + cellsOf(one.segments, one.segmentCount), 0)
   const padded = columns + 2 * BLOCK
@@ -111,6 +116,7 @@ export function weighedHole(
       )
     : 0
   const buffers = Array.from({ length: bufferCount }, () => memory.allocate(4 * bufferFloats))
+  const ordered = kernel.isFast ? inLayingOrder(actions, bufferCount, laid.landings.length) : actions
   const turned = Int32Array.from(states.order, (state) => turnedCell(places, state))
 
   function word(field: number): number {
@@ -138,28 +144,30 @@ export function weighedHole(
       ] as number
   }
 
-  /** Lays landings as actions come to read them, over those that were read longest ago. */
-  function weighAll(): void {
-    const bufferOf = new Int32Array(laid.landings.length).fill(-1)
-    const owner = new Int32Array(bufferCount).fill(-1)
-    const lastRead = new Int32Array(bufferCount).fill(-1)
-    for (const [number, one] of actions.entries()) {
-      if (kernel.isFast) {
-        for (const landing of one.landings)
-          if ((bufferOf[landing] as number) >= 0) lastRead[bufferOf[landing] as number] = number
-        for (const landing of one.landings) {
-          if ((bufferOf[landing] as number) >= 0) continue
-          let oldest = 0
-          for (let buffer = 1; buffer < bufferCount; buffer++)
-            if ((lastRead[buffer] as number) < (lastRead[oldest] as number)) oldest = buffer
-          if ((owner[oldest] as number) >= 0) bufferOf[owner[oldest] as number] = -1
-          owner[oldest] = landing
-          bufferOf[landing] = oldest
-          lastRead[oldest] = number
-          kernel.layLanding(laid.landings[landing] as number, buffers[oldest] as number)
-        }
+  /** Adds how far the value that fell most has fallen since the last weighing. */
+  function setFallen(values: Float64Array): void {
+    let fall = 0
+    if (weighedFrom !== null)
+      for (let place = 0; place < values.length; place++) {
+        const fell = (weighedFrom[place] as number) - (values[place] as number)
+        // Not `Math.max`: a place from which no stroke ever ends stays infinite, and its fall is not a number.
+        if (fell > fall) fall = fell
       }
-      kernel.weighAction(one.action, one.groups, one.groupCount, one.segments, one.segmentCount)
+    fallen += fall
+    weighedFrom = values.slice()
+    memory.figures()[frame / 4 + FRAME.fallen] = fallen
+  }
+
+  /** Lays landings as actions come to read them. */
+  function weighAll(): void {
+    const laying = landingBuffers(bufferCount, laid.landings.length)
+    for (const one of ordered) {
+      if (!kernel.hasLive(one.segments, one.segmentCount, one.memo)) continue
+      if (kernel.isFast)
+        laying.read(one, (landing, buffer) =>
+          kernel.layLanding(laid.landings[landing] as number, buffers[buffer] as number),
+        )
+      kernel.weighAction(one.action, one.groups, one.groupCount, one.segments, one.segmentCount, one.memo)
     }
   }
 
@@ -169,6 +177,7 @@ export function weighedHole(
     bytes: memory.memory.buffer.byteLength,
     weighInto(values, bestCosts, bestActions) {
       setCosts(values)
+      setFallen(values)
       const slots = places.coarseCount * KEPT_ACTIONS
       memory.figures().fill(Number.MAX_VALUE, worst / 4, worst / 4 + rows * stateStride + BLOCK)
       memory.figures().fill(Number.POSITIVE_INFINITY, keptCosts / 4, keptCosts / 4 + slots)
