@@ -16,8 +16,8 @@ export function limitsOf(name: ObjectiveName): FormatLimits {
   return name === 'points' ? POINT_LIMITS : CHANCE_LIMITS
 }
 
-/** So many of the strokes weighed with few strikes are weighed again with many, at every place and level. As many as a solve for strokes weighs again. */
-export const WEIGHED_AGAIN = 3
+/** So many of the strokes that are roughly worth most are weighed exactly, at every place and level, as many as a solve for strokes weighs again. */
+export const WEIGHED_EXACTLY = 3
 
 /** Scores that differ in worth by no more than this count as the same from the longest down. Our assumption: a tenth of what can be said. */
 export const SETTLED_WORTH = 1e-3

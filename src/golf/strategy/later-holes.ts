@@ -78,7 +78,7 @@ function chancesOnHole(
     { worths, first: least + 1 },
     formatStrokes(model, problem, {
       all: options.quadrature ?? SOLVE_QUADRATURE,
-      best: options.quadrature ? null : REFINED_QUADRATURE,
+      best: options.quadrature ?? REFINED_QUADRATURE,
     }),
   )
   const best = prospectsFrom(levels, candidates, fewest)

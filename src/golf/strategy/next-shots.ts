@@ -14,8 +14,11 @@ const LEAST_SHARE = 0.1
 /** No more next shots than this: a page holds few facts. */
 const MOST_NEXT_SHOTS = 2
 
+/** The plan after a stroke: the best shot of every place from which a full stroke is played. */
+export type PlanAfter = Pick<HoleProblem, 'bestShot'>
+
 /** What to play next from the likeliest lies that a stroke leaves: the middle ball of each, by what it leaves. */
-export function nextShots(model: HoleModel, problem: HoleProblem, { ends }: Candidate): NextShot[] {
+export function nextShots(model: HoleModel, plan: PlanAfter, { ends }: Candidate): NextShot[] {
   const { places } = model
   const byLie = new Map<string, { place: number; weight: number }[]>()
   for (let end = 0; end < ends.count; end++) {
@@ -31,7 +34,7 @@ export function nextShots(model: HoleModel, problem: HoleProblem, { ends }: Cand
     .filter(({ share }) => share >= LEAST_SHARE)
     .sort((a, b) => b.share - a.share)
     .slice(0, MOST_NEXT_SHOTS)
-    .flatMap(({ balls }) => nextFrom(model, problem, middleBall(model, balls)))
+    .flatMap(({ balls }) => nextFrom(model, plan, middleBall(model, balls)))
 }
 
 function middleBall(model: HoleModel, balls: readonly { place: number; weight: number }[]): number {
@@ -47,8 +50,8 @@ function middleBall(model: HoleModel, balls: readonly { place: number; weight: n
   return (sorted[0] as { place: number }).place
 }
 
-function nextFrom(model: HoleModel, problem: HoleProblem, place: number): NextShot[] {
-  const table = problem.bestShot(place)
+function nextFrom(model: HoleModel, plan: PlanAfter, place: number): NextShot[] {
+  const table = plan.bestShot(place)
   const lie = lieOfGround(groundOf(model.places, place))
   if (!table || !lie) return []
   const from = { x_m: model.places.x[place] as number, y_m: model.places.y[place] as number }

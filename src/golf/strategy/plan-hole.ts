@@ -109,7 +109,7 @@ export function planHole(
         situation,
         evaluation,
         objective: question.objective,
-        quadrature: { all: quadrature, best: question.quadrature ? null : REFINED_QUADRATURE },
+        quadrature: { all: quadrature, best: question.quadrature ?? REFINED_QUADRATURE },
         draws,
         seed,
       })
@@ -154,7 +154,7 @@ export function planHole(
     ...facts,
     flips: question.flips === false || format ? [] : findFlips(solved, situation, contenders, hazard),
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
-    then: nextShots(model, problem, chosen),
+    then: nextShots(model, format ?? problem, chosen),
     format: part,
     sentence: sentenceOf(question, facts, part, sentenceLine(hole, situation), hazard),
     cautions: cautionsOf(hole, day, player.guesses, solution.converged),

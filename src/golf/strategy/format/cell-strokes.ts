@@ -6,8 +6,12 @@ import { type ShotTable, shotTable } from '../shot-table.ts'
 import type { Shot } from '../shots.ts'
 import { strikesOf } from '../strikes.ts'
 
-/** The outcomes of an action, by its number, played from the middle of a coarse cell. */
-export type CellStrokes = (state: number, action: number) => CellOutcomes
+/** Strokes from the middles of coarse cells. */
+export interface CellStrokes {
+  /** The table of an action, by its number. */
+  tableOf(action: number): ShotTable
+  outcomes(state: number, table: ShotTable): CellOutcomes
+}
 
 /** Lays the actions of a hole with some number of strikes; a shot's table is laid once for all cells. */
 export function cellStrokes(
@@ -36,5 +40,5 @@ export function cellStrokes(
     return made
   }
   const outcomesOf = cellOutcomes(model)
-  return (state, action) => outcomesOf(tableOf(action), state)
+  return { tableOf, outcomes: (state, table) => outcomesOf(table, state) }
 }

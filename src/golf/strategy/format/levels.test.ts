@@ -6,7 +6,7 @@ import { type HoleModel, holeGround, holeModel } from '../hole-model.ts'
 import { holeProblem } from '../hole-problem.ts'
 import { CALM_DAY } from '../invented-hole.fixture.ts'
 import { lieOfGround } from '../lie-of-ground.ts'
-import { headingOf } from '../lines-of-play.ts'
+import { headingOf, linesOfPlay } from '../lines-of-play.ts'
 import { groundOf } from '../places.ts'
 import { type ScoreChances, scoreChances } from '../score-distribution.ts'
 import { MOST_STROKES } from '../settings.ts'
@@ -16,8 +16,9 @@ import { smallHole, threeClubs } from '../small-hole.fixture.ts'
 import { solveHole } from '../solve-hole.ts'
 import { fatesOf } from '../spelled-out-stroke.fixture.ts'
 import { strikesOf } from '../strikes.ts'
-import { cellStrokes } from './cell-strokes.ts'
-import { type ImproveState, type Levels, solveLevels } from './levels.ts'
+import { type CellStrokes, cellStrokes } from './cell-strokes.ts'
+import { formatStrokes } from './format-strokes.ts'
+import { type ImproveState, type Levels, solveLevels, type WeighedStroke } from './levels.ts'
 
 // Played for at most so many strokes, a hole whose state also counts strokes is a Markov decision process that ends: its
 // values are the least that no action exceeds (Puterman, Markov Decision Processes, 1994, 6.9). The programme is written
@@ -43,14 +44,13 @@ describe('solveLevels', () => {
     const strokes = cellStrokes(model, shots, QUADRATURE)
     improve = (state, worthOf) =>
       actionsFrom(model, shots, state)
-        .map((action) => strokes(state, action))
-        .map((outcomes) => ({ outcomes, worth: worthOf(outcomes) }))
+        .map((action) => weighed(strokes, state, action, worthOf))
         .reduce((best, one) => (one.worth > best.worth ? one : best))
   })
 
   it('is worth what a linear programme over every stroke and every relief says, within 1e-6', async () => {
     const worths = [1, 1, 1, 1, 1, 0]
-    const levels = solveLevels(model, chances, { worths, first: 0 }, improve)
+    const levels = solveLevels(model, chances, { worths, first: 0 }, () => improve)
     const { text, rows } = programmeOf(model, shots, chances)
     expect(rows).toBeGreaterThan(1000)
     const highs = await loadHighs()
@@ -72,15 +72,37 @@ describe('solveLevels', () => {
     expect(between).toBeGreaterThan(20)
   })
 
+  it('finds with the strokes picked for each level what weighing every stroke on every line finds', () => {
+    const all = cellStrokes(model, shots, QUADRATURE)
+    const { problem } = solveHole(model, QUADRATURE)
+    const everything: ImproveState = (state, worthOf) =>
+      everyAction(model, shots, state)
+        .map((action) => weighed(all, state, action, worthOf))
+        .reduce((best, one) => (one.worth > best.worth ? one : best))
+    const question = { worths: [1, 1, 1, 1, 1, 0], first: 1 }
+    const every = solveLevels(model, chances, question, () => everything)
+    const quadrature = { all: QUADRATURE, best: QUADRATURE }
+    const picked = solveLevels(model, chances, question, formatStrokes(model, problem, quadrature))
+    let largest = 0
+    for (let used = 1; used <= MOST - 2; used++)
+      for (const state of model.states.order)
+        largest = Math.max(largest, every.worth(used, state) - picked.worth(used, state))
+    expect(largest).toBeLessThan(1e-3)
+  })
+
   it('gives scores that are worth what the level says, and add up to 1', () => {
     const worths = [9, 7, 5, 3, 2, 1, 0]
-    const levels = solveLevels(model, chances, { worths, first: 0 }, improve)
+    const levels = solveLevels(model, chances, { worths, first: 0 }, () => improve)
+    const strokes = cellStrokes(model, shots, QUADRATURE)
     for (const state of model.states.order) {
       const [sum, worth] = expected(levels, 1, state, worths)
       // What takes more than 15 strokes is worth nothing and not listed.
       expect(sum).toBeGreaterThan(0.99)
       expect(sum).toBeLessThanOrEqual(1 + 1e-9)
       expect(worth).toBeCloseTo(levels.worth(1, state), 9)
+      const table = levels.bestShot(1, state) as ShotTable
+      const played = strokes.outcomes(state, table)
+      expect(levels.worthOfStroke(played, 2, levels.worth(3, state))).toBeCloseTo(levels.worth(1, state), 9)
     }
   })
 
@@ -97,15 +119,25 @@ describe('solveLevels', () => {
     const strokes = cellStrokes(model, problem.shots, QUADRATURE)
     const own: ImproveState = (state, worthOf) => {
       const table = problem.bestShot(state) as ShotTable
-      const action = actionOf(problem.shots.indexOf(table.shot), lieOf(model, state), lineOf(table))
-      const outcomes = strokes(state, action)
-      return { outcomes, worth: worthOf(outcomes) }
+      const outcomes = strokes.outcomes(state, table)
+      return { table, outcomes, worth: worthOf(outcomes) }
     }
-    const levels = solveLevels(model, chances, { worths, first: 0 }, own)
+    const levels = solveLevels(model, chances, { worths, first: 0 }, () => own)
     for (const state of model.states.order)
       expect(-levels.worth(0, state)).toBeCloseTo(fewest.values[state] as number, 6)
   })
 })
+
+function weighed(
+  strokes: CellStrokes,
+  state: number,
+  action: number,
+  worthOf: Parameters<ImproveState>[1],
+): WeighedStroke {
+  const table = strokes.tableOf(action)
+  const outcomes = strokes.outcomes(state, table)
+  return { table, outcomes, worth: worthOf(outcomes) }
+}
 
 function expected(levels: Levels, used: number, state: number, worths: readonly number[]): [number, number] {
   let sum = 0
@@ -122,10 +154,6 @@ function lieOf(model: HoleModel, state: number): ReturnType<typeof actionLie> {
   return lieOfGround(groundOf(model.places, state)) as ReturnType<typeof actionLie>
 }
 
-function lineOf(table: ShotTable): number {
-  return (Math.round((table.heading * 180) / Math.PI / 2) + 180) % 180
-}
-
 /** Every club of the player on a few lines. */
 function actionsFrom(model: HoleModel, shots: readonly Shot[], state: number): number[] {
   const lie = lieOf(model, state)
@@ -134,6 +162,19 @@ function actionsFrom(model: HoleModel, shots: readonly Shot[], state: number): n
     isLow(shot) || !isAllowed(shot, lie, model.player)
       ? []
       : LINES.map((line) => actionOf(index, lie, (pin + line + 180) % 180)),
+  )
+}
+
+/** Every shot on every line that is tried from a state. */
+function everyAction(model: HoleModel, shots: readonly Shot[], state: number): number[] {
+  const { pinDirection, bendDirection, isHampered } = model.states
+  const lie = lieOf(model, state)
+  const hampered = isHampered[state] === 1
+  const lines = linesOfPlay(pinDirection[state] as number, bendDirection[state] as number, hampered)
+  return shots.flatMap((shot, index) =>
+    (isLow(shot) && !hampered) || !isAllowed(shot, lie, model.player)
+      ? []
+      : lines.map((line) => actionOf(index, lie, line)),
   )
 }
 

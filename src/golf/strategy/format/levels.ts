@@ -4,6 +4,7 @@ import type { HoleModel } from '../hole-model.ts'
 import { outcomePlace } from '../outcome.ts'
 import type { ScoreChances } from '../score-distribution.ts'
 import { MOST_STROKES } from '../settings.ts'
+import type { ShotTable } from '../shot-table.ts'
 import { reliefChoice } from './relief-choice.ts'
 
 /** Worth and chance of each score of one place after some number of strokes. */
@@ -21,6 +22,8 @@ export interface Levels {
   worth(used: number, place: number): number
   /** Chance that the hole takes `score` strokes in all from there, by the plan of that level. */
   scoreChance(used: number, place: number, score: number): number
+  /** The best shot from a state with so many strokes used; `null` where none was looked for. */
+  bestShot(used: number, state: number): ShotTable | null
   /** Worth of a stroke whose ends are known, which makes `used` strokes; `again`: what playing again from there is worth, two strokes later. */
   worthOfStroke(stroke: CellOutcomes, used: number, again: number): number
   /** The same with the chance of each score. */
@@ -29,6 +32,7 @@ export interface Levels {
 
 /** A stroke with what it is worth. */
 export interface WeighedStroke {
+  readonly table: ShotTable
   readonly outcomes: CellOutcomes
   readonly worth: number
 }
@@ -38,6 +42,9 @@ export type ImproveState = (
   state: number,
   worthOf: (outcomes: CellOutcomes) => number,
 ) => WeighedStroke | null
+
+/** Makes ready for a level: `after` is what every place is worth after the stroke, `later` after one stroke more. */
+export type ImproveLevel = (after: Float64Array, later: Float64Array) => ImproveState
 
 /** For which scores and which levels the best plan is looked for. */
 export interface LevelsQuestion {
@@ -59,19 +66,19 @@ export function solveLevels(
   model: HoleModel,
   chances: ScoreChances,
   { worths, first, last = Number.POSITIVE_INFINITY }: LevelsQuestion,
-  improve: ImproveState,
+  improve: ImproveLevel,
 ): Levels {
   const { places, states, costs } = model
   const settledFrom = settled(worths)
   const worthOfScore = (score: number): number => worths[Math.min(score, worths.length - 1)] as number
   const settledWorth = worthOfScore(settledFrom)
-  const byUsed: { readonly worth: Float64Array; readonly scores: readonly Float64Array[] }[] = []
+  const byUsed: Level[] = []
   const reliefs = reliefChoice(model)
 
-  const worth = (used: number, place: number): number => {
-    const level = used + 1 < settledFrom ? byUsed[used] : undefined
-    return level ? (level.worth[place] as number) : settledWorth
-  }
+  const nothingMatters = new Float64Array(places.count).fill(settledWorth)
+  const worthsAt = (used: number): Float64Array =>
+    (used + 1 < settledFrom ? byUsed[used]?.worth : undefined) ?? nothingMatters
+  const worth = (used: number, place: number): number => worthsAt(used)[place] as number
   const scoreChance = (used: number, place: number, score: number): number => {
     if (score <= used) return 0
     const own = places.isShortGame[place] === 1 ? undefined : byUsed[used]?.scores[score]
@@ -133,16 +140,18 @@ export function solveLevels(
         sum += ((chances[strokes] as Float64Array)[place] as number) * worthOfScore(used + strokes)
       here[place] = sum
     }
-    const level = { worth: here, scores: [] as Float64Array[] }
+    const level: Level = { worth: here, scores: [], shots: new Map() }
     byUsed[used] = level
     // No full stroke ends the hole: two strokes on every score is worth the same.
     if (!isPlanned || used + 2 >= settledFrom) continue
     const scores = Array.from({ length: MOST_STROKES + 1 }, () => new Float64Array(places.count))
+    const improveState = improve(worthsAt(used + 1), worthsAt(used + 2))
     for (const state of states.order) {
       const again = worth(used + 2, state)
-      const best = improve(state, (outcomes) => worthOfStroke(outcomes, used + 1, again))
+      const best = improveState(state, (outcomes) => worthOfStroke(outcomes, used + 1, again))
       if (best === null) continue
       here[state] = best.worth
+      level.shots.set(state, best.table)
       const prospect = prospectOfStroke(best.outcomes, used + 1, {
         worth: again,
         scores: Float64Array.from(scores.keys(), (score) => scoreChance(used + 2, state, score)),
@@ -151,7 +160,15 @@ export function solveLevels(
     }
     level.scores.push(...scores)
   }
-  return { settledFrom, worth, scoreChance, worthOfStroke, prospectOfStroke }
+  const bestShot = (used: number, state: number): ShotTable | null => byUsed[used]?.shots.get(state) ?? null
+  return { settledFrom, worth, scoreChance, bestShot, worthOfStroke, prospectOfStroke }
+}
+
+/** One number of strokes used: worth of every place and, of states that were planned, the chances of scores and the shot. */
+interface Level {
+  readonly worth: Float64Array
+  readonly scores: Float64Array[]
+  readonly shots: Map<number, ShotTable>
 }
 
 /** The least score from which on all are worth the same, or near enough. */

@@ -8,6 +8,7 @@ import type { FormatPart, PlanOption } from '../plan.ts'
 import { aimOf, type ClubDoubts } from '../plan-options.ts'
 import type { ScoreChances } from '../score-distribution.ts'
 import { AIM_COSTS_DEGREES } from '../settings.ts'
+import type { ShotTable } from '../shot-table.ts'
 import { doubtOfFormat } from './doubt-of-format.ts'
 import { evaluateFormat, type FormatCandidate } from './evaluate-format.ts'
 import { formatPart, withRest } from './format-part.ts'
@@ -22,6 +23,8 @@ export interface FormatPlan {
   /** An option as worked out for strokes, with its figures for the format. */
   optionFor(option: PlanOption, index: number): PlanOption
   part(options: readonly PlanOption[]): FormatPart
+  /** The best shot of every place for the stroke after this one; that for the fewest strokes where nothing matters any more. */
+  bestShot(state: number): ShotTable | null
 }
 
 export interface FormatQuestion {
@@ -77,6 +80,7 @@ export function planFormat(question: FormatQuestion): FormatPlan {
           })),
       }
     },
+    bestShot: (state) => levels.bestShot(played + 1, state) ?? problem.bestShot(state),
     part(options) {
       const { fewest, fewestAllAlong } = weighed
       const { shot, heading } = fewest.candidate
