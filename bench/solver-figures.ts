@@ -15,9 +15,11 @@ import { type Figure, medianMilliseconds } from './measure.ts'
 
 /** Lines and strikes of the cold solve that is measured: 41 lines about the pin, 128 strikes to a shot. */
 const COLD = { aboutPinDegrees: 40, quadrature: { good: 96, mishit: 32 } } as const
-const RUNS = 5
+const RUNS = 3
+/** Its kind, and the most arguments that a call has. */
+const CALL_WORDS = 7
 
-/** One weighing as the kernel was asked for it: the memory before it, and each call as six numbers. */
+/** One weighing as the kernel was asked for it: the memory before it, and each call as {@link CALL_WORDS} numbers. */
 interface Recording {
   readonly memory: Uint8Array
   readonly frame: number
@@ -69,34 +71,33 @@ export function solverFigures(model: HoleModel): Figure[] {
   return figures
 }
 
-/** Median time of one weighing, everything laid out before. */
+/** Median time of the first weighing of a problem, which weighs every action, everything laid out before. */
 function weighingTime(model: HoleModel, kernel: KernelFor, runs: number): number {
-  const spent: number[] = []
+  let spent = 0
   const timed: KernelFor = (memory, frame) => {
     const inner = kernel(memory, frame)
     const time = (work: () => void): void => {
       const start = performance.now()
       work()
-      spent[spent.length - 1] = (spent[spent.length - 1] as number) + performance.now() - start
+      spent += performance.now() - start
     }
     return {
       isFast: inner.isFast,
       layLanding: (...given) => time(() => inner.layLanding(...given)),
       layRise: (...given) => time(() => inner.layRise(...given)),
-      // Everything is weighed every time: the values stay as they are.
-      hasLive: () => true,
+      hasLive: (...given) => inner.hasLive(...given),
       weighAction: (...given) => time(() => inner.weighAction(...given)),
     }
   }
-  const problem = holeProblem(model, { ...COLD, kernel: timed })
-  const values = problem.startValues()
-  for (let run = 0; run <= runs; run++) {
-    spent.push(0)
-    problem.improve(values.slice())
+  const times: number[] = []
+  for (let run = 0; run < runs; run++) {
+    spent = 0
+    const problem = holeProblem(model, { ...COLD, kernel: timed })
+    problem.improve(problem.startValues())
+    times.push(spent)
   }
-  // The first one warms up.
-  const kept = (runs === 1 ? spent : spent.slice(1)).sort((a, b) => a - b)
-  return kept[Math.floor(kept.length / 2)] as number
+  times.sort((a, b) => a - b)
+  return times[Math.floor(times.length / 2)] as number
 }
 
 function record(model: HoleModel): Recording {
@@ -110,11 +111,11 @@ function record(model: HoleModel): Recording {
     at = frame
     const note = (...call: number[]): void => {
       before ??= of.bytes().slice()
-      calls.push(...call, ...new Array<number>(6 - call.length).fill(0))
+      calls.push(...call, ...new Array<number>(CALL_WORDS - call.length).fill(0))
     }
     return {
       isFast: inner.isFast,
-      hasLive: () => true,
+      hasLive: (...given) => inner.hasLive(...given),
       layRise: (slant) => {
         note(0, slant)
         inner.layRise(slant)
@@ -155,7 +156,7 @@ function nativeTime({ memory, frame, calls, kept }: Recording): number | null {
     if (built.error) return null
     if (built.status !== 0) throw new Error(`the native twin does not compile: ${built.stderr}`)
     const recording = join(folder, 'recording')
-    const head = Int32Array.of(memory.byteLength, frame, calls.length / 6, 0)
+    const head = Int32Array.of(memory.byteLength, frame, calls.length / CALL_WORDS, 0)
     writeFileSync(recording, Buffer.concat([bytesOf(head), memory, bytesOf(Int32Array.from(calls))]))
     const said = JSON.parse(execFileSync(program, [recording, String(RUNS)]).toString()) as {
       median: number

@@ -356,9 +356,9 @@ int main(int count, char **arguments) {
   if (!file || fread(head, 4, 4, file) != 4) return fprintf(stderr, "cannot read the recording\n"), 2;
   const int bytes = head[0], calls = head[2], runs = atoi(arguments[2]);
   uint8_t *recorded = aligned_alloc(64, (bytes + 127) / 64 * 64);
-  int32_t *call = malloc(calls * 24);
+  int32_t *call = malloc(calls * 28);
   memory = aligned_alloc(64, (bytes + 127) / 64 * 64);
-  if (fread(recorded, 1, bytes, file) != (size_t)bytes || fread(call, 24, calls, file) != (size_t)calls)
+  if (fread(recorded, 1, bytes, file) != (size_t)bytes || fread(call, 28, calls, file) != (size_t)calls)
     return fprintf(stderr, "the recording is cut short\n"), 2;
   double times[99], sum = 0;
   for (int run = 0; run < runs && run < 99; run++) {
@@ -367,7 +367,7 @@ int main(int count, char **arguments) {
     struct timespec from, to;
     clock_gettime(CLOCK_MONOTONIC, &from);
     for (int at = 0; at < calls; at++) {
-      const int32_t *one = call + 6 * at;
+      const int32_t *one = call + 7 * at;
       if (one[0] == 0) layRise((struct slant *)(memory + one[1]));
       else if (one[0] == 1) layLanding((struct landing *)(memory + one[1]), one[2]);
       else weighAction(one[1], one[2], one[3], one[4], one[5]);
