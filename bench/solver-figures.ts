@@ -20,7 +20,7 @@ const RUNS = 3
 const CALL_WORDS = 7
 
 /** One weighing as the kernel was asked for it: the memory before it, and each call as {@link CALL_WORDS} numbers. */
-interface Recording {
+interface Weighing {
   readonly memory: Uint8Array
   readonly frame: number
   readonly calls: readonly number[]
@@ -60,7 +60,7 @@ export function solverFigures(model: HoleModel): Figure[] {
   console.error(`${pairs} pairs of state and action, ${(bytes / 1e6).toFixed(0)} MB in the kernel's memory`)
   const weighing = add('one weighing of all actions', weighingTime(model, weighKernel, RUNS), solve)
   add('the same by the readable twin', weighingTime(model, weighPlainly, 1), weighing)
-  const native = nativeTime(record(model))
+  const native = nativeTime(noted(model))
   if (native === null) console.error('no native twin: there is no C compiler on this machine')
   else
     add(
@@ -100,12 +100,12 @@ function weighingTime(model: HoleModel, kernel: KernelFor, runs: number): number
   return times[Math.floor(times.length / 2)] as number
 }
 
-function record(model: HoleModel): Recording {
+function noted(model: HoleModel): Weighing {
   let memory: KernelMemory | null = null
   let at = 0
   let before: Uint8Array | null = null
   const calls: number[] = []
-  const recorder: KernelFor = (of, frame) => {
+  const noting: KernelFor = (of, frame) => {
     const inner = weighKernel(of, frame)
     memory = of
     at = frame
@@ -130,7 +130,7 @@ function record(model: HoleModel): Recording {
       },
     }
   }
-  const problem = holeProblem(model, { ...COLD, kernel: recorder })
+  const problem = holeProblem(model, { ...COLD, kernel: noting })
   problem.improve(problem.startValues())
   if (memory === null || before === null) throw new Error('nothing was weighed')
   return { memory: before, frame: at, calls, kept: keptSum(memory, at) }
@@ -147,7 +147,7 @@ function keptSum(memory: KernelMemory, frame: number): number {
 }
 
 /** Median of the native twin over the same calls; `null` where there is no compiler. Throws when it kept other costs. */
-function nativeTime({ memory, frame, calls, kept }: Recording): number | null {
+function nativeTime({ memory, frame, calls, kept }: Weighing): number | null {
   const folder = mkdtempSync(join(tmpdir(), 'marram-native-'))
   try {
     const program = join(folder, 'weigh-actions')
@@ -155,10 +155,10 @@ function nativeTime({ memory, frame, calls, kept }: Recording): number | null {
     const built = spawnSync('cc', ['-O3', '-march=native', '-o', program, source, '-lm'])
     if (built.error) return null
     if (built.status !== 0) throw new Error(`the native twin does not compile: ${built.stderr}`)
-    const recording = join(folder, 'recording')
+    const file = join(folder, 'file')
     const head = Int32Array.of(memory.byteLength, frame, calls.length / CALL_WORDS, 0)
-    writeFileSync(recording, Buffer.concat([bytesOf(head), memory, bytesOf(Int32Array.from(calls))]))
-    const said = JSON.parse(execFileSync(program, [recording, String(RUNS)]).toString()) as {
+    writeFileSync(file, Buffer.concat([bytesOf(head), memory, bytesOf(Int32Array.from(calls))]))
+    const said = JSON.parse(execFileSync(program, [file, String(RUNS)]).toString()) as {
       median: number
       kept: number
     }

@@ -1,5 +1,5 @@
 /* The native twin of kernels/weigh-actions.ts, to see how far the portable one is from the machine: the same loops over the
- * same memory. It reads a recording (the memory, the address of the frame, and the calls of one weighing), plays it so many
+ * same memory. It reads one weighing (the memory before it, the address of the frame, and the calls), plays it so many
  * times, prints the median milliseconds and the sum of what was kept, by which it is seen to have done the same work. */
 #define _GNU_SOURCE
 #include <math.h>
@@ -350,19 +350,19 @@ static int byTime(const void *a, const void *b) {
 }
 
 int main(int count, char **arguments) {
-  if (count < 3) return fprintf(stderr, "weigh-actions RECORDING TIMES\n"), 2;
+  if (count < 3) return fprintf(stderr, "weigh-actions FILE TIMES\n"), 2;
   FILE *file = fopen(arguments[1], "rb");
   int32_t head[4];
-  if (!file || fread(head, 4, 4, file) != 4) return fprintf(stderr, "cannot read the recording\n"), 2;
+  if (!file || fread(head, 4, 4, file) != 4) return fprintf(stderr, "cannot read the weighing\n"), 2;
   const int bytes = head[0], calls = head[2], runs = atoi(arguments[2]);
-  uint8_t *recorded = aligned_alloc(64, (bytes + 127) / 64 * 64);
+  uint8_t *before = aligned_alloc(64, (bytes + 127) / 64 * 64);
   int32_t *call = malloc(calls * 28);
   memory = aligned_alloc(64, (bytes + 127) / 64 * 64);
-  if (fread(recorded, 1, bytes, file) != (size_t)bytes || fread(call, 28, calls, file) != (size_t)calls)
-    return fprintf(stderr, "the recording is cut short\n"), 2;
+  if (fread(before, 1, bytes, file) != (size_t)bytes || fread(call, 28, calls, file) != (size_t)calls)
+    return fprintf(stderr, "the weighing is cut short\n"), 2;
   double times[99], sum = 0;
   for (int run = 0; run < runs && run < 99; run++) {
-    memcpy(memory, recorded, bytes);
+    memcpy(memory, before, bytes);
     F = (struct frame *)(memory + head[1]);
     struct timespec from, to;
     clock_gettime(CLOCK_MONOTONIC, &from);

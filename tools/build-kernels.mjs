@@ -1,5 +1,5 @@
 // Compiles the kernels of `kernels/` and lays their bytes beside them and, as text that Node and the browser read alike,
-// into `src/numbers/kernels`. With `--check` it only says whether the committed bytes are the ones that come out.
+// into `src/numbers/kernels`.
 import { readFileSync, writeFileSync } from 'node:fs'
 import asc from 'assemblyscript/asc'
 
