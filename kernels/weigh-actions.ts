@@ -2,388 +2,63 @@
 // that. Everything lies in one memory that the caller lays out: `src/numbers/kernels/weigh-layout.ts` names every word, and
 // `src/numbers/kernels/weigh-plainly.ts` says the same in plain loops.
 
-// The frame: words of 4 bytes.
-const COLUMNS: usize = 0
-const ROWS: usize = 4
-const NEAR_COLUMN: usize = 8
-const NEAR_ROW: usize = 12
-const NEAR_COLUMNS: usize = 16
-const NEAR_ROWS: usize = 20
-const PHASES: usize = 24
-const NEAR_PLACES: usize = 28
-const COST: usize = 32
-const BACK: usize = 36
-const KEPT: usize = 40
-const RELIEF: usize = 44
-const RELIEVED: usize = 48
-const RETURNED: usize = 52
-const HERE: usize = 56
-const KEPT_COSTS: usize = 60
-const KEPT_ACTIONS: usize = 64
-const KEPT_COUNT: usize = 68
-const WORST: usize = 72
-const IS_NEAR: usize = 76
-const HAS_PLANES: usize = 80
-const FALLEN: usize = 84
-const MARGIN: usize = 88
+import {
+  COLUMNS,
+  ROWS,
+  NEAR_COLUMN,
+  NEAR_ROW,
+  NEAR_COLUMNS,
+  NEAR_ROWS,
+  NEAR_PLACES,
+  HERE,
+  KEPT_COSTS,
+  KEPT_ACTIONS,
+  KEPT_COUNT,
+  WORST,
+  HAS_PLANES,
+  FALLEN,
+  MARGIN,
+  L_REST,
+  L_SLANT,
+  L_SUM,
+  L_BACK,
+  L_DEAR,
+  L_NEAR_SUM,
+  L_NEAR_BACK,
+  L_NEAR_DEAR,
+  L_RELIEF,
+  L_NEAR_RELIEF,
+  S_SLOT,
+  S_LEFT,
+  S_SUM,
+  S_BACK,
+  STRIKE_BYTES,
+  K_LANDING,
+  K_ROW,
+  K_COLUMN,
+  K_PHASE,
+  K_GREEN,
+  GROUP_BYTES,
+  G_FIRST,
+  G_LAST,
+  G_WEIGHT,
+  G_SLANT,
+  SEGMENT_BYTES,
+  BLOCK,
+  PLAIN,
+  word,
+  address,
+  clamp,
+  wordAt,
+  figureAt,
+  setFigure,
+  stretches,
+} from './layout'
+import { addOutcome, shareBack, clearBack } from './outcome'
+import { landOne } from './one-by-one'
 
-// A landing: what becomes of balls that come down, by where, for one run, heading and way down.
-const L_REST: usize = 0
-const L_SLANT: usize = 4
-const L_HAS_NEAR: usize = 8
-const L_ROW_FROM: usize = 12
-const L_ROW_TO: usize = 16
-const L_SUM: usize = 20
-const L_BACK: usize = 24
-const L_DEAR: usize = 28
-const L_NEAR_SUM: usize = 32
-const L_NEAR_BACK: usize = 36
-const L_NEAR_DEAR: usize = 40
-const L_RELIEF: usize = 44
-const L_NEAR_RELIEF: usize = 48
-
-// A slant: what catches balls on it, by cell.
-const S_SLOT: usize = 0
-const S_CELLS: usize = 4
-const S_LEFT: usize = 8
-const S_FIRST: usize = 12
-const S_OUTCOME: usize = 16
-const S_CHANCE: usize = 20
-const S_COUNT: usize = 24
-const S_SUM: usize = 28
-const S_BACK: usize = 32
-
-// A strike, and a group of strikes that leave on one slant.
-const STRIKE_BYTES: usize = 20
-const K_LANDING: usize = 0
-const K_ROW: usize = 4
-const K_COLUMN: usize = 8
-const K_PHASE: usize = 12
-const K_GREEN: usize = 16
-const GROUP_BYTES: usize = 16
-const G_FIRST: usize = 0
-const G_LAST: usize = 4
-const G_WEIGHT: usize = 8
-const G_SLANT: usize = 12
-const SEGMENT_BYTES: usize = 12
-
-/** Cells that are summed up side by side, and the copies of the edge that lie beyond a row so that they can be. */
-const BLOCK: i32 = 16
-/** The relief of an outcome that simply costs the value of a place; and of one that is never dearer than going back. */
-const PLAIN: f32 = -3e38
-const NEVER_DEARER: f32 = -1e38
-/**
- * Stands where a relief would on the green, where balls run by the strike's own table, and near the pin where fine cells
- * are not laid out: balls that land there are looked up one by one.
- */
-const ONE_BY_ONE: f32 = 3e38
-
-@inline function word(at: usize): i32 {
-  return load<i32>(at)
-}
-@inline function address(at: usize): usize {
-  return load<u32>(at) as usize
-}
-@inline function clamp(value: i32, size: i32): i32 {
-  return value < 0 ? 0 : value >= size ? size - 1 : value
-}
-@inline function wordAt(base: usize, index: i32): i32 {
-  return load<i32>(base + ((index as usize) << 2))
-}
-@inline function figureAt(base: usize, index: i32): f32 {
-  return load<f32>(base + ((index as usize) << 2))
-}
-@inline function setFigure(base: usize, index: i32, figure: f32): void {
-  store<f32>(base + ((index as usize) << 2), figure)
-}
-@inline function rowOf(base: usize, row: i32, stride: i32): usize {
-  return base + (((row * stride) as usize) << 2)
-}
-/** Stretches of 16 cells in a row of so many, its copies of the edge included. */
-@inline function stretches(stride: i32): i32 {
-  return (stride + BLOCK - 1) / BLOCK
-}
-
-/**
- * Lays out in a buffer what landing costs, wherever it may be: sums and what goes back by cell, and the near ones by fine
- * cell, each with the dearest relief of every stretch of 16 cells. The landing points to the buffer afterwards.
- */
-export function layLanding(frame: usize, landing: usize, buffer: usize): void {
-  const columns = word(frame + COLUMNS)
-  const rows = word(frame + ROWS)
-  const stride = columns + 2 * BLOCK
-  const dearStride = stretches(stride)
-  const nearStride = word(frame + NEAR_COLUMNS) + 2 * BLOCK
-  const nearRows = word(frame + NEAR_ROWS)
-  const size = ((rows * stride) as usize) << 2
-  const nearSize = ((word(frame + PHASES) * nearRows * nearStride) as usize) << 2
-  const sums = buffer
-  const backs = sums + size
-  const dears = backs + size
-  const nearSums = dears + (((rows * dearStride) as usize) << 2)
-  const nearBacks = nearSums + nearSize
-  store<u32>(landing + L_SUM, sums as u32)
-  store<u32>(landing + L_BACK, backs as u32)
-  store<u32>(landing + L_DEAR, dears as u32)
-  store<u32>(landing + L_NEAR_SUM, nearSums as u32)
-  store<u32>(landing + L_NEAR_BACK, nearBacks as u32)
-  const nearDears = nearBacks + nearSize
-  const reliefs = nearDears + (((nearRows * stretches(nearStride)) as usize) << 2)
-  store<u32>(landing + L_NEAR_DEAR, nearDears as u32)
-  store<u32>(landing + L_RELIEF, reliefs as u32)
-  store<u32>(landing + L_NEAR_RELIEF, (reliefs + size) as u32)
-  const cost = address(frame + COST)
-  const back = address(frame + BACK)
-  const relief = address(frame + RELIEF)
-  const rest = address(landing + L_REST)
-  const rowFrom = word(landing + L_ROW_FROM)
-  const rowTo = word(landing + L_ROW_TO)
-  for (let row = rowFrom; row < rowTo; row++) {
-    const sum = rowOf(sums, row, stride)
-    const returned = rowOf(backs, row, stride)
-    const dropped = rowOf(reliefs, row, stride)
-    const dear = rowOf(dears, row, dearStride)
-    const from = rowOf(rest, row, columns)
-    const nears = address(frame + IS_NEAR) + ((row * columns) as usize)
-    for (let stretch = 0; stretch < dearStride; stretch++) setFigure(dear, stretch, PLAIN)
-    for (let begin = 0; begin < columns; begin += BLOCK) {
-      const until = min(begin + BLOCK, columns)
-      let dearest: f32 = PLAIN
-      for (let column = begin; column < until; column++) {
-        const outcome = wordAt(from, column)
-        setFigure(sum, BLOCK + column, figureAt(cost, outcome))
-        const one: f32 = load<u8>(nears + (column as usize)) != 0 ? ONE_BY_ONE : figureAt(relief, outcome)
-        setFigure(dropped, BLOCK + column, one)
-        dearest = max(dearest, one)
-      }
-      if (dearest == PLAIN) memory.fill(returned + ((BLOCK + begin) << 2), 0, (BLOCK as usize) << 2)
-      else
-        for (let column = begin; column < until; column++)
-          setFigure(returned, BLOCK + column, figureAt(back, wordAt(from, column)))
-      setFigure(dear, begin / BLOCK + 1, dearest)
-    }
-  }
-  const slant = address(landing + L_SLANT)
-  if (slant != 0) catchOnTheWayDown(frame, landing, slant)
-  for (let row = rowFrom; row < rowTo; row++) {
-    const dear = rowOf(dears, row, dearStride)
-    replicateEdges(rowOf(sums, row, stride), columns)
-    replicateEdges(rowOf(backs, row, stride), columns)
-    replicateEdges(rowOf(reliefs, row, stride), columns)
-    setFigure(dear, 0, figureAt(dear, 1))
-    const last = (columns - 1) / BLOCK + 1
-    for (let stretch = last + 1; stretch < dearStride; stretch++) setFigure(dear, stretch, figureAt(dear, last))
-  }
-  if (word(landing + L_HAS_NEAR) != 0 && word(frame + HAS_PLANES) != 0) layNear(frame, landing)
-}
-
-function replicateEdges(row: usize, columns: i32): void {
-  const first = figureAt(row, BLOCK)
-  const last = figureAt(row, BLOCK + columns - 1)
-  for (let column = 0; column < BLOCK; column++) {
-    setFigure(row, column, first)
-    setFigure(row, BLOCK + columns + column, last)
-  }
-}
-
-function catchOnTheWayDown(frame: usize, landing: usize, slant: usize): void {
-  const columns = word(frame + COLUMNS)
-  const stride = columns + 2 * BLOCK
-  const dearStride = stretches(stride)
-  const cells = address(slant + S_CELLS)
-  const count = word(slant + S_COUNT)
-  const sums = address(landing + L_SUM)
-  const backs = address(landing + L_BACK)
-  const reliefs = address(landing + L_RELIEF)
-  const dears = address(landing + L_DEAR)
-  const rowFrom = word(landing + L_ROW_FROM)
-  const rowTo = word(landing + L_ROW_TO)
-  for (let number = 0; number < count; number++) {
-    const cell = wordAt(cells, number)
-    const row = cell / columns
-    if (row < rowFrom || row >= rowTo) continue
-    const column = cell - row * columns
-    const at = row * stride + BLOCK + column
-    const dear = row * dearStride + column / BLOCK + 1
-    catchOf(frame, slant, number, figureAt(reliefs, at))
-    setFigure(reliefs, at, dearestRelief)
-    setFigure(dears, dear, max(figureAt(dears, dear), dearestRelief))
-    const left = figureAt(address(slant + S_LEFT), number)
-    setFigure(sums, at, left > 0 ? caughtSum + left * figureAt(sums, at) : caughtSum)
-    setFigure(backs, at, caughtBack + left * figureAt(backs, at))
-  }
-}
-
-let caughtSum: f32 = 0
-let caughtBack: f32 = 0
-let dearestRelief: f32 = 0
-
-/** What a slant catches from one cell where relief is taken, and the dearest relief, no cheaper than `dear`. */
-function catchOf(frame: usize, slant: usize, number: i32, dear: f32): void {
-  const cost = address(frame + COST)
-  const back = address(frame + BACK)
-  const relief = address(frame + RELIEF)
-  const firsts = address(slant + S_FIRST)
-  const outcomes = address(slant + S_OUTCOME)
-  const chances = address(slant + S_CHANCE)
-  const last = wordAt(firsts, number + 1)
-  caughtSum = 0
-  caughtBack = 0
-  dearestRelief = max(dear, NEVER_DEARER)
-  for (let at = wordAt(firsts, number); at < last; at++) {
-    const outcome = wordAt(outcomes, at)
-    const chance = figureAt(chances, at)
-    caughtSum += chance * figureAt(cost, outcome)
-    caughtBack += chance * figureAt(back, outcome)
-    dearestRelief = max(dearestRelief, figureAt(relief, outcome))
-  }
-}
-
-/** The same over fine cells near the pin, by their phase in a coarse cell; beyond them the coarse cells are copied. */
-function layNear(frame: usize, landing: usize): void {
-  const columns = word(frame + COLUMNS)
-  const stride = columns + 2 * BLOCK
-  const dearStride = stretches(stride)
-  const nearColumn = word(frame + NEAR_COLUMN)
-  const nearRow = word(frame + NEAR_ROW)
-  const nearColumns = word(frame + NEAR_COLUMNS)
-  const nearRows = word(frame + NEAR_ROWS)
-  const nearStride = nearColumns + 2 * BLOCK
-  const nearDearStride = stretches(nearStride)
-  const phases = word(frame + PHASES)
-  const places = address(frame + NEAR_PLACES)
-  const cost = address(frame + COST)
-  const back = address(frame + BACK)
-  const relief = address(frame + RELIEF)
-  const rest = address(landing + L_REST)
-  const slant = address(landing + L_SLANT)
-  const nearDears = address(landing + L_NEAR_DEAR)
-  const rowFrom = word(landing + L_ROW_FROM)
-  const rowTo = word(landing + L_ROW_TO)
-  for (let row = 0; row < nearRows; row++) {
-    const atRow = nearRow + row
-    if (atRow < rowFrom || atRow >= rowTo) continue
-    const coarse = ((atRow * stride + nearColumn) as usize) << 2
-    const coarseDear = rowOf(address(landing + L_DEAR), atRow, dearStride)
-    const dear = rowOf(nearDears, row, nearDearStride)
-    for (let stretch = 0; stretch < nearDearStride; stretch++) {
-      const from = (nearColumn + stretch * BLOCK) / BLOCK
-      setFigure(
-        dear,
-        stretch,
-        max(figureAt(coarseDear, min(from, dearStride - 1)), figureAt(coarseDear, min(from + 1, dearStride - 1))),
-      )
-    }
-    for (let phase = 0; phase < phases; phase++) {
-      const dropped = rowOf(address(landing + L_NEAR_RELIEF), phase * nearRows + row, nearStride)
-      memory.copy(dropped, address(landing + L_RELIEF) + coarse, (nearStride as usize) << 2)
-      const sum = rowOf(address(landing + L_NEAR_SUM), phase * nearRows + row, nearStride)
-      const returned = rowOf(address(landing + L_NEAR_BACK), phase * nearRows + row, nearStride)
-      const place = rowOf(places, phase * nearRows + row, nearColumns)
-      memory.copy(sum, address(landing + L_SUM) + coarse, (nearStride as usize) << 2)
-      memory.copy(returned, address(landing + L_BACK) + coarse, (nearStride as usize) << 2)
-      for (let column = 0; column < nearColumns; column++) {
-        const at = wordAt(place, column)
-        const outcome = wordAt(rest, max(at, 0))
-        let one = figureAt(cost, outcome)
-        let share: f32 = 0
-        let dearest = at < 0 ? ONE_BY_ONE : figureAt(relief, outcome)
-        const stretch = (BLOCK + column) / BLOCK
-        if (dearest != PLAIN) share = figureAt(back, outcome)
-        const slot = slant == 0 ? 0 : slotOf(frame, slant, atRow, nearColumn + column)
-        if (slot > 0) {
-          const left = figureAt(address(slant + S_LEFT), slot - 1)
-          catchOf(frame, slant, slot - 1, dearest)
-          dearest = dearestRelief
-          one = left > 0 ? caughtSum + left * one : caughtSum
-          share = caughtBack + left * share
-        }
-        setFigure(sum, BLOCK + column, one)
-        setFigure(returned, BLOCK + column, share)
-        setFigure(dropped, BLOCK + column, dearest)
-        if (dearest != PLAIN) setFigure(dear, stretch, max(figureAt(dear, stretch), dearest))
-      }
-    }
-  }
-}
-
-@inline function slotOf(frame: usize, slant: usize, row: i32, column: i32): i32 {
-  const at = ((row * (word(frame + COLUMNS) + BLOCK) + column) as usize) << 1
-  return load<u16>(address(slant + S_SLOT) + at) as i32
-}
-
-/** What an outcome costs a ball struck from where the value is `here`: the sum, and the share that goes back in `shareBack`. */
-// @ts-ignore: decorator
-@inline function addOutcome(frame: usize, outcome: i32, chance: f32, here: f32): f32 {
-  const relief = figureAt(address(frame + RELIEF), outcome)
-  if (relief == PLAIN) return chance * figureAt(address(frame + COST), outcome)
-  if (relief > <f32>1 + here) {
-    shareBack +=
-      chance * (figureAt(address(frame + RETURNED), outcome) + figureAt(address(frame + RELIEVED), outcome))
-    return chance * figureAt(address(frame + KEPT), outcome)
-  }
-  shareBack += chance * figureAt(address(frame + BACK), outcome)
-  return chance * figureAt(address(frame + COST), outcome)
-}
-
-let shareBack: f32 = 0
-
-/** Works out what is caught on the way up, for each cell that balls leave from. */
-export function layRise(frame: usize, slant: usize): void {
-  const columns = word(frame + COLUMNS)
-  const stride = columns + BLOCK
-  const here = address(frame + HERE)
-  const cells = address(slant + S_CELLS)
-  const firsts = address(slant + S_FIRST)
-  const outcomes = address(slant + S_OUTCOME)
-  const chances = address(slant + S_CHANCE)
-  const count = word(slant + S_COUNT)
-  for (let number = 0; number < count; number++) {
-    const cell = wordAt(cells, number)
-    const row = cell / columns
-    const value = figureAt(here, row * stride + (cell - row * columns))
-    let sum: f32 = 0
-    shareBack = 0
-    const last = wordAt(firsts, number + 1)
-    for (let at = wordAt(firsts, number); at < last; at++)
-      sum += addOutcome(frame, wordAt(outcomes, at), figureAt(chances, at), value)
-    setFigure(address(slant + S_SUM), number, sum)
-    setFigure(address(slant + S_BACK), number, shareBack)
-  }
-}
-
-/** One strike from one cell in full, where relief may be dearer than going back. */
-function landOne(frame: usize, landing: usize, strike: usize, column: i32, row: i32, here: f32): f32 {
-  const columns = word(frame + COLUMNS)
-  const atColumn = clamp(column + word(strike + K_COLUMN), columns)
-  const atRow = clamp(row + word(strike + K_ROW), word(frame + ROWS))
-  const nearColumn = atColumn - word(frame + NEAR_COLUMN)
-  const nearRow = atRow - word(frame + NEAR_ROW)
-  const nearRows = word(frame + NEAR_ROWS)
-  const nearColumns = word(frame + NEAR_COLUMNS)
-  let outcome = 0
-  if (nearColumn >= 0 && nearRow >= 0 && nearColumn < nearColumns && nearRow < nearRows) {
-    const phase = word(strike + K_PHASE)
-    const at = wordAt(address(frame + NEAR_PLACES), (phase * nearRows + nearRow) * nearColumns + nearColumn)
-    outcome = at < 0 ? wordAt(address(strike + K_GREEN), -1 - at) : wordAt(address(landing + L_REST), at)
-  } else outcome = wordAt(address(landing + L_REST), atRow * columns + atColumn)
-  shareBack = 0
-  const slant = address(landing + L_SLANT)
-  const slot = slant == 0 ? 0 : slotOf(frame, slant, atRow, atColumn)
-  if (slot == 0) return addOutcome(frame, outcome, 1, here)
-  let sum: f32 = 0
-  const firsts = address(slant + S_FIRST)
-  const last = wordAt(firsts, slot)
-  for (let at = wordAt(firsts, slot - 1); at < last; at++)
-    sum += addOutcome(
-      frame,
-      wordAt(address(slant + S_OUTCOME), at),
-      figureAt(address(slant + S_CHANCE), at),
-      here,
-    )
-  const left = figureAt(address(slant + S_LEFT), slot - 1)
-  return left > 0 ? sum + addOutcome(frame, outcome, left, here) : sum
-}
+export { layLanding } from './lay-landing'
+export { layRise } from './one-by-one'
 
 /**
  * Whether an action may be among the cheapest of sixteen cells: each cost when last weighed, less how far any value can
@@ -574,7 +249,7 @@ export function weighAction(
                     const place = wordAt(nearPlaces, from + lane)
                     outcome = place < 0 ? wordAt(green, -1 - place) : wordAt(rest, place)
                   } else outcome = wordAt(rest, atRow * columns + clamp(raw + lane, columns))
-                  shareBack = 0
+                  clearBack()
                   setFigure(lanes, lane, addOutcome(frame, outcome, 1, figureAt(own, lane)))
                   setFigure(lanesBack, lane, shareBack)
                 }

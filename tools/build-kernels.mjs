@@ -1,19 +1,25 @@
 // Compiles the kernels of `kernels/` and lays their bytes beside them and, as text that Node and the browser read alike,
 // into `src/numbers/kernels`.
-import { readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import asc from 'assemblyscript/asc'
 
-/** Bytes of a compiled kernel. */
+/** Bytes of a compiled kernel, from its own file and those beside it that it imports. */
 export async function compileKernel(name) {
-  const { error, binary, stderr } = await asc.compileString(
-    { [`${name}.ts`]: readFileSync(new URL(`../kernels/${name}.ts`, import.meta.url), 'utf8') },
+  let binary = null
+  const { error, stderr } = await asc.main(
+    [
+      ...[`${name}.ts`, '--outFile', 'kernel.wasm', '--optimizeLevel', '3', '--shrinkLevel', '0'],
+      ...['--enable', 'simd,bulk-memory', '--runtime', 'stub', '--importMemory', '--noAssert'],
+    ],
     {
-      optimizeLevel: 3,
-      shrinkLevel: 0,
-      enable: ['simd', 'bulk-memory'],
-      runtime: 'stub',
-      importMemory: true,
-      noAssert: true,
+      readFile: (file) => {
+        const path = new URL(`../kernels/${file}`, import.meta.url)
+        return existsSync(path) ? readFileSync(path, 'utf8') : null
+      },
+      writeFile: (_, bytes) => {
+        binary = bytes
+      },
+      listFiles: () => [],
     },
   )
   if (error || !binary) throw new Error(`${name} does not compile: ${error?.message}\n${stderr.toString()}`)
