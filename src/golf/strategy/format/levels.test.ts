@@ -1,21 +1,20 @@
 import loadHighs from 'highs'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
-import { actionHeading, actionLie, actionOf, actionShot } from '../actions.ts'
+import { type actionLie, actionOf } from '../actions.ts'
 import { type HoleModel, holeGround, holeModel } from '../hole-model.ts'
 import { holeProblem } from '../hole-problem.ts'
 import { CALM_DAY } from '../invented-hole.fixture.ts'
 import { lieOfGround } from '../lie-of-ground.ts'
-import { headingOf, linesOfPlay } from '../lines-of-play.ts'
+import { linesOfPlay } from '../lines-of-play.ts'
 import { groundOf } from '../places.ts'
 import { type ScoreChances, scoreChances } from '../score-distribution.ts'
 import { MOST_STROKES } from '../settings.ts'
-import { type ShotTable, shotTable } from '../shot-table.ts'
+import type { ShotTable } from '../shot-table.ts'
 import { isAllowed, isLow, type Shot, shotsOf } from '../shots.ts'
 import { smallHole, threeClubs } from '../small-hole.fixture.ts'
 import { solveHole } from '../solve-hole.ts'
 import { fatesOf } from '../spelled-out-stroke.fixture.ts'
-import { strikesOf } from '../strikes.ts'
 import { type CellStrokes, cellStrokes } from './cell-strokes.ts'
 import { formatStrokes } from './format-strokes.ts'
 import { type ImproveState, type Levels, solveLevels, type WeighedStroke } from './levels.ts'
@@ -185,26 +184,7 @@ function programmeOf(
   chances: ScoreChances,
 ): { readonly text: string; readonly rows: number } {
   const isState = new Set(model.states.order)
-  const tables = new Map<number, ShotTable>()
-  const strikes = strikesOf(QUADRATURE)
-  const tableOf = (action: number): ShotTable => {
-    const made =
-      tables.get(action) ??
-      shotTable({
-        shot: shots[actionShot(action)] as Shot,
-        lie: actionLie(action),
-        heading: headingOf(actionHeading(action)),
-        player: model.player,
-        flights: model.flights,
-        today: model.today,
-        strikes,
-        rest: model.rest,
-        places: model.places,
-        growth: model.slants,
-      })
-    tables.set(action, made)
-    return made
-  }
+  const { tableOf } = cellStrokes(model, shots, QUADRATURE)
   const rows: string[] = []
   const variables = new Set<string>()
   /** Adds the worth of a place with so many strokes used: a variable, a known chance, or nothing any more. */
