@@ -1,20 +1,10 @@
-import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type OpenBrowser, openBrowser } from './open-browser.ts'
-
-/** The pool that plans rounds in Node, with a real browser's workers at the ends of its lanes. */
-const ROOT = fileURLToPath(new URL('../..', import.meta.url))
-const ADDRESS = 'https://pool.invalid'
-/** As the server of the hole desk sends them: only so may a page share memory with its workers. */
-const HEADERS = {
-  'cross-origin-opener-policy': 'same-origin',
-  'cross-origin-embedder-policy': 'require-corp',
-}
+import { BUNDLED_ADDRESS, bundledPage } from '../../tools/bundled-page.ts'
+import { type OpenBrowser, openBrowser } from '../../tools/open-browser.ts'
 
 /**
- * A number in, its double out; below 0 the work never ends by itself, below -9 without ever looking up; at 0 it breaks.
+ * The pool that plans rounds in Node, with a real browser's workers at the ends of its lanes. Their work: a number in, its double out; below 0 the work never ends by itself, below -9 without ever looking up; at 0 it breaks.
  */
 const WORKER = `
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
@@ -31,7 +21,7 @@ import { taskPool } from '#outside/workers/task-pool.ts'
 import { workerLane } from '#outside/workers/worker-lane.ts'
 const pool = taskPool({
   size: 2,
-  spawn: () => workerLane(() => new Worker('${ADDRESS}/worker.js', { type: 'module' })),
+  spawn: () => workerLane(() => new Worker('${BUNDLED_ADDRESS}/worker.js', { type: 'module' })),
   here: () => { throw new Error('not here') },
 })
 globalThis.runPool = async (tasks, stopAfter = Infinity) => {
@@ -53,31 +43,10 @@ let page: Page
 
 beforeAll(async () => {
   browser = await openBrowser()
-  page = await browser.context.newPage()
-  const served: Record<string, readonly [type: string, body: string]> = {
-    '/': ['text/html', '<!doctype html><title>pool</title><script type="module" src="/page.js"></script>'],
-    '/page.js': ['text/javascript', await bundled(PAGE)],
-    '/worker.js': ['text/javascript', await bundled(WORKER)],
-  }
-  await browser.context.route(`${ADDRESS}/**`, (route) => {
-    const [contentType, body] = served[new URL(route.request().url()).pathname] ?? ['text/plain', '']
-    return route.fulfill({ body, headers: { ...HEADERS, 'content-type': contentType } })
-  })
-  await page.goto(`${ADDRESS}/`)
-  await page.waitForFunction('"runPool" in globalThis')
+  page = await bundledPage(browser.context, { page: PAGE, worker: WORKER, ready: 'runPool' })
 })
 
 afterAll(() => browser?.close())
-
-async function bundled(contents: string): Promise<string> {
-  const { outputFiles } = await build({
-    stdin: { contents, resolveDir: ROOT, loader: 'ts' },
-    bundle: true,
-    format: 'esm',
-    write: false,
-  })
-  return outputFiles[0]?.text ?? ''
-}
 
 interface Outcome {
   readonly told: readonly {

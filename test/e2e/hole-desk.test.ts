@@ -6,7 +6,7 @@ import type { Locator, Page } from 'playwright-core'
 import { build } from 'vite'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type RunningServer, startServer } from '#apps/server/start-server.ts'
-import { type OpenBrowser, openBrowser } from './open-browser.ts'
+import { type OpenBrowser, openBrowser } from '../../tools/open-browser.ts'
 
 /**
  * The hole desk in a real browser, served by the real server with the example course, planned by the real planner.

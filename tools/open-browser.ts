@@ -12,9 +12,14 @@ export interface OpenBrowser {
   close(): Promise<void>
 }
 
+/** Whether there is a browser to open on this machine. */
+export function hasBrowser(): boolean {
+  return existsSync(BROWSER)
+}
+
 /** Opens Chromium without a window. Throws with advice when it is not installed. */
 export async function openBrowser(): Promise<OpenBrowser> {
-  if (!existsSync(BROWSER))
+  if (!hasBrowser())
     throw new Error(
       `The browser tests need Chromium at ${BROWSER}. On Debian: apt-get install chromium. Elsewhere, set CHROMIUM to its path.`,
     )
