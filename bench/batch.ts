@@ -6,14 +6,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { askHole, planQuestion } from '../src/apps/cli/ask-hole.ts'
-import { loadCourse } from '../src/apps/cli/load-course.ts'
-import { loadPlayer } from '../src/apps/cli/load-player.ts'
-import { parseQuestion } from '../src/apps/cli/parse-question.ts'
-import { planPool } from '../src/apps/cli/plan-pool.ts'
-import { REFERENCE_DAY } from '../src/golf/course/day.ts'
-import type { PlanQuestion } from '../src/golf/strategy/plan-hole.ts'
-import { stopsInBrowser } from './stop-in-browser.ts'
+import { stopFigures } from './stop-figures.ts'
 
 /** One figure of a batch: wall time, memory, or a speed-up, which is a ratio of two wall times of the same run. */
 export interface BatchFigure {
@@ -26,13 +19,10 @@ export interface BatchFigure {
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
 const COURSE = join(ROOT, 'examples/sandrel-ness.course.geojson')
-const PLAYER = join(ROOT, 'examples/aldous-brack.player.json')
 /** Without draws and flips: the solve and the plan alone, as for a page of rounds in a hurry. */
 const PACE = ['--no-flips', '--draws', '0']
 /** Enough that both threads have many holes, few enough for a coffee. */
 const PLAYERS = 2
-/** Moments of a plan at which it is stopped, milliseconds after it was begun. */
-const STOP_AFTER = [50, 100, 150, 200, 250, 300, 400, 500, 600]
 
 /** Plans every hole for so many invented players, from scratch to near 36, with one thread and with two. */
 export async function batchFigures(players: number = PLAYERS): Promise<BatchFigure[]> {
@@ -51,57 +41,15 @@ export async function batchFigures(players: number = PLAYERS): Promise<BatchFigu
       figure('speed-up of 2 threads over 1', '×', one.milliseconds / two.milliseconds),
       figure(`peak memory, ${alone}`, 'MB', one.megabytes),
       figure(`peak memory, ${both}`, 'MB', two.megabytes),
-      ...(await stopFigures()),
+      ...(await stopFigures()).flatMap(({ name, middle, percentile95 }) => [
+        figure(name, 'ms', middle),
+        figure(`${name}, 95th percentile`, 'ms', percentile95),
+      ]),
     ]
   } finally {
     rmSync(folder, { recursive: true, force: true })
     rmSync(join(ROOT, 'dist/bench'), { recursive: true, force: true })
   }
-}
-
-/** From the signal until the plan has stopped, in a thread of Node and in a worker of Chromium: middle and longest. */
-export async function stopFigures(): Promise<BatchFigure[]> {
-  const { course } = await loadCourse(COURSE)
-  const question = parseQuestion({ player: [PLAYER], hole: '7', draws: '0', flips: false })
-  const asked = askHole(course, '7', REFERENCE_DAY, question)
-  const task = planQuestion(asked, course, loadPlayer(PLAYER), question, 'yards')
-  const browser = await stopsInBrowser(task, STOP_AFTER)
-  if (browser === null) console.error('stopping in a browser is left out: there is no Chromium')
-  const times = { 'a thread': await stopsInThread(task), 'a browser': browser?.milliseconds ?? [] }
-  return Object.entries(times).flatMap(([where, stops]) =>
-    stops.length === 0
-      ? []
-      : [
-          figure(`stopping a plan in ${where}`, 'ms', stops[Math.floor(stops.length / 2)] as number),
-          figure(`stopping a plan in ${where}, longest of ${stops.length}`, 'ms', stops.at(-1) as number),
-        ],
-  )
-}
-
-/** How soon the thread of a plan has ended, milliseconds, in order of size. */
-async function stopsInThread(task: PlanQuestion): Promise<number[]> {
-  // A hole without a green is answered at once: so the thread has started before a plan is begun.
-  const first = { ...task, hole: { ...task.hole, green: null } }
-  const pool = planPool(1)
-  const times: number[] = []
-  for (const after of STOP_AFTER) {
-    for await (const _settled of pool.run([first]));
-    const stop = new AbortController()
-    let from = 0
-    setTimeout(() => {
-      from = performance.now()
-      stop.abort()
-    }, after)
-    try {
-      for await (const _settled of pool.run([task], { signal: stop.signal }))
-        throw new Error('the plan was done before it was stopped')
-    } catch (error) {
-      if (!stop.signal.aborted) throw error
-    }
-    times.push(performance.now() - from)
-  }
-  await pool.close()
-  return times.sort((a, b) => a - b)
 }
 
 function figure(name: string, unit: BatchFigure['unit'], median: number): BatchFigure {

@@ -39,6 +39,8 @@ export interface GreenQuestion {
   readonly slowing: number
   /** How far from the hole a ball is putted at most, metres. */
   readonly reachMetres: number
+  /** Called before every node; what it throws ends the work. */
+  readonly lookUp?: (() => void) | undefined
 }
 
 /** A green's rolls, for any player who putts on it. */
@@ -53,11 +55,12 @@ export function greenRolls(question: GreenQuestion): GreenRolls {
   const inside = GREEN_RINGS_METRES.filter((ring) => ring < question.reachMetres).length
   const rings = Float64Array.of(0, ...GREEN_RINGS_METRES.slice(0, inside + 1))
   const grid: PolarGrid = { hole: question.hole, rings, angles: GREEN_ANGLES }
-  const charts = Array.from({ length: nodeCount(grid) }, (_, node) =>
-    node < GREEN_ANGLES
+  const charts = Array.from({ length: nodeCount(grid) }, (_, node) => {
+    question.lookUp?.()
+    return node < GREEN_ANGLES
       ? null
-      : rollChart(nodePlace(grid, node), question.hole, question.slopes, question.slowing),
-  )
+      : rollChart(nodePlace(grid, node), question.hole, question.slopes, question.slowing)
+  })
   return { ...question, grid, charts }
 }
 
@@ -98,6 +101,7 @@ export function greenPutting(player: Pick<Player, 'putting'>, rolls: GreenRolls)
   for (let first = grid.angles; first < count; first += grid.angles) {
     for (let node = first; node < count; node += 1) strokes[node] = strokes[node - grid.angles] ?? 0
     const next = Float64Array.from({ length: grid.angles }, (_, angle) => {
+      rolls.lookUp?.()
       const node = first + angle
       const chart = charts[node] ?? null
       if (chart === null) tapInto(scatter, rolls, nodePlace(grid, node))

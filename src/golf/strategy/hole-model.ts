@@ -25,6 +25,8 @@ export interface HoleGround {
   slantsFor(rough: Day['rough']): SlantTables
   readonly costs: OutcomeCosts
   readonly canopy: Canopy
+  /** Called many times a second while a plan is worked out; what it throws ends the plan. */
+  lookUp(): void
 }
 
 /** One hole, one player, one day: everything a shot's outcome depends on. */
@@ -63,6 +65,7 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
     },
     costs: outcomeCosts(places, hole.pin, hole.localRules),
     canopy,
+    lookUp: () => undefined,
   }
 }
 
@@ -85,7 +88,9 @@ export function holeModel(
     rest: ground.restFor(day.rough),
     slants: ground.slantsFor(day.rough),
     nearGreen:
-      nearGreen === undefined ? nearGreenCorrections(ground.hole, ground.places, player, day) : nearGreen,
+      nearGreen === undefined
+        ? nearGreenCorrections(ground.hole, ground.places, player, day, ground.lookUp)
+        : nearGreen,
   }
 }
 

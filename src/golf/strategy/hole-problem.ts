@@ -105,6 +105,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
 
   /** The least cost over the cheapest actions of a state in double precision; those further behind cannot be the best. */
   function decide(state: number, values: Float64Array): number {
+    model.lookUp()
     const first = state * KEPT_ACTIONS
     const most = (keptCosts[first] as number) + SCREENED_STROKES
     let best = Number.POSITIVE_INFINITY

@@ -18,6 +18,7 @@ export function lineGroups(model: HoleModel, aboutPinDegrees: number = LINES_ABO
   const { places, states } = model
   const groups = new Map<number, LineGroup & { states: number[] }>()
   for (const state of Int32Array.from(states.order).sort()) {
+    model.lookUp()
     const lie = lieOfGround(groundOf(places, state)) as Lie
     for (const line of linesOfPlay(
       states.pinDirection[state] as number,

@@ -21,12 +21,16 @@ export interface NearGreenCorrections {
   readonly two: Float64Array
 }
 
-/** Corrections of a hole's green for a player on a day; `null` when the green is level and adds nothing. */
+/**
+ * Corrections of a hole's green for a player on a day; `null` when the green is level and adds nothing. They take longer
+ * than a person waits: `lookUp` is called all the while, and what it throws ends the work.
+ */
 export function nearGreenCorrections(
   hole: Hole,
   places: Places,
   player: Player,
   day: Day,
+  lookUp?: () => void,
 ): NearGreenCorrections | null {
   const surface = greenSurface(hole)
   if (surface.source === 'level') return null
@@ -44,7 +48,7 @@ export function nearGreenCorrections(
       ? surface
       : sampledSlopes(surface, hole.pin, reachMetres + APRON_METRES, SLOPE_CELL_METRES)
   const slowing = greenSlowing(day.greenSpeedFeet)
-  const putting = greenPutting(player, greenRolls({ slopes, hole: hole.pin, slowing, reachMetres }))
+  const putting = greenPutting(player, greenRolls({ slopes, hole: hole.pin, slowing, reachMetres, lookUp }))
   const corrections: NearGreenCorrections = {
     strokes: new Float64Array(places.count),
     one: new Float64Array(places.count),
@@ -57,7 +61,7 @@ export function nearGreenCorrections(
     corrections.one[place] = one
     corrections.two[place] = two
   }
-  const offGreen = offGreenStrokes(hole, places, player, day, corrections)
+  const offGreen = offGreenStrokes(hole, places, player, day, corrections, lookUp)
   for (let place = 0; place < places.count; place++)
     if (offGreen[place] !== 0) corrections.strokes[place] = offGreen[place] as number
   return corrections

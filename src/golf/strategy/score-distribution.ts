@@ -23,6 +23,7 @@ export function scoreChances(model: HoleModel, problem: HoleProblem, values: Flo
   shortGameInto(chances, model, values)
   const outcomesOf = cellOutcomes(model)
   const played = Array.from(states.order, (state) => {
+    model.lookUp()
     const table = problem.bestShot(state)
     return table === null ? null : outcomesOf(table, state)
   })
@@ -30,6 +31,7 @@ export function scoreChances(model: HoleModel, problem: HoleProblem, values: Flo
     for (const [index, state] of states.order.entries()) {
       const ends = played[index] as CellOutcomes | null
       if (ends === null) continue
+      model.lookUp()
       const again = strokes >= 2 ? ((chances[strokes - 2] as Float64Array)[state] as number) : 0
       const here = values[state] as number
       ;(chances[strokes] as Float64Array)[state] = chanceOf(
@@ -107,6 +109,7 @@ function shortGameInto(chances: Float64Array[], model: HoleModel, values: Float6
   const tables = new Map<string, Float64Array>()
   for (let place = 0; place < places.count; place++) {
     if (places.isShortGame[place] === 0) continue
+    model.lookUp()
     const lie = lieOfGround(groundOf(places, place))
     if (lie === null) continue
     if (nearGreen !== null && nearGreen.strokes[place] !== 0) {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
+import { holeGround, holeModel } from './hole-model.ts'
+import { holeProblem } from './hole-problem.ts'
 import { inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
 import { keptGround } from './kept-ground.ts'
 import { type PlanQuestion, planHole } from './plan-hole.ts'
@@ -34,5 +36,16 @@ describe('watchedGround', () => {
       )
     }
     expect(planHole(question, fresh)).toEqual(before)
+  })
+
+  it('looks up for every place when all is laid out and only weighed again', () => {
+    let looks = 0
+    const ground = watchedGround(holeGround(question.hole, question.cellMetres), () => looks++)
+    const problem = holeProblem(holeModel(ground, question.player, question.day), question)
+    const values = problem.startValues()
+    problem.improve(values)
+    looks = 0
+    problem.improve(values)
+    expect(looks).toBeGreaterThan(ground.states.order.length)
   })
 })

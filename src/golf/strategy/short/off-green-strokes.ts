@@ -42,6 +42,7 @@ export function offGreenStrokes(
   player: Player,
   day: Pick<Day, 'greenSpeedFeet' | 'firmness'>,
   onGreen: GreenAdditions | null,
+  lookUp?: () => void,
 ): Float64Array {
   const strokes = new Float64Array(places.count)
   const scene = holeScene(hole, places, player, day, 3, onGreen)
@@ -65,6 +66,7 @@ export function offGreenStrokes(
     nodes.set(lie, table)
     const node = ring * RAYS + ray
     if (Number.isNaN(table[node])) {
+      lookUp?.()
       const turn = (ray * 2 * Math.PI) / RAYS
       const from = [hole.pin[0] + metres * Math.sin(turn), hole.pin[1] + metres * Math.cos(turn)] as const
       const here = leastStrokes(scene, shotsOf(lie), from)

@@ -162,6 +162,7 @@ export function weighedHole(
   function weighAll(): void {
     const laying = landingBuffers(bufferCount, laid.landings.length)
     for (const one of ordered) {
+      model.lookUp()
       if (!kernel.hasLive(one.segments, one.segmentCount, one.memo)) continue
       if (kernel.isFast)
         laying.read(one, (landing, buffer) =>
