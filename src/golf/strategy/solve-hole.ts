@@ -22,11 +22,20 @@ export function solveHole(
   model: HoleModel,
   quadrature?: { readonly good: number; readonly mishit: number },
 ): HoleSolution {
-  const coarse = holeProblem(model, { quadrature: quadrature ?? SOLVE_QUADRATURE })
-  const solution = solveShortestPath(coarse, { tolerance: SOLVE_TOLERANCE })
-  return quadrature
-    ? { problem: coarse, values: solution.values, solution }
-    : { ...refined(model, coarse, solution.values), solution }
+  if (quadrature) {
+    const problem = holeProblem(model, { quadrature })
+    const solution = solveShortestPath(problem, { tolerance: SOLVE_TOLERANCE })
+    return { problem, values: solution.values, solution }
+  }
+  const { kept, solution } = coarse(model)
+  return { ...refined(model, kept, solution.values), solution }
+}
+
+/** Solves a hole with few strikes. The problem itself, whose tables are large, is let go of. */
+function coarse(model: HoleModel): { readonly kept: Int32Array; readonly solution: ShortestPathSolution } {
+  const problem = holeProblem(model, { quadrature: SOLVE_QUADRATURE })
+  const solution = solveShortestPath(problem, { tolerance: SOLVE_TOLERANCE })
+  return { kept: problem.kept, solution }
 }
 
 /**
@@ -36,12 +45,12 @@ export function solveHole(
  */
 function refined(
   model: HoleModel,
-  coarse: HoleProblem,
+  kept: Int32Array,
   start: Float64Array,
 ): { readonly problem: HoleProblem; readonly values: Float64Array } {
   const problem = holeProblem(model, {
     quadrature: REFINED_QUADRATURE,
-    kept: coarse.kept,
+    kept,
     tried: REFINED_ACTIONS,
   })
   const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: REFINED_TOLERANCE })
