@@ -8,7 +8,7 @@ import { type HoleProblem, holeProblem } from '../src/golf/strategy/hole-problem
 import { KEPT_ACTIONS, SOLVE_TOLERANCE } from '../src/golf/strategy/settings.ts'
 import type { KernelMemory } from '../src/numbers/kernels/kernel-memory.ts'
 import { type KernelFor, weighKernel } from '../src/numbers/kernels/weigh-kernel.ts'
-import { FRAME } from '../src/numbers/kernels/weigh-layout.ts'
+import { FRAME, LANDING } from '../src/numbers/kernels/weigh-layout.ts'
 import { weighPlainly } from '../src/numbers/kernels/weigh-plainly.ts'
 import { solveShortestPath } from '../src/numbers/solver/solve-shortest-path.ts'
 import { type Figure, medianMilliseconds } from './measure.ts'
@@ -82,7 +82,6 @@ function weighingTime(model: HoleModel, kernel: KernelFor, runs: number): number
       spent += performance.now() - start
     }
     return {
-      isFast: inner.isFast,
       layLanding: (...given) => time(() => inner.layLanding(...given)),
       layRise: (...given) => time(() => inner.layRise(...given)),
       hasLive: (...given) => inner.hasLive(...given),
@@ -105,6 +104,8 @@ function noted(model: HoleModel): Weighing {
   let at = 0
   let before: Uint8Array | null = null
   const calls: number[] = []
+  /** By landing: where its balls rest, which the caller lays before the kernel lays the landing. */
+  const rests = new Map<number, Uint8Array>()
   const noting: KernelFor = (of, frame) => {
     const inner = weighKernel(of, frame)
     memory = of
@@ -114,7 +115,6 @@ function noted(model: HoleModel): Weighing {
       calls.push(...call, ...new Array<number>(CALL_WORDS - call.length).fill(0))
     }
     return {
-      isFast: inner.isFast,
       hasLive: (...given) => inner.hasLive(...given),
       layRise: (slant) => {
         note(0, slant)
@@ -122,6 +122,8 @@ function noted(model: HoleModel): Weighing {
       },
       layLanding: (landing, buffer) => {
         note(1, landing, buffer)
+        const from = of.words()[landing / 4 + LANDING.rest] as number
+        if (!rests.has(landing)) rests.set(landing, of.bytes().slice(from, from + 4 * model.places.count))
         inner.layLanding(landing, buffer)
       },
       weighAction: (...given) => {
@@ -133,7 +135,22 @@ function noted(model: HoleModel): Weighing {
   const problem = holeProblem(model, { ...COLD, kernel: noting })
   problem.improve(problem.startValues())
   if (memory === null || before === null) throw new Error('nothing was weighed')
-  return { memory: before, frame: at, calls, kept: keptSum(memory, at) }
+  return { memory: withRests(before, rests), frame: at, calls, kept: keptSum(memory, at) }
+}
+
+/** A memory with the rests of every landing laid behind it, for calls that are not followed by laying them anew. */
+function withRests(memory: Uint8Array, rests: ReadonlyMap<number, Uint8Array>): Uint8Array {
+  const size = [...rests.values()].reduce((sum, { byteLength }) => sum + byteLength, memory.byteLength)
+  const longer = new Uint8Array(size)
+  longer.set(memory)
+  const words = new Int32Array(longer.buffer)
+  let next = memory.byteLength
+  for (const [landing, rest] of rests) {
+    words[landing / 4 + LANDING.rest] = next
+    longer.set(rest, next)
+    next += rest.byteLength
+  }
+  return longer
 }
 
 function keptSum(memory: KernelMemory, frame: number): number {

@@ -4,8 +4,6 @@ import { weighPlainly } from './weigh-plainly.ts'
 
 /** What weighs the actions of a problem that is laid out as `weigh-layout.ts` says. Arguments are addresses. */
 export interface WeighKernel {
-  /** Whether landings and rises must be laid before an action is weighed: the readable twin looks at them itself. */
-  readonly isFast: boolean
   /** Works out in a buffer what landing costs with the present costs of outcomes. */
   layLanding(landing: number, buffer: number): void
   /** Works out what balls cost that are caught as they leave. */
@@ -69,7 +67,6 @@ export function weighKernel(memory: KernelMemory, frame: number): WeighKernel {
   })
   const { layLanding, layRise, weighAction, hasLive } = exports as WeighExports
   return {
-    isFast: true,
     layLanding: (landing, buffer) => layLanding(frame, landing, buffer),
     layRise: (slant) => layRise(frame, slant),
     hasLive: (segments, segmentCount, memo) => hasLive(frame, segments, segmentCount, memo) !== 0,

@@ -96,7 +96,6 @@ export function weighPlainly(memory: KernelMemory, frame: number): WeighKernel {
   }
 
   return {
-    isFast: false,
     // It looks at every landing itself.
     layLanding() {},
     layRise() {},

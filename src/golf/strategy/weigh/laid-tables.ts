@@ -12,8 +12,10 @@ import type { SlantTable } from '../slant-tables.ts'
 export interface LaidTables {
   /** Address of a slant table; 0 for none. */
   slant(table: SlantTable | null): number
-  /** Number of the landing of a run, heading and way down. Its rows are none yet. */
+  /** Number of the landing of a run, heading and way down. Its rows are none yet, and its rests are not laid. */
   landing(rest: RestTable, down: SlantTable | null): number
+  /** Copies where balls of a landing rest to an address with room for a word a place; there the kernel reads them from now on. */
+  layRests(landing: number, address: number): void
   /** Addresses of landings by their number. */
   readonly landings: readonly number[]
   /** Address of a table of where balls rest that land on the green. */
@@ -32,7 +34,9 @@ export function turnedCell({ coarse }: Places, cell: number): number {
 export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeCosts): LaidTables {
   const { columns, rows } = places.coarse
   const specials = new Set<number>()
-  const tables = new Map<RestTable, number>()
+  const greens = new Map<RestTable, number>()
+  const rests: RestTable[] = []
+  const turned = Int32Array.from({ length: places.coarseCount }, (_, cell) => turnedCell(places, cell))
   const slants = new Map<SlantTable, number>()
   const landings: number[] = []
   const numbers = new Map<RestTable, Map<SlantTable | null, number>>()
@@ -41,23 +45,18 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     for (const outcome of outcomes) if (costs.isSpecial[outcome] === 1) specials.add(outcome)
   }
 
-  function layTable(table: RestTable, isByPlace: boolean): number {
-    const known = tables.get(table)
+  function green(table: RestTable): number {
+    const known = greens.get(table)
     if (known !== undefined) return known
     noteSpecials(table)
-    const turned = table.slice()
-    if (isByPlace)
-      for (let row = 0; row < rows; row++)
-        for (let column = 0; column < columns; column++)
-          turned[column * rows + row] = table[row * columns + column] as number
-    const address = memory.place(turned)
-    tables.set(table, address)
+    const address = memory.place(table)
+    greens.set(table, address)
     return address
   }
 
   function laySlant(table: SlantTable): number {
     noteSpecials(table.outcome)
-    const cells = Int32Array.from(table.cell, (cell) => turnedCell(places, cell))
+    const cells = Int32Array.from(table.cell, (cell) => turned[cell] as number)
     const slots = new Uint16Array(columns * (rows + BLOCK) + BLOCK)
     for (const [number, cell] of cells.entries()) slots[cell + Math.floor(cell / rows) * BLOCK] = number + 1
     const fields: readonly (readonly [field: number, word: number])[] = [
@@ -91,21 +90,32 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     specials,
     landings,
     slant,
-    green: (table) => layTable(table, false),
+    green,
     landing(rest, down) {
       const byDown = numbers.get(rest) ?? new Map<SlantTable | null, number>()
+      if (byDown.size === 0) noteSpecials(rest)
       numbers.set(rest, byDown)
       const known = byDown.get(down)
       if (known !== undefined) return known
       const made = layRecord(LANDING.words, [
-        [LANDING.rest, layTable(rest, true)],
+        [LANDING.rest, 0],
         [LANDING.slant, slant(down)],
         [LANDING.hasNear, 0],
         [LANDING.rowFrom, columns],
         [LANDING.rowTo, 0],
       ])
       byDown.set(down, landings.length)
+      rests.push(rest)
       return landings.push(made) - 1
+    },
+    layRests(landing, address) {
+      const rest = rests[landing] as RestTable
+      const words = memory.words()
+      const first = address / 4
+      for (let cell = 0; cell < turned.length; cell++)
+        words[first + (turned[cell] as number)] = rest[cell] as number
+      words.set(rest.subarray(turned.length), first + turned.length)
+      words[(landings[landing] as number) / 4 + LANDING.rest] = address
     },
   }
 }

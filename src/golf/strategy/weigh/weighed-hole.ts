@@ -104,19 +104,19 @@ export function weighedHole(
   const isLaidNear =
     LAYING_SHARE * laid.landings.length * nearFloats < NEAR_SHARE * pairCount * question.strikeCount
   set(FRAME.hasPlanes, isLaidNear ? 1 : 0)
-  const bufferFloats =
+  const laidFloats =
     rows * (3 * padded + Math.ceil(padded / BLOCK)) +
     3 * nearFloats +
     near.rows * Math.ceil(nearPadded / BLOCK)
   const mostLandings = actions.reduce((most, { landings }) => Math.max(most, landings.length), 0)
-  const bufferCount = kernel.isFast
-    ? Math.min(
-        laid.landings.length,
-        Math.max(2 * mostLandings, Math.round(BUFFER_BYTES / (4 * bufferFloats))),
-      )
-    : 0
+  // Where balls of a landing rest lies behind what landing costs.
+  const bufferFloats = laidFloats + places.count
+  const bufferCount = Math.min(
+    laid.landings.length,
+    Math.max(2 * mostLandings, Math.round(BUFFER_BYTES / (4 * bufferFloats))),
+  )
   const buffers = Array.from({ length: bufferCount }, () => memory.allocate(4 * bufferFloats))
-  const ordered = kernel.isFast ? inLayingOrder(actions, bufferCount, laid.landings.length) : actions
+  const ordered = inLayingOrder(actions, bufferCount, laid.landings.length)
   const turned = Int32Array.from(states.order, (state) => turnedCell(places, state))
 
   function word(field: number): number {
@@ -164,10 +164,11 @@ export function weighedHole(
     for (const one of ordered) {
       model.lookUp()
       if (!kernel.hasLive(one.segments, one.segmentCount, one.memo)) continue
-      if (kernel.isFast)
-        laying.read(one, (landing, buffer) =>
-          kernel.layLanding(laid.landings[landing] as number, buffers[buffer] as number),
-        )
+      laying.read(one, (landing, number) => {
+        const buffer = buffers[number] as number
+        laid.layRests(landing, buffer + 4 * laidFloats)
+        kernel.layLanding(laid.landings[landing] as number, buffer)
+      })
       kernel.weighAction(one.action, one.groups, one.groupCount, one.segments, one.segmentCount, one.memo)
     }
   }
@@ -183,8 +184,7 @@ export function weighedHole(
       memory.figures().fill(Number.MAX_VALUE, worst / 4, worst / 4 + rows * stateStride + BLOCK)
       memory.figures().fill(Number.POSITIVE_INFINITY, keptCosts / 4, keptCosts / 4 + slots)
       memory.words().fill(-1, keptActions / 4, keptActions / 4 + slots)
-      if (kernel.isFast)
-        for (const slant of new Set(actions.flatMap(({ rises }) => rises))) kernel.layRise(slant)
+      for (const slant of new Set(actions.flatMap(({ rises }) => rises))) kernel.layRise(slant)
       weighAll()
       const [costsLaid, actionsLaid] = [memory.figures(), memory.words()]
       for (const [index, cell] of turned.entries()) {
