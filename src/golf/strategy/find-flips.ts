@@ -6,6 +6,7 @@ import { holeGround } from './hole-model.ts'
 import { hazardName, type MainHazard } from './main-hazard.ts'
 import { type Change, evaluateNeighbour, type SolvedHole } from './neighbour.ts'
 import type { Flip } from './plan.ts'
+import { watchedGround } from './watched-ground.ts'
 
 /** One quantity that may change the plan: how it changes things, from 0 (as it is) to `most`. */
 interface Quantity {
@@ -176,11 +177,11 @@ function withHazardMoved(
   hazard: MainHazard,
   [byX, byY]: readonly [number, number],
 ): SolvedHole['ground'] {
-  const { hole, places } = solved.ground
+  const { hole, places, lookUp } = solved.ground
   const areas = hole.areas.map((area) =>
     area.id === hazard.area.id
       ? { ...area, polygon: area.polygon.map((ring) => ring.map(([x, y]) => [x + byX, y + byY] as const)) }
       : area,
   )
-  return holeGround({ ...hole, areas }, places.coarse.resolution)
+  return watchedGround(holeGround({ ...hole, areas }, places.coarse.resolution), lookUp)
 }
