@@ -23,7 +23,12 @@ export function medianMilliseconds<T>({ prepare, run }: Timed<T>, runs: number):
     run(prepared)
     times.push(performance.now() - start)
   }
-  times.sort((a, b) => a - b)
-  const middle = (times.length - 1) / 2
-  return ((times[Math.floor(middle)] as number) + (times[Math.ceil(middle)] as number)) / 2
+  return middleOf(times)
+}
+
+/** The median of some numbers; of an even number of them the mean of the two in the middle. */
+export function middleOf(numbers: readonly number[]): number {
+  const ordered = [...numbers].sort((a, b) => a - b)
+  const middle = (ordered.length - 1) / 2
+  return ((ordered[Math.floor(middle)] as number) + (ordered[Math.ceil(middle)] as number)) / 2
 }

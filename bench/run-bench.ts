@@ -1,16 +1,10 @@
 // Times what a plan is made of, on hole 7 of the example course in a west wind, and prints shares of the first solve
-// measured in the same run: they hold on any machine, the milliseconds do not. `npm run bench -- --json` prints records.
-import { readFileSync } from 'node:fs'
-import { fileURLToPath } from 'node:url'
+// measured in the same run: they hold on any machine, the milliseconds do not. Beside each ratio stands that of the run
+// kept in `baseline.json`. `npm run bench -- --json` prints records, `-- --keep` keeps this run, which should be a quiet one.
 import { type Flights, flights } from '../src/golf/ball/flights.ts'
 import { greenSlowing } from '../src/golf/ball/green-slowing.ts'
-import { assembleCourse } from '../src/golf/course/assemble-course.ts'
 import { greenSurface } from '../src/golf/course/green-surface.ts'
-import { holeFromCourse } from '../src/golf/course/hole-from-course.ts'
-import { parseDay } from '../src/golf/course/parse-day.ts'
-import { completePlayer } from '../src/golf/player/complete-player.ts'
 import { greenPutting, greenRolls } from '../src/golf/player/green-putting.ts'
-import { parsePlayer } from '../src/golf/player/parse-player.ts'
 import { holeConditions } from '../src/golf/strategy/hole-conditions.ts'
 import { holeGround, holeModel } from '../src/golf/strategy/hole-model.ts'
 import { holeProblem } from '../src/golf/strategy/hole-problem.ts'
@@ -18,42 +12,25 @@ import { restTables } from '../src/golf/strategy/rest-tables.ts'
 import { RUN_HEADING_STEP_DEGREES, SOLVE_TOLERANCE } from '../src/golf/strategy/settings.ts'
 import { isLow, shotsOf } from '../src/golf/strategy/shots.ts'
 import { solveShortestPath } from '../src/numbers/solver/solve-shortest-path.ts'
-import { readSource } from '../src/outside/formats/read-source.ts'
+import { baseline, keepBaseline, lineOf } from './baseline.ts'
+import { windyDay as day, exampleHole, playerWith } from './example.ts'
+import { growthFigures } from './growth-figures.ts'
 import { type Figure, medianMilliseconds, type Timed } from './measure.ts'
 import { solverFigures } from './solver-figures.ts'
 
 const RUNS = 5
 const SOLVES = 3
-/** A bag of fourteen: the putter is one of them and needs no flight. */
-const CLUBS = 13
 const FLIGHT_HEADINGS = 36
 const RUN_METRES = 15
 /** A small green, a large one, and one so large that it is rare: nodes grow with the logarithm of the reach. */
 const GREEN_REACHES = [8, 20, 40]
 
-const read = (name: string): Buffer =>
-  readFileSync(fileURLToPath(new URL(`../examples/${name}`, import.meta.url)))
-const source = readSource(read('sandrel-ness.course.geojson'), 'sandrel-ness.course.geojson')
-const day = parseDay(read('westerly.day.json').toString(), 'day')
-const hole = holeFromCourse(assembleCourse(source.features, {}).course, '7', { day })
-const player = completePlayer(
-  parsePlayer(
-    JSON.stringify({
-      schema: 'player/1',
-      name: 'Bench',
-      hand: 'right',
-      handicapIndex: 12,
-      sex: 'male',
-      bag: 'as-listed',
-      clubs: [
-        ...['driver', '3-wood', '5-wood', '4-hybrid', '5-iron', '6-iron', '7-iron', '8-iron', '9-iron'],
-        ...['pitching-wedge', '50-wedge', '54-wedge', '58-wedge'],
-      ].map((name, index) => ({ name, carry_m: 212 - 12 * index })),
-    }),
-    'bench',
-  ),
-)
-if (player.clubs.length !== CLUBS) throw new Error(`the bag has ${player.clubs.length} clubs, not ${CLUBS}`)
+const hole = exampleHole('7')
+/** A bag of fourteen: the putter is one of them and needs no flight. */
+const player = playerWith([
+  ...['driver', '3-wood', '5-wood', '4-hybrid', '5-iron', '6-iron', '7-iron', '8-iron', '9-iron'],
+  ...['pitching-wedge', '50-wedge', '54-wedge', '58-wedge'],
+])
 
 let flown = 0
 /** Lofts a hair apart, since launches once found are kept: every run finds its own, as the first plan of a day does. */
@@ -156,11 +133,10 @@ const figures: readonly Figure[] = [
   share(improveSweep, SOLVES),
   share(settleSweep, SOLVES),
   ...solverFigures(model),
+  ...growthFigures(),
 ]
 
+const kept = baseline()
+if (process.argv.includes('--keep')) keepBaseline(figures)
 if (process.argv.includes('--json')) console.log(JSON.stringify(figures, null, 2))
-else
-  for (const { name, unit, median, ratio, against: of } of figures)
-    console.log(
-      `${name.padEnd(42)} ${median.toFixed(1).padStart(9)} ${unit}${ratio === null ? '' : `  ${ratio.toFixed(4)} of ${of}`}`,
-    )
+else for (const figure of figures) console.log(lineOf(figure, kept.get(figure.name)))

@@ -11,7 +11,7 @@ import { type KernelFor, weighKernel } from '../src/numbers/kernels/weigh-kernel
 import { FRAME, LANDING } from '../src/numbers/kernels/weigh-layout.ts'
 import { weighPlainly } from '../src/numbers/kernels/weigh-plainly.ts'
 import { solveShortestPath } from '../src/numbers/solver/solve-shortest-path.ts'
-import { type Figure, medianMilliseconds } from './measure.ts'
+import { type Figure, medianMilliseconds, middleOf } from './measure.ts'
 
 /** Lines and strikes of the cold solve that is measured: 41 lines about the pin, 128 strikes to a shot. */
 const COLD = { aboutPinDegrees: 40, quadrature: { good: 96, mishit: 32 } } as const
@@ -95,8 +95,7 @@ function weighingTime(model: HoleModel, kernel: KernelFor, runs: number): number
     problem.improve(problem.startValues())
     times.push(spent)
   }
-  times.sort((a, b) => a - b)
-  return times[Math.floor(times.length / 2)] as number
+  return middleOf(times)
 }
 
 function noted(model: HoleModel): Weighing {
