@@ -22,6 +22,8 @@ export interface HoleProblem extends ShortestPathProblem {
   bestShot(state: number): ShotTable | null
   /** The numbers of the kept actions, best first, to carry over into a neighbouring problem with the same shots. */
   readonly kept: Int32Array
+  /** Gathers at once what settling tries from every state. It takes less memory than state by state. */
+  gather(): void
   /** (State, action) pairs that an improvement weighs, and bytes of their memory; 0 before the first. */
   readonly size: () => { readonly pairs: number; readonly bytes: number }
 }
@@ -56,9 +58,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   const tried = options.tried ?? KEPT_ACTIONS
   const rowOf = strokeRows(model)
   /** By state: the actions that settling tries, gathered. */
-  const rows = new Array<readonly { readonly action: number; readonly row: StrokeRow }[] | undefined>(
-    places.coarseCount,
-  )
+  const rows = new Array<readonly KeptRow[] | undefined>(places.coarseCount)
   let weighed: WeighedHole | null = null
 
   function makeTable(shot: number, lie: Lie, line: number): ShotTable {
@@ -138,19 +138,42 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   }
 
   /** What settling tries from a state when nothing was improved: the actions kept by a neighbouring problem. */
-  function keptRows(state: number): readonly { readonly action: number; readonly row: StrokeRow }[] {
+  function keptRows(state: number): readonly KeptRow[] {
     const known = rows[state]
     if (known) return known
-    const actions = new Set(kept.subarray(state * KEPT_ACTIONS, state * KEPT_ACTIONS + tried))
-    actions.delete(-1)
-    const made = [...actions].map((action) => ({ action, row: rowOf(tableOf(action), state) }))
+    const made = keptFrom(state).map((action) => ({ action, row: rowOf(tableOf(action), state) }))
     rows[state] = made
     return made
+  }
+
+  function keptFrom(state: number): number[] {
+    const actions = new Set(kept.subarray(state * KEPT_ACTIONS, state * KEPT_ACTIONS + tried))
+    actions.delete(-1)
+    return [...actions]
+  }
+
+  /** Gathers what settling tries from every state, action by action: no table of a shot is held longer than its own rows take. */
+  function gatherKept(): void {
+    const statesOf = new Map<number, { readonly state: number; readonly at: number }[]>()
+    for (const state of states.order) {
+      const actions = keptFrom(state)
+      rows[state] = new Array(actions.length)
+      for (const [at, action] of actions.entries()) {
+        const known = statesOf.get(action) ?? []
+        statesOf.set(action, known)
+        known.push({ state, at })
+      }
+    }
+    for (const [action, from] of statesOf) {
+      const table = makeTable(actionShot(action), actionLie(action), actionHeading(action))
+      for (const { state, at } of from) (rows[state] as KeptRow[])[at] = { action, row: rowOf(table, state) }
+    }
   }
 
   return {
     shots,
     kept,
+    gather: gatherKept,
     size: () => ({ pairs: weighed?.pairCount ?? 0, bytes: weighed?.bytes ?? 0 }),
     startValues() {
       const values = new Float64Array(places.count)
@@ -196,6 +219,11 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       return action >= 0 ? tableOf(action) : null
     },
   }
+}
+
+interface KeptRow {
+  readonly action: number
+  readonly row: StrokeRow
 }
 
 /** How far a value moved; one that stays infinite, because no stroke from there ever ends the hole, did not move. */

@@ -53,6 +53,7 @@ function refined(
     kept,
     tried: REFINED_ACTIONS,
   })
+  problem.gather()
   const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: REFINED_TOLERANCE })
   return { problem, values }
 }
