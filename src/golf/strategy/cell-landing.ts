@@ -1,5 +1,5 @@
 import type { Places } from './places.ts'
-import type { RestTable } from './rest-tables.ts'
+import { type RestTable, restAt } from './rest-table.ts'
 import { outcomeAt, type ShotTable } from './shot-table.ts'
 
 /** The coarse cell in which strike `k` lands from a coarse cell; what leaves the raster lands on its nearest edge. */
@@ -27,7 +27,7 @@ export function restOf(
   row: number,
   coarse: number,
 ): number {
-  if (places.isNearPin[coarse] === 0) return (table.rest[k] as RestTable)[coarse] as number
+  if (places.isNearPin[coarse] === 0) return restAt(places, table.rest[k] as RestTable, coarse)
   const { fine, finePerCoarse } = places
   const fineColumn = finePerCoarse * column + (table.fineDx[k] as number)
   const fineRow = finePerCoarse * row + (table.fineDy[k] as number)

@@ -4,6 +4,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import { area, box, disc, inventedHole, mirrored } from './invented-hole.fixture.ts'
 import { AT_REST, IN_RED, outcomeKind, outcomePlace } from './outcome.ts'
 import { groundOf, type Places, placeAt, placesOf } from './places.ts'
+import { restAt } from './rest-table.ts'
 import { type RestTables, restTables } from './rest-tables.ts'
 
 const LENGTH = 200
@@ -34,9 +35,10 @@ const level = (metres: number): { falling: number; level: number; rising: number
 function runOf(rest: RestTables, x: number, y: number, onFairway: number, onGreen = level(0)): number {
   const landing = placeAt(places, x, y)
   const index = places.greenIndex[landing] as number
-  const outcome = (
-    index < 0 ? rest.tableFor(onFairway, 0)[landing] : rest.greenTablesFor(onGreen)(0)[index]
-  ) as number
+  const outcome =
+    index < 0
+      ? restAt(places, rest.tableFor(onFairway, 0), landing)
+      : restAt(places, rest.greenTablesFor(onGreen)(0), index)
   return (places.y[outcomePlace(places, outcome)] as number) - (places.y[landing] as number)
 }
 
@@ -79,12 +81,12 @@ describe('where a ball comes to rest by the ground it lands on', () => {
   it('stops at sand, is caught by water and slows in rough, the more the longer it is', () => {
     const rest = tables(0)
     const landing = placeAt(places, 0, 108)
-    const inSand = rest.tableFor(30, 0)[landing] as number
+    const inSand = restAt(places, rest.tableFor(30, 0), landing)
     expect([outcomeKind(places, inSand), groundOf(places, outcomePlace(places, inSand))]).toEqual([
       AT_REST,
       'bunker',
     ])
-    const inWater = rest.tableFor(30, 0)[placeAt(places, 0, 138)] as number
+    const inWater = restAt(places, rest.tableFor(30, 0), placeAt(places, 0, 138))
     expect(outcomeKind(places, inWater)).toBe(IN_RED)
     const rough = (['short', 'normal', 'long'] as const).map((length) =>
       runOf(tables(0, 0, length), 40, 60, 24),
@@ -108,9 +110,10 @@ describe('where a ball comes to rest by the ground it lands on', () => {
       const theirs = restTables(other, greenSurface(mirrored(sloped)))
       const rest = (rests: RestTables, of: Places, landing: number, heading: number): [number, number] => {
         const index = of.greenIndex[landing] as number
-        const outcome = (
-          index < 0 ? rests.tableFor(9, heading)[landing] : rests.greenTablesFor(runs)(heading)[index]
-        ) as number
+        const outcome =
+          index < 0
+            ? restAt(of, rests.tableFor(9, heading), landing)
+            : restAt(of, rests.greenTablesFor(runs)(heading), index)
         return [of.x[outcomePlace(of, outcome)] as number, of.y[outcomePlace(of, outcome)] as number]
       }
       for (const place of places.greenPlaces)

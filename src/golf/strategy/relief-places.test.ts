@@ -13,6 +13,7 @@ import { ballSituation } from './relief/ball-situation.ts'
 import { reliefChoices } from './relief/relief-choices.ts'
 import { bestSpot } from './relief/value-of-spot.ts'
 import { reliefPlaces } from './relief-places.ts'
+import { restAt } from './rest-table.ts'
 import { type RestTables, restTables } from './rest-tables.ts'
 import { CELL_METRES, RUN_STEP_METRES } from './settings.ts'
 import { smallHole, threeClubs } from './small-hole.fixture.ts'
@@ -60,7 +61,7 @@ function casesOn(hole: Hole, places: Places, rest: RestTables, count: number): C
     const isUpright = [15.2, 45.3, -30.2, -40.2].some((x) => Math.abs(crossing[0] - x) < 1e-4)
     const square = Math.abs(isUpright ? Math.sin(heading) : Math.cos(heading))
     if (square < Math.SQRT1_2) continue
-    cases.push({ from, ball, crossing, outcome: rest.tableFor(0, heading)[landing] as number })
+    cases.push({ from, ball, crossing, outcome: restAt(places, rest.tableFor(0, heading), landing) })
   }
   return cases
 }
@@ -141,7 +142,7 @@ describe('the value of relief on cells', () => {
       const trouble = { ...troubleOf([0, 0], ball), isFromTee: true }
       const choices = reliefChoices(hole, trouble, ballSituation(hole, trouble), dropper)
       const landing = placeAt(places, ball[0], ball[1])
-      const outcome = model.rest.tableFor(0, Math.atan2(ball[0], ball[1]))[landing] as number
+      const outcome = restAt(places, model.rest.tableFor(0, Math.atan2(ball[0], ball[1])), landing)
       const [kind, at] = [outcomeKind(places, outcome), outcomePlace(places, outcome)]
       // The same strikes and the same player on both: what differs is where the ball is dropped.
       const [exact, cells] = [[], []] as [number[], number[]]

@@ -5,10 +5,8 @@ import type { GreenSurface } from '#golf/course/green-surface.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Places } from './places.ts'
 import { restFrom, runGround } from './rest-from.ts'
+import { type RestTable, restTable } from './rest-table.ts'
 import { GREEN_RUN_STEP_METRES, RUN_HEADING_STEP_DEGREES, RUN_STEP_METRES } from './settings.ts'
-
-/** For each place where a ball may land: what becomes of it. One table holds for one run and one heading. */
-export type RestTable = Int32Array
 
 /** Where balls come to rest, worked out once for each length of run and heading and kept. */
 export interface RestTables {
@@ -43,17 +41,17 @@ export function restTables(
   const headingOf = (index: number): number => (index > headings / 2 ? index - headings : index) * headingStep
 
   function buildTable(steps: number, heading: number): RestTable {
-    return Int32Array.from({ length: places.count }, (_, place) =>
+    return restTable(places, places.count, (place) =>
       restFrom(ground, place, steps * RUN_STEP_METRES, heading, RUN_STEP_METRES),
     )
   }
 
   function buildGreenTable(runs: GreenRuns, heading: number): RestTable {
     const [sin, cos] = [Math.sin(heading), Math.cos(heading)]
-    return Int32Array.from(places.greenPlaces, (place, index) => {
+    return restTable(places, places.greenPlaces.length, (index) => {
       const grade = (ground.riseX[index] as number) * sin + (ground.riseY[index] as number) * cos
       const run = runOnSlope(runs, grade)
-      return restFrom(ground, place, run, heading, GREEN_RUN_STEP_METRES)
+      return restFrom(ground, places.greenPlaces[index] as number, run, heading, GREEN_RUN_STEP_METRES)
     })
   }
 

@@ -12,7 +12,7 @@ import { area, box, CALM_DAY, disc, inventedHole } from './invented-hole.fixture
 import { OUTCOME_KINDS, outcomeKind, outcomePlace } from './outcome.ts'
 import { groundOf } from './places.ts'
 import { restFrom, runGround } from './rest-from.ts'
-import type { RestTable } from './rest-tables.ts'
+import type { RestTable } from './rest-table.ts'
 import { GREEN_RUN_STEP_METRES, RUN_STEP_METRES } from './settings.ts'
 import { shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
@@ -62,15 +62,27 @@ const players = [bag(-5, 'right'), bag(17, 'left'), bag(54, 'right')]
 function withLazyTables(model: HoleModel, rough: 'short' | 'normal' | 'long'): HoleModel {
   const { places } = model
   const running = runGround(places, greenSurface(model.hole), rough)
-  const lazy = (follow: (index: number) => number): RestTable =>
-    new Proxy(new Int32Array(0), { get: (_, index) => follow(Number(index)) })
+  // As `restAt` reads it: the kinds of eight outcomes, and then their places.
+  const lazy = (size: number, follow: (index: number) => number): RestTable =>
+    new Proxy(new Int32Array(0), {
+      get: (_, key) => {
+        const first = 8 * Math.floor(Number(key) / 9)
+        const within = (Number(key) % 9) - 1
+        if (within >= 0) return outcomePlace(places, follow(first + within))
+        let kinds = 0
+        for (let bits = 0; bits < 8 && first + bits < size; bits++)
+          kinds |= outcomeKind(places, follow(first + bits)) << (2 * bits)
+        return kinds
+      },
+    })
   return {
     ...model,
     rest: {
       isGreenSloped: true,
-      tableFor: (run, heading) => lazy((place) => restFrom(running, place, run, heading, RUN_STEP_METRES)),
+      tableFor: (run, heading) =>
+        lazy(places.count, (place) => restFrom(running, place, run, heading, RUN_STEP_METRES)),
       greenTablesFor: (runs) => (heading) =>
-        lazy((index) => {
+        lazy(places.greenPlaces.length, (index) => {
           const run = Math.sin(heading) > 0 ? runs.rising : runs.falling
           return restFrom(running, places.greenPlaces[index] as number, run, heading, GREEN_RUN_STEP_METRES)
         }),

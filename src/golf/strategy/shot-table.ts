@@ -11,7 +11,8 @@ import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Canopy } from './canopy.ts'
 import type { Outcome } from './outcome.ts'
 import { fineOffsets, type Places } from './places.ts'
-import type { RestTable, RestTables } from './rest-tables.ts'
+import { type RestTable, restAt } from './rest-table.ts'
+import type { RestTables } from './rest-tables.ts'
 import {
   LEAST_MISHIT_CARRY_SHARE,
   LEAST_SLANT_SHARE,
@@ -236,7 +237,7 @@ function eachRun(runs: GreenRuns, change: (metres: number) => number): GreenRuns
 /** What becomes of strike `k` that lands in a place: an outcome number. */
 export function outcomeAt(places: Places, table: ShotTable, k: number, landing: number): Outcome {
   const onGreen = places.greenIndex[landing] as number
-  return (
-    onGreen < 0 ? (table.rest[k] as RestTable)[landing] : (table.restOnGreen[k] as RestTable)[onGreen]
-  ) as number
+  return onGreen < 0
+    ? restAt(places, table.rest[k] as RestTable, landing)
+    : restAt(places, table.restOnGreen[k] as RestTable, onGreen)
 }

@@ -3,6 +3,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Outcome } from './outcome.ts'
 import type { Places } from './places.ts'
+import { restAt } from './rest-table.ts'
 import type { RestTables } from './rest-tables.ts'
 import { LOW_GROWTH_METRES, OPENING_METRES, RUN_HEADING_STEP_DEGREES, SLANT_STEP_METRES } from './settings.ts'
 import type { Slant } from './slant.ts'
@@ -76,7 +77,7 @@ export function slantTables(hole: Hole, places: Places, states: States, rest: Re
       if (before < LEAST_LEFT) return
       const caught = before * chance
       left[from] = before - caught
-      const outcome = falls[under] as Outcome
+      const outcome = restAt(places, falls, under)
       const open = catches[(last[from] as number) - 1]
       if (open?.stretch !== stretch)
         last[from] = catches.push({ from, stretch, outcome, chance: caught, most: caught })

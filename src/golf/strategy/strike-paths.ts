@@ -1,4 +1,4 @@
-import type { RestTable } from './rest-tables.ts'
+import type { RestTable } from './rest-table.ts'
 
 /** How the strikes of one shot fly, as far as what stands in their way asks for it. Ways run straight to the landing. */
 export interface StrikePaths {

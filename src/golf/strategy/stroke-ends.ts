@@ -1,7 +1,7 @@
 import type { HoleGround } from './hole-model.ts'
 import { emptyPassage, passCrownsInto } from './pass-crowns.ts'
 import { placeAt } from './places.ts'
-import type { RestTable } from './rest-tables.ts'
+import { type RestTable, restAt } from './rest-table.ts'
 import { outcomeAt, type ShotTable } from './shot-table.ts'
 
 /**
@@ -40,7 +40,7 @@ export function strokeEnds(
     const endX = x + share * (dx[k] as number)
     const endY = y + share * (dy[k] as number)
     const place = placeAt(places, endX, endY)
-    outcome.push(falls === null ? outcomeAt(places, table, k, place) : (falls[place] as number))
+    outcome.push(falls === null ? outcomeAt(places, table, k, place) : restAt(places, falls, place))
     weight.push(chance)
     strike.push(k)
     atX.push(endX)

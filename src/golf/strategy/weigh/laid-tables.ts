@@ -2,7 +2,7 @@ import type { KernelMemory } from '#numbers/kernels/kernel-memory.ts'
 import { BLOCK, LANDING, SLANT } from '#numbers/kernels/weigh-layout.ts'
 import type { OutcomeCosts } from '../outcome-costs.ts'
 import type { Places } from '../places.ts'
-import type { RestTable } from '../rest-tables.ts'
+import { type RestTable, restAt } from '../rest-table.ts'
 import type { SlantTable } from '../slant-tables.ts'
 
 /**
@@ -41,21 +41,22 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
   const landings: number[] = []
   const numbers = new Map<RestTable, Map<SlantTable | null, number>>()
 
-  function noteSpecials(outcomes: Int32Array): void {
-    for (const outcome of outcomes) if (costs.isSpecial[outcome] === 1) specials.add(outcome)
+  function noteSpecial(outcome: number): void {
+    if (costs.isSpecial[outcome] === 1) specials.add(outcome)
   }
 
   function green(table: RestTable): number {
     const known = greens.get(table)
     if (known !== undefined) return known
-    noteSpecials(table)
-    const address = memory.place(table)
+    const rests = Int32Array.from(places.greenPlaces, (_, index) => restAt(places, table, index))
+    rests.forEach(noteSpecial)
+    const address = memory.place(rests)
     greens.set(table, address)
     return address
   }
 
   function laySlant(table: SlantTable): number {
-    noteSpecials(table.outcome)
+    table.outcome.forEach(noteSpecial)
     const cells = Int32Array.from(table.cell, (cell) => turned[cell] as number)
     const slots = new Uint16Array(columns * (rows + BLOCK) + BLOCK)
     for (const [number, cell] of cells.entries()) slots[cell + Math.floor(cell / rows) * BLOCK] = number + 1
@@ -93,7 +94,8 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     green,
     landing(rest, down) {
       const byDown = numbers.get(rest) ?? new Map<SlantTable | null, number>()
-      if (byDown.size === 0) noteSpecials(rest)
+      if (byDown.size === 0)
+        for (let place = 0; place < places.count; place++) noteSpecial(restAt(places, rest, place))
       numbers.set(rest, byDown)
       const known = byDown.get(down)
       if (known !== undefined) return known
@@ -111,10 +113,8 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     layRests(landing, address) {
       const rest = rests[landing] as RestTable
       const words = memory.words()
-      const first = address / 4
-      for (let cell = 0; cell < turned.length; cell++)
-        words[first + (turned[cell] as number)] = rest[cell] as number
-      words.set(rest.subarray(turned.length), first + turned.length)
+      for (let place = 0; place < places.count; place++)
+        words[address / 4 + (turned[place] ?? place)] = restAt(places, rest, place)
       words[(landings[landing] as number) / 4 + LANDING.rest] = address
     },
   }
