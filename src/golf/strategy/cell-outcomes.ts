@@ -15,11 +15,13 @@ export function cellOutcomes({
   places,
 }: Pick<HoleGround, 'places'>): (table: ShotTable, cell: number) => CellOutcomes {
   const chances = new Float64Array(places.count * OUTCOME_KINDS)
-  let found: number[] = []
+  const found = new Int32Array(places.count * OUTCOME_KINDS)
+  let count = 0
   const add = (outcome: number, chance: number): void => {
     if (chance === 0) return
-    if (chances[outcome] === 0) found.push(outcome)
-    chances[outcome] = (chances[outcome] as number) + chance
+    const before = chances[outcome] as number
+    if (before === 0) found[count++] = outcome
+    chances[outcome] = before + chance
   }
   const caught = (slant: SlantTable | null, cell: number, chance: number): number => {
     const slot = slant === null ? 0 : (slant.slot[cell] as number)
@@ -31,16 +33,20 @@ export function cellOutcomes({
   return (table, cell) => {
     const row = Math.floor(cell / places.coarse.columns)
     const column = cell - row * places.coarse.columns
-    found = []
+    count = 0
     for (let k = 0; k < table.weight.length; k++) {
       const coarse = coarseLanding(places, table, k, column, row)
       const flown = caught(table.up[k] as SlantTable | null, cell, table.weight[k] as number)
       const left = caught(table.down[k] as SlantTable | null, coarse, flown)
       add(restOf(places, table, k, column, row, coarse), left)
     }
-    const outcome = Int32Array.from(found)
-    const weight = Float64Array.from(found, (one) => chances[one] as number)
-    for (const one of found) chances[one] = 0
+    const outcome = found.slice(0, count)
+    const weight = new Float64Array(count)
+    for (let at = 0; at < count; at++) {
+      const one = outcome[at] as number
+      weight[at] = chances[one] as number
+      chances[one] = 0
+    }
     return { outcome, weight }
   }
 }

@@ -44,19 +44,25 @@ export interface StrokeQuestion {
 /** Fixed-point rounds for the value of the situation itself; each gains the chance of going back once more. */
 const ROUNDS = 60
 
-/**
- * Costs of every shot and line from one exact place, given the values of all places. A stroke that goes back is
- * replayed by the best plan from the same place, so the value of the place stands on both sides: it is found first.
- */
+/** One club on one line, and what may become of its balls. */
+export type TriedStroke = Omit<Candidate, 'strokes'>
+
+/** Costs of every shot and line from one exact place, given the values of all places. */
 export function evaluateStroke(
   model: HoleModel,
   values: Float64Array,
   question: StrokeQuestion,
 ): StrokeEvaluation {
-  const { situation } = question
-  const strikes = strikesOf(question.quadrature)
-  let value = values[placeAt(model.places, situation.x, situation.y)] as number
-  const tried = question.tries
+  return weighTried(model, values, question.situation, triedStrokes(model, question))
+}
+
+/** Lays out every shot and line from one exact place. */
+export function triedStrokes(
+  model: HoleModel,
+  { situation, tries, quadrature }: StrokeQuestion,
+): readonly TriedStroke[] {
+  const strikes = strikesOf(quadrature)
+  return tries
     .filter(({ shot }) => isAllowed(shot, situation.lie, model.player, situation.sit))
     .filter(
       (one, _, allowed) =>
@@ -68,6 +74,19 @@ export function evaluateStroke(
         return { shot, heading, table, ends: strokeEnds(model, table, situation.x, situation.y) }
       }),
     )
+}
+
+/**
+ * What strokes laid out from one place cost, given the values of all places. A stroke that goes back is replayed by the
+ * best plan from the same place, so the value of the place stands on both sides: it is found first.
+ */
+export function weighTried(
+  model: HoleModel,
+  values: Float64Array,
+  situation: Situation,
+  tried: readonly TriedStroke[],
+): StrokeEvaluation {
+  let value = values[placeAt(model.places, situation.x, situation.y)] as number
   model.costs.valuesMoved()
   // Which reliefs are dearer than going back depends on the value, so the shares are taken again until it rests.
   for (let pass = 0; pass < 3; pass++) {

@@ -24,6 +24,10 @@ export interface HoleProblem extends ShortestPathProblem {
   readonly kept: Int32Array
   /** Gathers at once what settling tries from every state. It takes less memory than state by state. */
   gather(): void
+  /** Strokes that settling tries from a state, gathered. */
+  rowsFrom(state: number): readonly StrokeRow[]
+  /** From now on only these states are settled, nearest to the hole first. */
+  settleOnly(some: Int32Array): void
   /** (State, action) pairs that an improvement weighs, and bytes of their memory; 0 before the first. */
   readonly size: () => { readonly pairs: number; readonly bytes: number }
 }
@@ -60,6 +64,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   /** By state: the actions that settling tries, gathered. */
   const rows = new Array<readonly KeptRow[] | undefined>(places.coarseCount)
   let weighed: WeighedHole | null = null
+  let settled = states.order
 
   function makeTable(shot: number, lie: Lie, line: number): ShotTable {
     const of = {
@@ -174,6 +179,10 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     shots,
     kept,
     gather: gatherKept,
+    rowsFrom: (state) => keptRows(state).map(({ row }) => row),
+    settleOnly(some) {
+      settled = some
+    },
     size: () => ({ pairs: weighed?.pairCount ?? 0, bytes: weighed?.bytes ?? 0 }),
     startValues() {
       const values = new Float64Array(places.count)
@@ -200,7 +209,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     settle(values) {
       costs.valuesMoved()
       let largest = 0
-      for (const state of states.order) {
+      for (const state of settled) {
         const here = values[state] as number
         let best = Number.POSITIVE_INFINITY
         for (const { action, row } of keptRows(state)) {

@@ -3,10 +3,17 @@ import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
 import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
-import { type Candidate, evaluateStroke, type Situation, type StrokeEvaluation } from './evaluate-stroke.ts'
+import {
+  type Candidate,
+  type Situation,
+  type StrokeEvaluation,
+  triedStrokes,
+  weighTried,
+} from './evaluate-stroke.ts'
 import { type HoleGround, holeModel } from './hole-model.ts'
 import { type HoleProblem, holeProblem } from './hole-problem.ts'
 import type { NearGreenCorrections } from './near-green-corrections.ts'
+import { reachedStates } from './reached-states.ts'
 import {
   COMPARE_LINE_STEP_DEGREES,
   COMPARE_LINES_DEGREES,
@@ -59,8 +66,7 @@ export function evaluateNeighbour(
   const problem = holeProblem(model, { kept: solved.problem.kept, tried: NEIGHBOUR_ACTIONS, shots })
   const start = problem.startValues()
   for (const state of solved.ground.states.order) start[state] = solved.values[state] as number
-  const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: NEIGHBOUR_TOLERANCE })
-  return evaluateStroke(model, values, {
+  const tried = triedStrokes(model, {
     situation,
     quadrature: COMPARE_QUADRATURE,
     tries: best.map((candidate) => ({
@@ -68,6 +74,16 @@ export function evaluateNeighbour(
       headings: isOnTheSameLine ? [candidate.heading] : headingsAbout(candidate.heading),
     })),
   })
+  problem.settleOnly(
+    reachedStates(
+      model,
+      tried.map(({ ends }) => ends),
+      problem.rowsFrom,
+      start,
+    ),
+  )
+  const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: NEIGHBOUR_TOLERANCE })
+  return weighTried(model, values, situation, tried)
 }
 
 function headingsAbout(heading: number): number[] {

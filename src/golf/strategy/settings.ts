@@ -83,6 +83,8 @@ export const COMPARE_LINES_DEGREES = 10
 export const COMPARE_QUADRATURE = { good: 192, mishit: 64 } as const
 /** Of the kept actions, so many are tried in a neighbouring problem. */
 export const NEIGHBOUR_ACTIONS = 3
+/** States that balls come to with a smaller chance than this keep their value in a neighbouring problem. */
+export const LEAST_REACH = 1e-4
 /** Values of a neighbouring problem are settled this far, strokes: a tenth of what is called too close. */
 export const NEIGHBOUR_TOLERANCE = 1e-3
 /** Bellman residual at which a hole counts as solved, strokes. */
