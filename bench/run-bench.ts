@@ -8,6 +8,7 @@ import { greenPutting, greenRolls } from '../src/golf/player/green-putting.ts'
 import { holeConditions } from '../src/golf/strategy/hole-conditions.ts'
 import { holeGround, holeModel } from '../src/golf/strategy/hole-model.ts'
 import { holeProblem } from '../src/golf/strategy/hole-problem.ts'
+import { type RestTable, restAt } from '../src/golf/strategy/rest-table.ts'
 import { restTables } from '../src/golf/strategy/rest-tables.ts'
 import { RUN_HEADING_STEP_DEGREES, SOLVE_TOLERANCE } from '../src/golf/strategy/settings.ts'
 import { isLow, shotsOf } from '../src/golf/strategy/shots.ts'
@@ -80,12 +81,16 @@ const greenTables = (reachMetres: number): Timed<null> => {
 }
 const ground = holeGround(hole)
 const model = holeModel(ground, player, day)
+/** A table is worked out as it is read. */
+function readAll(table: RestTable, size: number): void {
+  for (let index = 0; index < size; index++) restAt(ground.places, table, index)
+}
 const restOfOneRun: Timed<ReturnType<typeof restTables>> = {
   name: `rest tables, one run of ${RUN_METRES} m, all headings`,
   prepare: () => restTables(ground.places, greenSurface(hole)),
   run: (rest) => {
     for (let degrees = 0; degrees < 360; degrees += RUN_HEADING_STEP_DEGREES)
-      rest.tableFor(RUN_METRES, (degrees * Math.PI) / 180)
+      readAll(rest.tableFor(RUN_METRES, (degrees * Math.PI) / 180), ground.places.count)
   },
 }
 const greenTablesOfOneLanding: Timed<ReturnType<typeof restTables>> = {
@@ -93,7 +98,10 @@ const greenTablesOfOneLanding: Timed<ReturnType<typeof restTables>> = {
   prepare: () => restTables(ground.places, greenSurface(hole)),
   run: (rest) => {
     for (let degrees = 0; degrees < 360; degrees += RUN_HEADING_STEP_DEGREES)
-      rest.greenTablesFor({ falling: 4, level: 2, rising: -1 })((degrees * Math.PI) / 180)
+      readAll(
+        rest.greenTablesFor({ falling: 4, level: 2, rising: -1 })((degrees * Math.PI) / 180),
+        ground.places.greenPlaces.length,
+      )
   },
 }
 const started = (): { problem: ReturnType<typeof holeProblem>; values: Float64Array } => {

@@ -28,7 +28,10 @@ export function reachedStates(
 
   function end(outcome: number, share: number): void {
     const place = outcomePlace(places, outcome)
-    if (costs.isSpecial[outcome] === 0) return comeTo(place, share)
+    if (costs.isSpecial[outcome] === 0) {
+      comeTo(place, share)
+      return
+    }
     if (costs.isKnown[outcome] === 0) costs.workOut(outcome, values)
     comeTo(place, share * (costs.played[outcome] as number))
     const drop = costs.drop[outcome] as number

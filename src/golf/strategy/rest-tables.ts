@@ -8,7 +8,7 @@ import { restFrom, runGround } from './rest-from.ts'
 import { type RestTable, restTable } from './rest-table.ts'
 import { GREEN_RUN_STEP_METRES, RUN_HEADING_STEP_DEGREES, RUN_STEP_METRES } from './settings.ts'
 
-/** Where balls come to rest, worked out once for each length of run and heading and kept. */
+/** Where balls come to rest, a table for each length of run and heading, kept. */
 export interface RestTables {
   /**
    * By place, for balls that land off the green. `runMetres`: run on a level fairway as firm as today; `heading`: radians

@@ -58,31 +58,21 @@ const bag = (handicapIndex: number, hand: 'right' | 'left'): Player =>
   })
 const players = [bag(-5, 'right'), bag(17, 'left'), bag(54, 'right')]
 
-/** The same model with a run followed for each ball alone: laying a table over every place for a single ball takes too long. */
+/** The same model with a run followed for each ball alone: keeping a table of every place for a single ball takes too much room. */
 function withLazyTables(model: HoleModel, rough: 'short' | 'normal' | 'long'): HoleModel {
   const { places } = model
   const running = runGround(places, greenSurface(model.hole), rough)
-  // As `restAt` reads it: the kinds of eight outcomes, and then their places.
-  const lazy = (size: number, follow: (index: number) => number): RestTable =>
-    new Proxy(new Int32Array(0), {
-      get: (_, key) => {
-        const first = 8 * Math.floor(Number(key) / 9)
-        const within = (Number(key) % 9) - 1
-        if (within >= 0) return outcomePlace(places, follow(first + within))
-        let kinds = 0
-        for (let bits = 0; bits < 8 && first + bits < size; bits++)
-          kinds |= outcomeKind(places, follow(first + bits)) << (2 * bits)
-        return kinds
-      },
-    })
+  const lazy = (follow: RestTable['follow']): RestTable => ({
+    words: new Proxy(new Int32Array(0), { get: () => places.count, set: () => true }),
+    follow,
+  })
   return {
     ...model,
     rest: {
       isGreenSloped: true,
-      tableFor: (run, heading) =>
-        lazy(places.count, (place) => restFrom(running, place, run, heading, RUN_STEP_METRES)),
+      tableFor: (run, heading) => lazy((place) => restFrom(running, place, run, heading, RUN_STEP_METRES)),
       greenTablesFor: (runs) => (heading) =>
-        lazy(places.greenPlaces.length, (index) => {
+        lazy((index) => {
           const run = Math.sin(heading) > 0 ? runs.rising : runs.falling
           return restFrom(running, places.greenPlaces[index] as number, run, heading, GREEN_RUN_STEP_METRES)
         }),
