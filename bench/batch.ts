@@ -1,11 +1,13 @@
 // A round of the example course for many players as `marram plan` does it: wall time with one thread and with two, peak
 // memory, and how soon a plan in the middle of its work is stopped. Takes minutes, so it stands beside `npm run bench`:
-// `npm run bench-batch -- [--players 40] [--json]`.
+// `npm run bench-batch -- [--players 40] [--hole REF] [--json]`; for fewer players than 40 it says what 40 would take by what
+// each further player took, and calls that extrapolated.
 import { spawn, spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
 import { stopFigures } from './stop-figures.ts'
 
 /** One figure of a batch: wall time, memory, or a speed-up, which is a ratio of two wall times of the same run. */
@@ -23,29 +25,48 @@ const COURSE = join(ROOT, 'examples/sandrel-ness.course.geojson')
 const PACE = ['--no-flips', '--draws', '0']
 /** Enough that both threads have many holes, few enough for a coffee. */
 const PLAYERS = 2
+/** A batch of the size that a club asks for. */
+const MANY_PLAYERS = 40
 
-/** Plans every hole for so many invented players, from scratch to near 36, with one thread and with two. */
-export async function batchFigures(players: number = PLAYERS): Promise<BatchFigure[]> {
+/** Plans every hole, or one, for so many invented players, from scratch to near 36, with one thread and with two. */
+export async function batchFigures(players: number = PLAYERS, hole: string = 'all'): Promise<BatchFigure[]> {
   const folder = mkdtempSync(join(tmpdir(), 'marram-bench-'))
   try {
     const built = spawnSync(process.execPath, ['tools/build.mjs', join(ROOT, 'dist/bench')], { cwd: ROOT })
     if (built.status !== 0) throw new Error(`the bundle was not built: ${built.stderr}`)
     const files = Array.from({ length: players }, (_, index) => invented(folder, index, players))
-    const one = await planned(files, 1)
-    const two = await planned(files, 2)
-    const what = `${one.plans / players} holes × ${players} players`
-    const [alone, both] = [`${what}, 1 thread`, `${what}, 2 threads`]
+    const one = await planned(files, hole, 1)
+    const two = await planned(files, hole, 2)
+    const nameOf = (count: number): string => `holes × players: ${one.plans / players} × ${count}`
+    const [alone, both] = [`${nameOf(players)}, 1 thread`, `${nameOf(players)}, 2 threads`]
     return [
       figure(alone, 'ms', one.milliseconds),
       { ...figure(both, 'ms', two.milliseconds), ratio: two.milliseconds / one.milliseconds, against: alone },
       figure('speed-up of 2 threads over 1', '×', one.milliseconds / two.milliseconds),
       figure(`peak memory, ${alone}`, 'MB', one.megabytes),
       figure(`peak memory, ${both}`, 'MB', two.megabytes),
+      ...(players > 1 ? await growth() : []),
       ...(await stopFigures()).flatMap(({ name, middle, percentile95 }) => [
         figure(name, 'ms', middle),
         figure(`${name}, 95th percentile`, 'ms', percentile95),
       ]),
     ]
+
+    /** Half of the players beside all of them: what each further one takes, and so what many would. */
+    async function growth(): Promise<BatchFigure[]> {
+      const count = Math.floor(players / 2)
+      const { milliseconds } = await planned(files.slice(0, count), hole, 2)
+      const few = `${nameOf(count)}, 2 threads`
+      const each = (two.milliseconds - milliseconds) / (players - count)
+      const many = two.milliseconds + (MANY_PLAYERS - players) * each
+      return [
+        figure(few, 'ms', milliseconds),
+        { ...figure('each further player, 2 threads', 'ms', each), ratio: each / milliseconds, against: few },
+        ...(players < MANY_PLAYERS
+          ? [figure(`${nameOf(MANY_PLAYERS)}, 2 threads, extrapolated`, 'ms', many)]
+          : []),
+      ]
+    }
   } finally {
     rmSync(folder, { recursive: true, force: true })
     rmSync(join(ROOT, 'dist/bench'), { recursive: true, force: true })
@@ -65,6 +86,7 @@ const SAY_PEAK = `data:text/javascript,${encodeURIComponent(
 /** One run of the command line as a person would start it. */
 async function planned(
   files: readonly string[],
+  hole: string,
   workers: number,
 ): Promise<{ readonly milliseconds: number; readonly megabytes: number; readonly plans: number }> {
   const players = files.flatMap((file) => ['--player', file])
@@ -73,7 +95,7 @@ async function planned(
     COURSE,
     ...players,
     '--hole',
-    'all',
+    hole,
     ...PACE,
     '--workers',
     String(workers),
@@ -113,9 +135,11 @@ function invented(folder: string, index: number, players: number): string {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const place = process.argv.indexOf('--players')
-  const figures = await batchFigures(place < 0 ? PLAYERS : Number(process.argv[place + 1]))
-  if (process.argv.includes('--json')) console.log(JSON.stringify(figures, null, 2))
+  const { values } = parseArgs({
+    options: { players: { type: 'string' }, hole: { type: 'string' }, json: { type: 'boolean' } },
+  })
+  const figures = await batchFigures(values.players ? Number(values.players) : PLAYERS, values.hole)
+  if (values.json) console.log(JSON.stringify(figures, null, 2))
   else
     for (const { name, unit, median } of figures)
       console.log(`${name.padEnd(52)} ${median.toFixed(unit === '×' ? 2 : 0).padStart(9)} ${unit}`)
