@@ -31,7 +31,7 @@ struct landing {
   uint32_t sum, back, dear, nearSum, nearBack, nearDear, relief, nearRelief;
 };
 struct slant {
-  uint32_t slot, cells, left, first, outcome, chance;
+  uint32_t met, before, cells, left, first, outcome, chance;
   int32_t count;
   uint32_t sum, back;
 };
@@ -65,8 +65,18 @@ static void catchOf(const struct slant *slant, int number, float dear) {
   }
 }
 
+static inline int metStride(void) { return (F->columns + BLOCK + 31) / 32; }
+
 static inline int slotOf(const struct slant *slant, int row, int column) {
-  return ((uint16_t *)(memory + slant->slot))[row * (F->columns + BLOCK) + column];
+  const int at = row * metStride() + column / 32;
+  const uint32_t met = WORDS(slant->met)[at], bit = 1u << (column & 31);
+  return met & bit ? WORDS(slant->before)[at] + __builtin_popcount(met & (bit - 1)) + 1 : 0;
+}
+
+static inline int isAnyMet(const struct slant *slant, int row, int column) {
+  uint32_t met;
+  memcpy(&met, memory + slant->met + 4 * row * metStride() + column / 8, 4);
+  return (met >> (column & 7) & 0xffff) != 0;
 }
 
 static void layNear(struct landing *L) {
@@ -262,12 +272,7 @@ static void weighAction(int action, uint32_t groups, int groupCount, uint32_t se
         const struct group *group = (struct group *)(memory + groups) + at;
         const struct slant *slant = at == groupCount || !group->slant ? NULL : (struct slant *)(memory + group->slant);
         int isCaught = 0;
-        if (slant) {
-          const uint16_t *slots = (uint16_t *)(memory + slant->slot) + state;
-          uint16_t any = 0;
-          for (int lane = 0; lane < BLOCK; lane++) any |= slots[lane];
-          isCaught = any != 0;
-        }
+        if (slant) isCaught = isAnyMet(slant, row, column);
         const float next = at == groupCount ? -1 : group->weight;
         if (next != weight || isCaught || isOwn) {
           s += g * weight;
@@ -325,9 +330,8 @@ static void weighAction(int action, uint32_t groups, int groupCount, uint32_t se
         }
         if (!isCaught) continue;
         const float strikes = (group->last - group->first) / sizeof(struct strike);
-        const uint16_t *slots = (uint16_t *)(memory + slant->slot) + state;
         for (int lane = 0; lane < BLOCK; lane++) {
-          const int slot = slots[lane];
+          const int slot = slotOf(slant, row, column + lane);
           lanesShare[lane] = slot ? FIGURES(slant->left)[slot - 1] : 1;
           lanes[lane] = slot ? strikes * FIGURES(slant->sum)[slot - 1] : 0;
           lanesBack[lane] = slot ? strikes * FIGURES(slant->back)[slot - 1] : 0;

@@ -41,15 +41,16 @@ export const L_RELIEF: usize = 44
 export const L_NEAR_RELIEF: usize = 48
 
 // A slant: what catches balls on it, by cell.
-export const S_SLOT: usize = 0
-export const S_CELLS: usize = 4
-export const S_LEFT: usize = 8
-export const S_FIRST: usize = 12
-export const S_OUTCOME: usize = 16
-export const S_CHANCE: usize = 20
-export const S_COUNT: usize = 24
-export const S_SUM: usize = 28
-export const S_BACK: usize = 32
+export const S_MET: usize = 0
+export const S_BEFORE: usize = 4
+export const S_CELLS: usize = 8
+export const S_LEFT: usize = 12
+export const S_FIRST: usize = 16
+export const S_OUTCOME: usize = 20
+export const S_CHANCE: usize = 24
+export const S_COUNT: usize = 28
+export const S_SUM: usize = 32
+export const S_BACK: usize = 36
 
 // A strike, and a group of strikes that leave on one slant.
 export const STRIKE_BYTES: usize = 20
@@ -102,7 +103,19 @@ export const ONE_BY_ONE: f32 = 3e38
   return (stride + BLOCK - 1) / BLOCK
 }
 
+/** Words of a row of bits, one for every cell and for the copies of the edge. */
+@inline export function metStride(frame: usize): i32 {
+  return (word(frame + COLUMNS) + BLOCK + 31) >> 5
+}
+/** 0 where a slant meets nothing, else one more than the cell's number: the bits that are set before its own. */
 @inline export function slotOf(frame: usize, slant: usize, row: i32, column: i32): i32 {
-  const at = ((row * (word(frame + COLUMNS) + BLOCK) + column) as usize) << 1
-  return load<u16>(address(slant + S_SLOT) + at) as i32
+  const at = row * metStride(frame) + (column >> 5)
+  const met = wordAt(address(slant + S_MET), at)
+  const bit = 1 << (column & 31)
+  return (met & bit) == 0 ? 0 : wordAt(address(slant + S_BEFORE), at) + popcnt(met & (bit - 1)) + 1
+}
+/** Whether a slant meets any of the {@link BLOCK} cells from one on: their bits lie in three bytes. */
+@inline export function isAnyMet(frame: usize, slant: usize, row: i32, column: i32): bool {
+  const from = address(slant + S_MET) + ((row * metStride(frame)) << 2) + (column >> 3)
+  return ((load<u32>(from) >> (column & 7)) & 0xffff) != 0
 }

@@ -28,7 +28,6 @@ import {
   L_NEAR_DEAR,
   L_RELIEF,
   L_NEAR_RELIEF,
-  S_SLOT,
   S_LEFT,
   S_SUM,
   S_BACK,
@@ -53,6 +52,8 @@ import {
   figureAt,
   setFigure,
   stretches,
+  slotOf,
+  isAnyMet,
 } from './layout'
 import { addOutcome, shareBack, clearBack } from './outcome'
 import { landOne } from './one-by-one'
@@ -166,8 +167,7 @@ export function weighAction(
         const slant = group == groupCount ? 0 : address(struck + G_SLANT)
         let isCaught = false
         if (slant != 0) {
-          const slots = address(slant + S_SLOT) + (state >> 1)
-          isCaught = v128.any_true(v128.or(v128.load(slots), v128.load(slots, 16)))
+          isCaught = isAnyMet(frame, slant, row, column)
         }
         const next: f32 = group == groupCount ? -1 : load<f32>(struck + G_WEIGHT)
         if (next != weight || isCaught || isOwn) {
@@ -276,7 +276,7 @@ export function weighAction(
         if (!isCaught) continue
         const strikes = ((lastStrike - address(struck + G_FIRST)) / STRIKE_BYTES) as f32
         for (let lane = 0; lane < BLOCK; lane++) {
-          const slot = load<u16>(address(slant + S_SLOT) + (state >> 1) + ((lane as usize) << 1)) as i32
+          const slot = slotOf(frame, slant, row, column + lane)
           setFigure(lanesShare, lane, slot == 0 ? 1 : figureAt(address(slant + S_LEFT), slot - 1))
           setFigure(lanes, lane, slot == 0 ? 0 : strikes * figureAt(address(slant + S_SUM), slot - 1))
           setFigure(lanesBack, lane, slot == 0 ? 0 : strikes * figureAt(address(slant + S_BACK), slot - 1))

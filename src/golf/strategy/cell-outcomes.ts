@@ -1,8 +1,9 @@
 import { coarseLanding, restOf } from './cell-landing.ts'
 import type { HoleGround } from './hole-model.ts'
 import { OUTCOME_KINDS } from './outcome.ts'
+import { restAt } from './rest-table.ts'
 import type { ShotTable } from './shot-table.ts'
-import type { SlantTable } from './slant-tables.ts'
+import { leftOf, type SlantTable, slotOf } from './slant-table.ts'
 
 /** What becomes of the balls of one stroke: each outcome once, with its chance; chances add up to 1. */
 export interface CellOutcomes {
@@ -24,11 +25,11 @@ export function cellOutcomes({
     chances[outcome] = before + chance
   }
   const caught = (slant: SlantTable | null, cell: number, chance: number): number => {
-    const slot = slant === null ? 0 : (slant.slot[cell] as number)
+    const slot = slant === null ? 0 : slotOf(slant, cell)
     if (slant === null || slot === 0) return chance
     for (let at = slant.first[slot - 1] as number; at < (slant.first[slot] as number); at++)
-      add(slant.outcome[at] as number, chance * (slant.chance[at] as number))
-    return chance * (slant.left[slot - 1] as number)
+      add(restAt(places, slant.outcome, at), chance * (slant.chance[at] as number))
+    return chance * leftOf(slant, slot - 1)
   }
   return (table, cell) => {
     const row = Math.floor(cell / places.coarse.columns)

@@ -30,6 +30,17 @@ export function restTable(places: Places, size: number, follow: (index: number) 
   return { words, follow }
 }
 
+/** A table of outcomes that are all known. It holds on to nothing but them. */
+export function knownRests(places: Places, outcomes: Int32Array): RestTable {
+  const table = restTable(places, outcomes.length, (index) => outcomes[index] as number)
+  for (let index = 0; index < outcomes.length; index++) restAt(places, table, index)
+  return { words: table.words, follow: beyond }
+}
+
+function beyond(index: number): never {
+  throw new RangeError(`no outcome has the number ${index}`)
+}
+
 /** What becomes of a ball that lands in a place, or on the green in the place of a number. */
 export function restAt(places: Places, table: RestTable, index: number): Outcome {
   const { words } = table

@@ -21,7 +21,8 @@ import {
 } from './settings.ts'
 import { isLow, type Shot } from './shots.ts'
 import { type Slant, slantOf } from './slant.ts'
-import type { SlantTable, SlantTables } from './slant-tables.ts'
+import type { SlantTable } from './slant-table.ts'
+import type { SlantTables } from './slant-tables.ts'
 import { type StrikePaths, strikePaths } from './strike-paths.ts'
 import type { Strikes } from './strikes.ts'
 

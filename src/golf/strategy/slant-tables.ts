@@ -7,20 +7,8 @@ import { restAt } from './rest-table.ts'
 import type { RestTables } from './rest-tables.ts'
 import { LOW_GROWTH_METRES, OPENING_METRES, RUN_HEADING_STEP_DEGREES, SLANT_STEP_METRES } from './settings.ts'
 import type { Slant } from './slant.ts'
+import { type Catch, type SlantTable, slantTable } from './slant-table.ts'
 import type { States } from './states.ts'
-
-/** What catches balls on one slant along one heading, for every coarse cell that it starts from. */
-export interface SlantTable {
-  /** By cell: 0 where nothing is in the way, else one more than the cell's number in the arrays below. */
-  readonly slot: Uint16Array
-  readonly cell: Int32Array
-  /** Chance that nothing catches a ball. */
-  readonly left: Float64Array
-  /** Catches of number `n` are `first[n]` to `first[n + 1] - 1`: what becomes of the ball, and with which chance. */
-  readonly first: Int32Array
-  readonly outcome: Int32Array
-  readonly chance: Float32Array
-}
 
 /** Tables of what stands over a hole, made when they are first asked for and kept. */
 export interface SlantTables {
@@ -30,8 +18,7 @@ export interface SlantTables {
   tableFor(slant: Slant, heading: number): SlantTable | null
 }
 
-interface Catch {
-  readonly from: number
+interface OpenCatch extends Catch {
   /** Number of the stretch of the way that it gathers, and the likeliest step's outcome in it. */
   readonly stretch: number
   outcome: Outcome
@@ -62,7 +49,7 @@ export function slantTables(hole: Hole, places: Places, states: States, rest: Re
   function make(slant: Slant, heading: number): SlantTable | null {
     const left = new Float64Array(places.coarseCount).fill(1)
     const falls = rest.tableFor(0, heading)
-    const catches: Catch[] = []
+    const catches: OpenCatch[] = []
     /** By cell: one more than the number of its last catch. */
     const last = new Int32Array(places.coarseCount)
     let stretch = 0
@@ -136,7 +123,7 @@ export function slantTables(hole: Hole, places: Places, states: States, rest: Re
           meet(column, row, underRow * columns + underColumn, chance)
         }
     }
-    return catches.length === 0 ? null : sorted(places.coarseCount, catches)
+    return catches.length === 0 ? null : slantTable(places, catches)
   }
 
   return {
@@ -167,50 +154,6 @@ function chanceOf(crown: Crown | null, height: number, isDown: boolean, metres: 
 const LEAST_LEFT = 2e-3
 /** Catches on so many metres of the way are gathered. */
 const CATCH_METRES = 9
-
-/** Most cells that a slant may be met from: they are numbered in half words. */
-const MOST_SLOTS = 65535
-
-/** Catches by the cell that they are seen from, each cell's in the order of the ball's way. */
-function sorted(count: number, catches: readonly Catch[]): SlantTable {
-  const slot = new Uint16Array(count)
-  for (const { from } of catches) slot[from] = 1
-  const cell: number[] = []
-  for (let at = 0; at < count; at++) if (slot[at] === 1) slot[at] = cell.push(at)
-  if (cell.length > MOST_SLOTS)
-    throw new RangeError(`${cell.length} cells are met on one slant; at most ${MOST_SLOTS} can be`)
-  const first = new Int32Array(cell.length + 1)
-  for (const { from } of catches) first[slot[from] as number] = (first[slot[from] as number] as number) + 1
-  for (let number = 1; number <= cell.length; number++)
-    first[number] = (first[number] as number) + (first[number - 1] as number)
-  const next = first.slice()
-  const outcome = new Int32Array(catches.length)
-  const chance = new Float32Array(catches.length)
-  for (const one of catches) {
-    const number = (slot[one.from] as number) - 1
-    const at = next[number] as number
-    next[number] = at + 1
-    outcome[at] = one.outcome
-    chance[at] = one.chance
-  }
-  return {
-    slot,
-    cell: Int32Array.from(cell),
-    left: Float64Array.from(cell, (_, number) =>
-      leftOf(chance, first[number] as number, first[number + 1] as number),
-    ),
-    first,
-    outcome,
-    chance,
-  }
-}
-
-/** What the chances of some catches leave of 1, to the last digit: the chances are rounded. */
-function leftOf(chance: Float32Array, from: number, to: number): number {
-  let left = 1
-  for (let at = from; at < to; at++) left -= chance[at] as number
-  return left
-}
 
 function held(index: number, size: number): number {
   return Math.min(size - 1, Math.max(0, index))

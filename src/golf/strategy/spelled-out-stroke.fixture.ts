@@ -1,7 +1,9 @@
 import { cellIndex } from '#numbers/raster/raster.ts'
 import type { HoleModel } from './hole-model.ts'
 import { reliefPlaces } from './relief-places.ts'
+import { restAt } from './rest-table.ts'
 import { outcomeAt, type ShotTable } from './shot-table.ts'
+import { metCells } from './slant-table.ts'
 
 /** One thing that may become of a stroke from the middle of a cell, with its chance; chances of one stroke add up to 1. */
 export type Fate =
@@ -67,12 +69,12 @@ function endsOf(
     [table.up[k], cell],
     [table.down[k], landed],
   ] as const) {
-    const number = slant ? slant.cell.indexOf(from) : -1
+    const number = slant ? metCells(slant).indexOf(from) : -1
     if (!slant || number < 0) continue
     const before = weight
     for (let at = slant.first[number] as number; at < (slant.first[number + 1] as number); at++) {
       const caught = before * (slant.chance[at] as number)
-      ends.push({ weight: caught, outcome: slant.outcome[at] as number })
+      ends.push({ weight: caught, outcome: restAt(places, slant.outcome, at) })
       weight -= caught
     }
   }

@@ -1,8 +1,10 @@
 import { coarseLanding, restOf } from './cell-landing.ts'
 import type { HoleGround } from './hole-model.ts'
 import type { OutcomeCosts } from './outcome-costs.ts'
+import type { Places } from './places.ts'
+import { restAt } from './rest-table.ts'
 import type { ShotTable } from './shot-table.ts'
-import type { SlantTable } from './slant-tables.ts'
+import { leftOf, type SlantTable, slotOf } from './slant-table.ts'
 import type { StrokeEnds } from './stroke-ends.ts'
 
 /** From this share on every ball goes back: the shot never ends the hole. Below one by more than the rounding of a sum of weights. */
@@ -32,9 +34,9 @@ export function costFromCell(
     const coarse = coarseLanding(places, table, k, column, row)
     const rising = up[k] as SlantTable | null
     let left = weight[k] as number
-    if (rising !== null) left = countCaught(rising, cell, left, costs, values, here)
+    if (rising !== null) left = countCaught(places, rising, cell, left, costs, values, here)
     const falling = down[k] as SlantTable | null
-    if (falling !== null) left = countCaught(falling, coarse, left, costs, values, here)
+    if (falling !== null) left = countCaught(places, falling, coarse, left, costs, values, here)
     // Nothing times what never ends is not a number.
     if (left > 0) count(tally, costs, restOf(places, table, k, column, row, coarse), left, values, here)
   }
@@ -44,6 +46,7 @@ export function costFromCell(
 
 /** Counts what a slant catches of balls that come by with a chance, and returns the chance that is left. */
 function countCaught(
+  places: Places,
   slant: SlantTable,
   cell: number,
   chance: number,
@@ -51,12 +54,19 @@ function countCaught(
   values: Float64Array,
   here: number,
 ): number {
-  const slot = slant.slot[cell] as number
+  const slot = slotOf(slant, cell)
   if (slot === 0) return chance
   const last = slant.first[slot] as number
   for (let at = slant.first[slot - 1] as number; at < last; at++)
-    count(tally, costs, slant.outcome[at] as number, chance * (slant.chance[at] as number), values, here)
-  return chance * (slant.left[slot - 1] as number)
+    count(
+      tally,
+      costs,
+      restAt(places, slant.outcome, at),
+      chance * (slant.chance[at] as number),
+      values,
+      here,
+    )
+  return chance * leftOf(slant, slot - 1)
 }
 
 /** What the present stroke has cost so far. */

@@ -55,18 +55,20 @@ export const LANDING = {
 
 /** What catches balls near the ground, by cell. */
 export const SLANT = {
-  /** Half words by row of `columns` + {@link BLOCK}: 0, or one more than the cell's number. */
-  slot: 0,
-  cells: 1,
-  left: 2,
-  first: 3,
-  outcome: 4,
-  chance: 5,
-  count: 6,
-  /** By number, for balls that leave: what the caught ones cost, and the share of them that goes back. */
-  sum: 7,
-  back: 8,
-  words: 9,
+  /** Rows of bits in words, one for each of `columns` + {@link BLOCK}: 1 where something is in the way. */
+  met: 0,
+  /** By word: how many cells before it are met. The met cells are numbered in this order. */
+  before: 1,
+  cells: 2,
+  left: 3,
+  first: 4,
+  outcome: 5,
+  chance: 6,
+  count: 7,
+  /** By number, for balls that leave: what the caught ones cost, and the share of them that goes back; 0 where none leave. */
+  sum: 8,
+  back: 9,
+  words: 10,
 } as const
 
 /** The relief of an outcome that simply costs the value of a place; and of one that is never dearer than going back. */

@@ -44,8 +44,13 @@ export function weighPlainly(memory: KernelMemory, frame: number): WeighKernel {
 
   function slotOf(slant: number, cell: number): number {
     const row = Math.floor(cell / framed(FRAME.columns))
-    const at = word(slant, SLANT.slot) + 2 * (cell + row * BLOCK)
-    return (memory.bytes()[at] as number) + 256 * (memory.bytes()[at + 1] as number)
+    const column = cell - row * framed(FRAME.columns)
+    const at = row * Math.ceil((framed(FRAME.columns) + BLOCK) / 32) + (column >> 5)
+    const met = word(word(slant, SLANT.met), at)
+    if (((met >>> (column & 31)) & 1) === 0) return 0
+    let slot = word(word(slant, SLANT.before), at) + 1
+    for (let bit = 0; bit < (column & 31); bit++) slot += (met >>> bit) & 1
+    return slot
   }
 
   function landedOutcome(strike: number, column: number, row: number): number {

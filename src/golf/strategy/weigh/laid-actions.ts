@@ -79,7 +79,7 @@ export function laidActions(
       widenRows(landing, held(first + byRows, rows), held(last + byRows, rows) + 1)
       landings.add(landing)
       const weight = table.weight[k] as number
-      const slant = laid.slant(table.up[k] ?? null)
+      const slant = laid.rise(table.up[k] ?? null)
       const key = `${weight} ${slant}`
       const group = groups.get(key) ?? { weight, slant, strikes: [] }
       groups.set(key, group)

@@ -3,15 +3,15 @@ import { BLOCK, LANDING, SLANT } from '#numbers/kernels/weigh-layout.ts'
 import type { OutcomeCosts } from '../outcome-costs.ts'
 import type { Places } from '../places.ts'
 import { type RestTable, restAt } from '../rest-table.ts'
-import type { SlantTable } from '../slant-tables.ts'
+import { leftOf, metCells, type SlantTable } from '../slant-table.ts'
 
 /**
  * Tables of a hole in the kernel's memory, each laid once. The kernel's rows are the columns of the hole: lies follow each
  * other along the hole more than across it, and neighbours of one lie are weighed together.
  */
 export interface LaidTables {
-  /** Address of a slant table; 0 for none. */
-  slant(table: SlantTable | null): number
+  /** Address of the table of a slant on which balls leave; 0 for none. */
+  rise(table: SlantTable | null): number
   /** Number of the landing of a run, heading and way down. Its rows are none yet, and its rests are not laid. */
   landing(rest: RestTable, down: SlantTable | null): number
   /** Copies where balls of a landing rest to an address with room for a word a place; there the kernel reads them from now on. */
@@ -29,6 +29,8 @@ export function turnedCell({ coarse }: Places, cell: number): number {
   const row = Math.floor(cell / coarse.columns)
   return (cell - row * coarse.columns) * coarse.rows + row
 }
+
+const WORD_BITS = 32
 
 /** Lays tables of a hole in a kernel's memory when they are first asked for. */
 export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeCosts): LaidTables {
@@ -56,20 +58,49 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
   }
 
   function laySlant(table: SlantTable): number {
-    table.outcome.forEach(noteSpecial)
-    const cells = Int32Array.from(table.cell, (cell) => turned[cell] as number)
-    const slots = new Uint16Array(columns * (rows + BLOCK) + BLOCK)
-    for (const [number, cell] of cells.entries()) slots[cell + Math.floor(cell / rows) * BLOCK] = number + 1
+    // Numbered anew, in the order of the kernel's cells.
+    const met = metCells(table)
+    const numbers = Array.from(met.keys()).sort((a, b) => turnedMet(a) - turnedMet(b))
+    function turnedMet(number: number): number {
+      return turned[met[number] as number] as number
+    }
+    const cells = Int32Array.from(numbers, turnedMet)
+    const first = new Int32Array(cells.length + 1)
+    const outcome = new Int32Array(table.chance.length)
+    const chance = new Float32Array(table.chance.length)
+    let next = 0
+    for (const [at, number] of numbers.entries()) {
+      for (let from = table.first[number] as number; from < (table.first[number + 1] as number); from++) {
+        outcome[next] = restAt(places, table.outcome, from)
+        chance[next] = table.chance[from] as number
+        next += 1
+      }
+      first[at + 1] = next
+    }
+    outcome.forEach(noteSpecial)
+    const stride = Math.ceil((rows + BLOCK) / WORD_BITS)
+    const bits = new Int32Array(columns * stride)
+    const before = new Int32Array(columns * stride)
+    for (const cell of cells) {
+      const row = Math.floor(cell / rows)
+      const column = cell - row * rows
+      const at = row * stride + (column >> 5)
+      bits[at] = (bits[at] as number) | (1 << (column & 31))
+      if (at + 1 < before.length) before[at + 1] = (before[at + 1] as number) + 1
+    }
+    for (let at = 1; at < before.length; at++)
+      before[at] = (before[at] as number) + (before[at - 1] as number)
     const fields: readonly (readonly [field: number, word: number])[] = [
-      [SLANT.slot, memory.place(new Uint8Array(slots.buffer))],
+      [SLANT.met, memory.place(bits)],
+      [SLANT.before, memory.place(before)],
       [SLANT.cells, memory.place(cells)],
-      [SLANT.left, memory.place(Float32Array.from(table.left))],
-      [SLANT.first, memory.place(table.first)],
-      [SLANT.outcome, memory.place(table.outcome)],
-      [SLANT.chance, memory.place(table.chance)],
+      [SLANT.left, memory.place(Float32Array.from(numbers, (number) => leftOf(table, number)))],
+      [SLANT.first, memory.place(first)],
+      [SLANT.outcome, memory.place(outcome)],
+      [SLANT.chance, memory.place(chance)],
       [SLANT.count, cells.length],
-      [SLANT.sum, memory.allocate(4 * cells.length)],
-      [SLANT.back, memory.allocate(4 * cells.length)],
+      [SLANT.sum, 0],
+      [SLANT.back, 0],
     ]
     return layRecord(SLANT.words, fields)
   }
@@ -87,10 +118,20 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     return known
   }
 
+  function rise(table: SlantTable | null): number {
+    const address = slant(table)
+    if (table === null || memory.words()[address / 4 + SLANT.sum] !== 0) return address
+    const bytes = 4 * (table.first.length - 1)
+    const [sum, back] = [memory.allocate(bytes), memory.allocate(bytes)]
+    memory.words()[address / 4 + SLANT.sum] = sum
+    memory.words()[address / 4 + SLANT.back] = back
+    return address
+  }
+
   return {
     specials,
     landings,
-    slant,
+    rise,
     green,
     landing(rest, down) {
       const byDown = numbers.get(rest) ?? new Map<SlantTable | null, number>()
