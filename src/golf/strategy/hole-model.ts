@@ -23,6 +23,8 @@ export interface HoleGround {
   restFor(rough: Day['rough']): RestTables
   /** What catches balls near the ground, for rough as long as the day says. */
   slantsFor(rough: Day['rough']): SlantTables
+  /** Bytes of the tables of both that have been made so far. */
+  tableBytes(): number
   readonly costs: OutcomeCosts
   readonly canopy: Canopy
   /** Called many times a second while a plan is worked out; what it throws ends the plan. */
@@ -63,6 +65,7 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
       slants.set(rough, known)
       return known
     },
+    tableBytes: () => [...rest.values(), ...slants.values()].reduce((sum, tables) => sum + tables.bytes(), 0),
     costs: outcomeCosts(places, hole.pin, hole.localRules),
     canopy,
     lookUp: () => undefined,

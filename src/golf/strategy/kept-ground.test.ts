@@ -12,4 +12,20 @@ describe('keptGround', () => {
     expect(other.hole.lengthMetres).toBe(130)
     expect(groundOf(inventedHole(120), 12)).not.toBe(first)
   })
+
+  it('lays a hole out anew when its tables have grown too large', () => {
+    const groundOf = keptGround(20_000)
+    const ground = groundOf(inventedHole(120), 12)
+    expect(ground.tableBytes()).toBe(0)
+    ground.restFor('normal').tableFor(10, 0)
+    const one = ground.tableBytes()
+    // Half a word a place, and two bits.
+    expect(one / ground.places.count).toBeCloseTo(2.25, 1)
+    expect(groundOf(inventedHole(120), 12)).toBe(ground)
+    for (let metres = 11; ground.tableBytes() <= 20_000; metres++)
+      ground.restFor('normal').tableFor(metres, 0)
+    const anew = groundOf(inventedHole(120), 12)
+    expect(anew).not.toBe(ground)
+    expect(anew.tableBytes()).toBe(0)
+  })
 })

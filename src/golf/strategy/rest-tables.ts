@@ -17,6 +17,8 @@ export interface RestTables {
   tableFor(runMetres: number, heading: number): RestTable
   /** By number of the place on the green, for balls that land there: they run by the slope where they land. */
   greenTablesFor(runs: GreenRuns): (heading: number) => RestTable
+  /** Bytes of the tables made so far. */
+  bytes(): number
   /** False when the green is level and the runs on a slope are not asked for. */
   readonly isGreenSloped: boolean
 }
@@ -56,6 +58,8 @@ export function restTables(
   }
 
   return {
+    bytes: () =>
+      [...kept.values(), ...keptOnGreen.values()].reduce((sum, { words }) => sum + words.byteLength, 0),
     isGreenSloped: ground.isGreenSloped,
     tableFor(runMetres, heading) {
       const steps = Math.max(0, Math.round(runMetres / RUN_STEP_METRES))

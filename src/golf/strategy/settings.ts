@@ -65,6 +65,9 @@ export const BACK_ON_LINE_METRES = [1, 3, 6, 9, 12, 16, 20, 25, 30, 40, 50, 65, 
 /** A ball is followed back to where it crossed the edge of a penalty area no further than this, metres. */
 export const LONGEST_CROSSING_METRES = 300
 
+/** A ground is kept from one player to the next until its tables take so many bytes: those of two or three bags, of one where woods line the hole. */
+export const MOST_KEPT_TABLE_BYTES = 120e6
+
 /** Draws of the player's pattern that stand for what is not known of it. */
 export const DRAWS = 16
 /** Under this gap in strokes, or this share of draws, it is too close to call; under the second gap it is close. */

@@ -70,6 +70,7 @@ function withLazyTables(model: HoleModel, rough: 'short' | 'normal' | 'long'): H
     ...model,
     rest: {
       isGreenSloped: true,
+      bytes: () => 0,
       tableFor: (run, heading) => lazy((place) => restFrom(running, place, run, heading, RUN_STEP_METRES)),
       greenTablesFor: (runs) => (heading) =>
         lazy((index) => {

@@ -60,6 +60,11 @@ export function slantTable(places: Places, catches: readonly Catch[]): SlantTabl
   }
 }
 
+/** Bytes of a table's numbers. */
+export function slantTableBytes({ isMet, before, first, outcome, chance }: SlantTable): number {
+  return [isMet, before, first, outcome.words, chance].reduce((sum, { byteLength }) => sum + byteLength, 0)
+}
+
 /** 0 where nothing is in the way of balls from a cell, else one more than the cell's number among those that are met. */
 export function slotOf({ isMet, before }: Pick<SlantTable, 'isMet' | 'before'>, cell: number): number {
   const word = isMet[cell >> 5] as number

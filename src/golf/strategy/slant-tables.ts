@@ -7,13 +7,15 @@ import { restAt } from './rest-table.ts'
 import type { RestTables } from './rest-tables.ts'
 import { LOW_GROWTH_METRES, OPENING_METRES, RUN_HEADING_STEP_DEGREES, SLANT_STEP_METRES } from './settings.ts'
 import type { Slant } from './slant.ts'
-import { type Catch, type SlantTable, slantTable } from './slant-table.ts'
+import { type Catch, type SlantTable, slantTable, slantTableBytes } from './slant-table.ts'
 import type { States } from './states.ts'
 
 /** Tables of what stands over a hole, made when they are first asked for and kept. */
 export interface SlantTables {
   /** Height of the highest crown, metres; 0 when nothing stands on the hole. */
   readonly tallest: number
+  /** Bytes of the tables made so far. */
+  bytes(): number
   /** `heading`: radians clockwise from the y axis, of the ball's way; `null` when nothing is in the way of any cell. */
   tableFor(slant: Slant, heading: number): SlantTable | null
 }
@@ -128,6 +130,8 @@ export function slantTables(hole: Hole, places: Places, states: States, rest: Re
 
   return {
     tallest,
+    bytes: () =>
+      [...kept.values()].flat().reduce((sum, table) => sum + (table ? slantTableBytes(table) : 0), 0),
     tableFor(slant, heading) {
       const signed = Math.round(heading / headingStep)
       const index = ((signed % headings) + headings) % headings
