@@ -17,6 +17,7 @@ import { baseline, keepBaseline, lineOf } from './baseline.ts'
 import { windyDay as day, exampleHole, playerWith } from './example.ts'
 import { growthFigures } from './growth-figures.ts'
 import { type Figure, medianMilliseconds, type Timed } from './measure.ts'
+import { nearbyFigures } from './nearby-figures.ts'
 import { solverFigures } from './solver-figures.ts'
 
 const RUNS = 5
@@ -142,6 +143,7 @@ const figures: readonly Figure[] = [
   share(settleSweep, SOLVES),
   ...solverFigures(model),
   ...growthFigures(),
+  ...nearbyFigures({ courseName: 'Bench', hole, player, day }),
 ]
 
 const kept = baseline()

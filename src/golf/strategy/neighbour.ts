@@ -21,7 +21,8 @@ import {
   NEIGHBOUR_ACTIONS,
   NEIGHBOUR_TOLERANCE,
 } from './settings.ts'
-import { shotsRedrawn } from './shots.ts'
+import { type Shot, shotsRedrawn } from './shots.ts'
+import { isTriedAlong } from './stroke-tries.ts'
 
 /** A solved problem from which neighbouring ones start. */
 export interface SolvedHole {
@@ -66,13 +67,21 @@ export function evaluateNeighbour(
   const problem = holeProblem(model, { kept: solved.problem.kept, tried: NEIGHBOUR_ACTIONS, shots })
   const start = problem.startValues()
   for (const state of solved.ground.states.order) start[state] = solved.values[state] as number
+  const shotOf = (candidate: Candidate): Shot =>
+    shots[solved.problem.shots.indexOf(candidate.shot)] ?? candidate.shot
   const tried = triedStrokes(model, {
     situation,
     quadrature: COMPARE_QUADRATURE,
-    tries: best.map((candidate) => ({
-      shot: shots[solved.problem.shots.indexOf(candidate.shot)] ?? candidate.shot,
-      headings: isOnTheSameLine ? [candidate.heading] : headingsAbout(candidate.heading),
-    })),
+    tries: best.map((candidate) => {
+      const shot = shotOf(candidate)
+      const headings = headingsAbout(candidate.heading)
+      return {
+        shot,
+        headings: isOnTheSameLine
+          ? [candidate.heading]
+          : headings.filter((line) => isTriedAlong(model, situation, shot, line)),
+      }
+    }),
   })
   problem.settleOnly(
     reachedStates(

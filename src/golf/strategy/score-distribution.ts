@@ -15,20 +15,37 @@ import type { StrokeEnds } from './stroke-ends.ts'
  */
 export type ScoreChances = readonly Float64Array[]
 
+/** Chances that are worked out anew for some states only, and what they are elsewhere. */
+export interface PartlyKnown {
+  readonly states: Int32Array
+  /** Taken over where the full game is played; not written to. */
+  readonly before: ScoreChances
+}
+
 /** Chances of every score from every place. `values` are those of the solve. */
-export function scoreChances(model: HoleModel, problem: HoleProblem, values: Float64Array): ScoreChances {
-  const { places, states } = model
+export function scoreChances(
+  model: HoleModel,
+  problem: Pick<HoleProblem, 'bestShot'>,
+  values: Float64Array,
+  known?: PartlyKnown,
+): ScoreChances {
+  const { places } = model
+  const states = known?.states ?? model.states.order
   model.costs.valuesMoved()
-  const chances = Array.from({ length: MOST_STROKES + 1 }, () => new Float64Array(places.count))
+  const chances = Array.from({ length: MOST_STROKES + 1 }, (_, strokes) => {
+    const row = new Float64Array(places.count)
+    if (known) for (const state of model.states.order) row[state] = known.before[strokes]?.[state] as number
+    return row
+  })
   shortGameInto(chances, model, values)
   const outcomesOf = cellOutcomes(model)
-  const played = Array.from(states.order, (state) => {
+  const played = Array.from(states, (state) => {
     model.lookUp()
     const table = problem.bestShot(state)
     return table === null ? null : outcomesOf(table, state)
   })
   for (let strokes = 1; strokes <= MOST_STROKES; strokes++)
-    for (const [index, state] of states.order.entries()) {
+    for (const [index, state] of states.entries()) {
       const ends = played[index] as CellOutcomes | null
       if (ends === null) continue
       model.lookUp()

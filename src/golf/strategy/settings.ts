@@ -84,6 +84,11 @@ export const AIM_COSTS_DEGREES = 12
 export const COMPARE_LINE_STEP_DEGREES = 1
 export const COMPARE_LINES_DEGREES = 10
 export const COMPARE_QUADRATURE = { good: 192, mishit: 64 } as const
+/** Lines tried about the last best one when nearly the same is planned again, degrees: a step of the wind or of a hazard hardly turns it further. */
+export const NEARBY_LINES_DEGREES = 1.5
+/** Of the kept actions, so many are tried then; clubs dearer than the plan by more than this are weighed, but what follows them is not settled anew. */
+export const NEARBY_ACTIONS = 2
+export const NEARBY_STROKES = 0.3
 /** Of the kept actions, so many are tried in a neighbouring problem. */
 export const NEIGHBOUR_ACTIONS = 3
 /** States that balls come to with a smaller chance than this keep their value in a neighbouring problem. */

@@ -12,16 +12,23 @@ export function strokeTries(
   situation: Situation,
   stepDegrees: number,
 ): StrokeQuestion['tries'] {
-  const { x, y, stance } = situation
   const { headings, isHampered } = strokeLines(model, situation, stepDegrees)
   return shots
     .filter((shot) => isHampered || !isLow(shot))
     .map((shot) => ({
       shot,
-      headings: headings.filter((line) => {
-        const { heading, total } = centreToday(model, shot, line)
-        const turn = stance ? stanceEffect(stance, shot.loftDegrees, model.player.hand).turn : 0
-        return isOnHole(model, x, y, heading + turn, total)
-      }),
+      headings: headings.filter((line) => isTriedAlong(model, situation, shot, line)),
     }))
+}
+
+/** Whether a shot stays on the hole along a line, radians. */
+export function isTriedAlong(
+  model: HoleModel,
+  { x, y, stance }: Situation,
+  shot: Shot,
+  line: number,
+): boolean {
+  const { heading, total } = centreToday(model, shot, line)
+  const turn = stance ? stanceEffect(stance, shot.loftDegrees, model.player.hand).turn : 0
+  return isOnHole(model, x, y, heading + turn, total)
 }

@@ -1,7 +1,8 @@
 import { Failure } from '#faults/failure.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
 import { keptGround } from '#golf/strategy/kept-ground.ts'
-import { planHole } from '#golf/strategy/plan-hole.ts'
+import { planNearby } from '#golf/strategy/nearby/plan-nearby.ts'
+import { type LayGround, workPlan } from '#golf/strategy/plan-hole.ts'
 import { watchedGround } from '#golf/strategy/watched-ground.ts'
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
 import { DESK_SETTINGS } from '../settings.ts'
@@ -30,19 +31,20 @@ function answer(question: Question, lookUp: () => void): Answered {
     const cellMetres = ground.places.coarse.resolution
     return { finishes: { club, headingDegrees, cellMetres, ...finishes } }
   }
-  const { courseName, hole, player, day, club, units, isFirst } = question
-  const pace = isFirst
-    ? {
-        draws: 0,
-        cellMetres: DESK_SETTINGS.firstCellMetres,
-        quadrature: DESK_SETTINGS.firstQuadrature,
-        flips: false,
-      }
-    : {}
-  return {
-    plan: planHole(
-      { courseName, hole, player, day, units, ...pace, ...(club === null ? {} : { club }) },
-      (...asked) => watchedGround(layGround(...asked), lookUp),
-    ),
-  }
+  const { courseName, hole, player, day, club, units, isFirst, near } = question
+  const asked = { courseName, hole, player, day, units, ...(club === null ? {} : { club }) }
+  const watched: LayGround = (...of) => watchedGround(layGround(...of), lookUp)
+  if (!isFirst) return workPlan(asked, watched)
+  const nearby = near && planNearby(asked, near, watched)
+  if (nearby) return nearby
+  return workPlan(
+    {
+      ...asked,
+      draws: 0,
+      cellMetres: DESK_SETTINGS.firstCellMetres,
+      quadrature: DESK_SETTINGS.firstQuadrature,
+      flips: false,
+    },
+    watched,
+  )
 }

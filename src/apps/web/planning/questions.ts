@@ -1,12 +1,13 @@
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
+import type { NearbyStart } from '#golf/strategy/nearby/nearby-start.ts'
 import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
 
 /** What a worker is asked: everything it needs travels with the question. */
 export type Question = PlanQuestion | FinishesQuestion
 
-/** A plan of the hole; `isFirst` asks for a quick first answer. */
+/** A plan of the hole; `isFirst` asks for a quick first answer, near what was planned before where there is such. */
 export interface PlanQuestion {
   readonly kind: 'plan'
   readonly courseName: string
@@ -18,6 +19,7 @@ export interface PlanQuestion {
   /** Units of the sentence. */
   readonly units: 'yards' | 'metres'
   readonly isFirst: boolean
+  readonly near: NearbyStart | null
 }
 
 /** Where one club's shots finish along a heading. */
@@ -45,6 +47,8 @@ export interface Finishes {
 /** A worker's answer: a plan, finishes, or what went wrong. */
 export interface Answered {
   readonly plan?: Plan
+  /** What the next quick answer may start from. */
+  readonly start?: NearbyStart | null
   readonly finishes?: Finishes
   readonly fault?: Trouble
 }

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'react'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
+import type { NearbyStart } from '#golf/strategy/nearby/nearby-start.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { Lane } from '#outside/workers/lane.ts'
 import { type WorkerPort, workerLane } from '#outside/workers/worker-lane.ts'
@@ -40,9 +41,11 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
   const workers = useRef<{ first: LatestAnswer; full: LatestAnswer } | null>(null)
   const asked = useRef<Situation | null>(null)
   const next = useRef<PlanQuestion | null>(null)
+  const start = useRef<NearbyStart | null>(null)
 
   useEffect(() => {
-    const first = latestAnswer(planner(), ({ plan, fault }) => {
+    const first = latestAnswer(planner(), ({ plan, start: nearby, fault }) => {
+      start.current = nearby ?? start.current
       setPlanning((before) => {
         if (before.isFull) return before
         if (plan !== undefined) return { plan, isCurrent: true, isFull: false, trouble: null }
@@ -50,7 +53,8 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
       })
       if (plan !== undefined && next.current !== null) workers.current?.full.ask(next.current)
     })
-    const tell = ({ plan, fault }: Answered): void => {
+    const tell = ({ plan, start: nearby, fault }: Answered): void => {
+      start.current = nearby ?? start.current
       setPlanning((before) =>
         plan === undefined
           ? { ...before, trouble: fault ?? null }
@@ -84,10 +88,16 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
       isFull: !isNew && before.isFull,
       trouble: null,
     }))
-    next.current = { kind: 'plan', ...situation, club, isFirst: false }
+    next.current = { kind: 'plan', ...situation, club, isFirst: false, near: null }
     if (isNew) {
       workers.current?.full.forget()
-      workers.current?.first.ask({ kind: 'plan', ...situation, club: null, isFirst: true })
+      workers.current?.first.ask({
+        kind: 'plan',
+        ...situation,
+        club: null,
+        isFirst: true,
+        near: start.current,
+      })
     } else workers.current?.full.ask(next.current)
   }, [situation, club])
   return planning
