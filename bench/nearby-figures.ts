@@ -1,8 +1,8 @@
 import type { Hole } from '../src/golf/course/hole.ts'
 import { keptGround } from '../src/golf/strategy/kept-ground.ts'
-import type { NearbyStart } from '../src/golf/strategy/nearby/nearby-start.ts'
-import { planNearby } from '../src/golf/strategy/nearby/plan-nearby.ts'
+import type { NearbyStart } from '../src/golf/strategy/nearby-start.ts'
 import { type PlanQuestion, planHole, workPlan } from '../src/golf/strategy/plan-hole.ts'
+import { planNearby } from '../src/golf/strategy/plan-nearby.ts'
 import type { Point } from '../src/numbers/geometry/point.ts'
 import type { Figure } from './measure.ts'
 
@@ -51,7 +51,12 @@ export function nearbyFigures(asked: PlanQuestion): Figure[] {
         number,
         number,
       ]
-      const figure = (what: string, unit: string, median: number, against: Figure | null): Figure => ({
+      const figure = (
+        what: string,
+        unit: Figure['unit'],
+        median: number,
+        against: Figure | null,
+      ): Figure => ({
         name: `plan near it, ${name}${what}`,
         unit,
         median,
@@ -61,7 +66,7 @@ export function nearbyFigures(asked: PlanQuestion): Figure[] {
       return [
         figure('', 'ms', middle, anew),
         figure(', 95th percentile', 'ms', late, anew),
-        figure(', off the plan made anew', 'strokes', furthestOff(near, start), null),
+        figure(', off the plan made anew', 'thousandths of a stroke', 1000 * furthestOff(near, start), null),
       ]
     }),
   ]

@@ -1,7 +1,7 @@
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
-import type { NearbyStart } from '#golf/strategy/nearby/nearby-start.ts'
+import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
 
 /** What a worker is asked: everything it needs travels with the question. */

@@ -7,15 +7,17 @@ import {
   type TriedStroke,
   triedStrokes,
   weighTried,
-} from '../evaluate-stroke.ts'
-import { type HoleModel, holeGround, holeModel } from '../hole-model.ts'
-import { type HoleProblem, holeProblem } from '../hole-problem.ts'
-import type { NearGreenCorrections } from '../near-green-corrections.ts'
-import type { LayGround, PlanQuestion, WorkedPlan } from '../plan-hole.ts'
-import { bestByClub } from '../plan-options.ts'
-import { reachedStates } from '../reached-states.ts'
-import { reportPlan } from '../report-plan.ts'
-import { type ScoreChances, scoreChances } from '../score-distribution.ts'
+} from './evaluate-stroke.ts'
+import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
+import { type HoleProblem, holeProblem } from './hole-problem.ts'
+import { carriedOver } from './kept-nearby.ts'
+import type { NearGreenCorrections } from './near-green-corrections.ts'
+import { linesOf, type NearbyStart, shotName } from './nearby-start.ts'
+import type { LayGround, PlanQuestion, WorkedPlan } from './plan-hole.ts'
+import { bestByClub } from './plan-options.ts'
+import { reachedStates } from './reached-states.ts'
+import { reportPlan } from './report-plan.ts'
+import { type ScoreChances, scoreChances } from './score-distribution.ts'
 import {
   AIM_COSTS_DEGREES,
   COMPARE_QUADRATURE,
@@ -27,12 +29,10 @@ import {
   SOLVE_QUADRATURE,
   STROKE_LINE_STEP_DEGREES,
   STROKE_QUADRATURE,
-} from '../settings.ts'
-import { type Shot, shotsOf } from '../shots.ts'
-import { situationOf } from '../situation.ts'
-import { isTriedAlong } from '../stroke-tries.ts'
-import { carriedOver } from './carried-over.ts'
-import { linesOf, type NearbyStart, shotName } from './nearby-start.ts'
+} from './settings.ts'
+import { type Shot, shotsOf } from './shots.ts'
+import { situationOf } from './situation.ts'
+import { isTriedAlong } from './stroke-tries.ts'
 
 /**
  * The plan of a stroke from the markers on a hole of which nearly the same was planned before: another pin, a hazard

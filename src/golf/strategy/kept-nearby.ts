@@ -1,8 +1,8 @@
-import { actionHeading, actionLie, actionOf, actionShot } from '../actions.ts'
-import type { HoleModel } from '../hole-model.ts'
-import { KEPT_ACTIONS } from '../settings.ts'
-import type { Shot } from '../shots.ts'
+import { actionHeading, actionLie, actionOf, actionShot } from './actions.ts'
+import type { HoleModel } from './hole-model.ts'
 import { type NearbyStart, shotName } from './nearby-start.ts'
+import { KEPT_ACTIONS } from './settings.ts'
+import type { Shot } from './shots.ts'
 
 /** What a start knows of the places of another hole, player or day. */
 export interface CarriedOver {

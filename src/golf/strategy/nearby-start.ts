@@ -2,11 +2,11 @@ import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { RasterFrame } from '#golf/course/hole-raster.ts'
 import type { Player } from '#golf/player/player.ts'
-import type { Candidate } from '../evaluate-stroke.ts'
-import type { NearGreenCorrections } from '../near-green-corrections.ts'
-import type { SolvedHole } from '../neighbour.ts'
-import type { ScoreChances } from '../score-distribution.ts'
-import type { Shot } from '../shots.ts'
+import type { Candidate } from './evaluate-stroke.ts'
+import type { NearGreenCorrections } from './near-green-corrections.ts'
+import type { SolvedHole } from './neighbour.ts'
+import type { ScoreChances } from './score-distribution.ts'
+import type { Shot } from './shots.ts'
 
 /** What a plan leaves behind for a plan of nearly the same: plain data, to be handed from worker to worker. */
 export interface NearbyStart {

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import type { Hole } from '#golf/course/hole.ts'
-import { area, box, CALM_DAY, inventedHole, inventedPlayer } from '../invented-hole.fixture.ts'
-import { keptGround } from '../kept-ground.ts'
-import type { Plan } from '../plan.ts'
-import { type PlanQuestion, planHole, workPlan } from '../plan-hole.ts'
+import { area, box, CALM_DAY, inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
+import { keptGround } from './kept-ground.ts'
 import type { NearbyStart } from './nearby-start.ts'
+import type { Plan } from './plan.ts'
+import { type PlanQuestion, planHole, workPlan } from './plan-hole.ts'
 import { planNearby } from './plan-nearby.ts'
 
 const player = inventedPlayer([
