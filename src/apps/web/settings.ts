@@ -16,9 +16,6 @@ export const DESK_SETTINGS = {
   aimLargeStep: 5,
   /** Step of the pin by button and key, metres: about one pace. */
   pinStep: 0.9144,
-  /** First answer: a coarse grid and few strikes, no draws; then the fuller one with the planner's own settings. */
-  firstCellMetres: 8,
-  firstQuadrature: { good: 12, mishit: 4 },
   /** A chart narrower than this has no title block: it would hide the hole, and the head of the page says it. CSS pixels. */
   titleWidth: 480,
   /** Rows of clubs shown before the rest is asked for. */

@@ -19,7 +19,9 @@ import type { LengthUnits } from './plan-sentence.ts'
 import { reportPlan } from './report-plan.ts'
 import { scoreChances } from './score-distribution.ts'
 import {
+  COMPARE_QUADRATURE,
   DRAWS,
+  QUICK,
   REFINED_QUADRATURE,
   SOLVE_QUADRATURE,
   STROKE_LINE_STEP_DEGREES,
@@ -54,6 +56,8 @@ export interface PlanQuestion {
   readonly quadrature?: { readonly good: number; readonly mishit: number }
   /** Whether to look for what flips the plan. */
   readonly flips?: boolean
+  /** A rough answer, soon: no draws, no flips, and settings of its own for cells and strikes. */
+  readonly isQuick?: boolean
   /** Units of the sentence only. */
   readonly units?: LengthUnits
 }
@@ -76,7 +80,8 @@ export type LayGround = (hole: Hole, cellMetres?: number) => HoleGround
  * what it laid. Throws a Failure when the survey lacks the green, the ball lies where no stroke is played from, or the
  * player does not have the club.
  */
-export function workPlan(question: PlanQuestion, layGround: LayGround = holeGround): WorkedPlan {
+export function workPlan(asked: PlanQuestion, layGround: LayGround = holeGround): WorkedPlan {
+  const question = asked.isQuick ? quick(asked) : asked
   const { hole, player, day } = question
   if (hole.green === null)
     throw new Failure(
@@ -95,11 +100,16 @@ export function workPlan(question: PlanQuestion, layGround: LayGround = holeGrou
   }
   const model = holeModel(ground, player, day)
   const quadrature = question.quadrature ?? SOLVE_QUADRATURE
-  const { problem, values, solution } = solveHole(model, question.quadrature)
+  const { problem, values, solution } = solveHole(
+    model,
+    question.quadrature,
+    question.isQuick ? QUICK.aboutPinDegrees : undefined,
+  )
+  const step = question.isQuick ? QUICK.strokeLineStepDegrees : STROKE_LINE_STEP_DEGREES
   const evaluation = evaluateStroke(model, values, {
     situation,
-    quadrature: STROKE_QUADRATURE,
-    tries: strokeTries(model, problem.shots, situation, STROKE_LINE_STEP_DEGREES),
+    quadrature: question.isQuick ? COMPARE_QUADRATURE : STROKE_QUADRATURE,
+    tries: strokeTries(model, problem.shots, situation, step),
   })
   const draws = question.draws ?? DRAWS
   const seed = question.seed ?? 1
@@ -149,4 +159,9 @@ export function workPlan(question: PlanQuestion, layGround: LayGround = holeGrou
   })
   const isUsual = format === null && question.quadrature === undefined
   return { plan, start: isUsual ? nearbyStart(solved, solution.values, best, chances) : null }
+}
+
+function quick(question: PlanQuestion): PlanQuestion {
+  const { cellMetres, quadrature } = QUICK
+  return { ...question, cellMetres, quadrature, draws: 0, flips: false }
 }

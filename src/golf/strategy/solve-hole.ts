@@ -17,13 +17,20 @@ export interface HoleSolution {
   readonly solution: ShortestPathSolution
 }
 
-/** Solves a hole for its player and day. With a `quadrature` of its own it is solved with that alone, and not refined. */
+/**
+ * Solves a hole for its player and day. With a `quadrature` of its own it is solved with that alone, and not refined, on
+ * lines to each side of the pin as the problem has them.
+ */
 export function solveHole(
   model: HoleModel,
   quadrature?: { readonly good: number; readonly mishit: number },
+  aboutPinDegrees?: number,
 ): HoleSolution {
   if (quadrature) {
-    const problem = holeProblem(model, { quadrature })
+    const problem = holeProblem(model, {
+      quadrature,
+      ...(aboutPinDegrees === undefined ? {} : { aboutPinDegrees }),
+    })
     const solution = solveShortestPath(problem, { tolerance: SOLVE_TOLERANCE })
     return { problem, values: solution.values, solution }
   }

@@ -5,7 +5,6 @@ import { type LayGround, workPlan } from '#golf/strategy/plan-hole.ts'
 import { planNearby } from '#golf/strategy/plan-nearby.ts'
 import { watchedGround } from '#golf/strategy/watched-ground.ts'
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
-import { DESK_SETTINGS } from '../settings.ts'
 import type { Answered, Question } from './questions.ts'
 
 declare const self: DedicatedWorkerGlobalScope
@@ -37,14 +36,5 @@ function answer(question: Question, lookUp: () => void): Answered {
   if (!isFirst) return workPlan(asked, watched)
   const nearby = near && planNearby(asked, near, watched)
   if (nearby) return nearby
-  return workPlan(
-    {
-      ...asked,
-      draws: 0,
-      cellMetres: DESK_SETTINGS.firstCellMetres,
-      quadrature: DESK_SETTINGS.firstQuadrature,
-      flips: false,
-    },
-    watched,
-  )
+  return workPlan({ ...asked, isQuick: true }, watched)
 }
