@@ -1,8 +1,10 @@
+import { logOdds, shareOfLogOdds } from '#numbers/statistics/log-odds.ts'
 import { normalQuantile } from '#numbers/statistics/normal.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
+import { type ClubDoubts, clubDoubts } from './club-doubts.ts'
 import { NEAR_GREEN_DOUBT } from './near-green-settings.ts'
 import type { Club, Player } from './player.ts'
-import { ADULT_AGE, DOUBT, type Doubt, MISHIT_SPREAD_CORRELATION } from './settings.ts'
+import { type Doubt, MISHIT_SPREAD_CORRELATION } from './settings.ts'
 
 /**
  * A player who may be this one: every number moved by what is not known of it. Guesses move most, typed numbers less,
@@ -24,14 +26,8 @@ export function drawPlayer(player: Player, seed: number): Player {
   }
   const nearGreen = threePoint(uniform())
   const touch = threePoint(uniform())
-  const isPlaced = player.clubs.some((club) => !club.isGuess)
-  const isJunior = player.age !== undefined && player.age < ADULT_AGE
-  const unplaced = isJunior ? DOUBT.carry.junior : DOUBT.carry.guess
-  const carryDoubtOf = ({ shots, isGuess }: Club): Doubt => {
-    if (shots > 0) return unplaced
-    return isGuess ? (isPlaced ? DOUBT.carry.beside : unplaced) : DOUBT.carry.typed
-  }
-  const clubs = player.clubs.map((club) => drawClub(club, player.guesses, carryDoubtOf(club), shared, normal))
+  const doubts = clubDoubts(player)
+  const clubs = player.clubs.map((club, index) => drawClub(club, doubts[index] as ClubDoubts, shared, normal))
   return {
     ...player,
     clubs,
@@ -48,36 +44,19 @@ interface SharedFactors {
   readonly side: number
 }
 
-function drawClub(
-  club: Club,
-  guesses: ReadonlySet<string>,
-  carryDoubt: Doubt,
-  shared: SharedFactors,
-  normal: () => number,
-): Club {
-  // Numbers with shots behind them come from those: nothing more was known before than of a guess.
-  const isGuess = (number: string): boolean => club.shots > 0 || guesses.has(`clubs.${club.name}.${number}`)
-  const spreadDoubt = (number: string): Doubt => (isGuess(number) ? DOUBT.spread.guess : DOUBT.spread.typed)
-  const mishitDoubt = isGuess('mishit_share') ? DOUBT.mishit.guess : DOUBT.mishit.typed
-  const sideDoubt = isGuess('left_share') && isGuess('right_share') ? DOUBT.side.guess : DOUBT.side.typed
-  const good = club.shots * (1 - club.mishitShare)
-
-  // Information of n shots: a spread's logarithm 2n, a mean carry's n / share², log odds n·p·(1 − p).
-  const length = factor(carryDoubt, shared.length, normal(), good / club.carrySdShare ** 2)
-  const side = Math.exp(shared.handedness * deviation(sideDoubt, shared.side, normal(), good))
-  const odds =
-    logOdds(club.mishitShare) +
-    deviation(mishitDoubt, shared.mishit, normal(), club.shots * club.mishitShare * (1 - club.mishitShare))
+function drawClub(club: Club, doubts: ClubDoubts, shared: SharedFactors, normal: () => number): Club {
+  const length = factor(doubts.carry, shared.length, normal())
+  const side = Math.exp(shared.handedness * deviation(doubts.side, shared.side, normal()))
+  const odds = logOdds(club.mishitShare) + deviation(doubts.mishit, shared.mishit, normal())
   return {
     ...club,
     carryMetres: club.carryMetres * length,
     totalMetres: club.totalMetres + club.carryMetres * (length - 1),
-    directionSdDegrees:
-      club.directionSdDegrees * factor(spreadDoubt('direction_sd_deg'), shared.skill, normal(), 2 * good),
-    carrySdShare: club.carrySdShare * factor(spreadDoubt('carry_sd_share'), shared.skill, normal(), 2 * good),
+    directionSdDegrees: club.directionSdDegrees * factor(doubts.directionSd, shared.skill, normal()),
+    carrySdShare: club.carrySdShare * factor(doubts.carrySd, shared.skill, normal()),
     leftShare: club.leftShare * side,
     rightShare: club.rightShare / side,
-    mishitShare: club.mishitShare === 0 ? 0 : 1 / (1 + Math.exp(-odds)),
+    mishitShare: club.mishitShare === 0 ? 0 : shareOfLogOdds(odds),
   }
 }
 
@@ -120,26 +99,15 @@ function drawShortGame(player: Player, level: number, normal: () => number): Pla
 }
 
 /** Log-normal factor with mean 1. */
-function factor(doubt: Doubt, shared: number, own: number, information: number): number {
-  const sd = Math.hypot(doubt.shared, doubt.own) / Math.sqrt(1 + variance(doubt) * information)
-  return Math.exp(deviation(doubt, shared, own, information) - sd ** 2 / 2)
+function factor(doubt: Doubt, shared: number, own: number): number {
+  return Math.exp(deviation(doubt, shared, own) - (doubt.shared ** 2 + doubt.own ** 2) / 2)
 }
 
-/** Deviation of the logarithm; shots shrink it as a normal prior of this variance would. */
-function deviation(doubt: Doubt, shared: number, own: number, information: number): number {
-  return (doubt.shared * shared + doubt.own * own) / Math.sqrt(1 + variance(doubt) * information)
-}
-
-function variance(doubt: Doubt): number {
-  return doubt.shared ** 2 + doubt.own ** 2
+function deviation(doubt: Doubt, shared: number, own: number): number {
+  return doubt.shared * shared + doubt.own * own
 }
 
 /** −√3, 0 or √3 with chances 1/6, 2/3, 1/6: a normal's mean, variance and kurtosis in three points. */
 function threePoint(uniform: number): number {
   return uniform < 1 / 6 ? -Math.sqrt(3) : uniform < 5 / 6 ? 0 : Math.sqrt(3)
-}
-
-function logOdds(share: number): number {
-  const held = Math.min(0.999, Math.max(0.001, share))
-  return Math.log(held / (1 - held))
 }

@@ -273,6 +273,9 @@ export const DOUBT: {
   }
   readonly mishit: { readonly guess: Doubt; readonly typed: Doubt }
   readonly side: { readonly guess: Doubt; readonly typed: Doubt }
+  readonly run: { readonly guess: Doubt; readonly typed: Doubt }
+  readonly mishitCarry: { readonly guess: Doubt; readonly typed: Doubt }
+  readonly mishitCarrySd: { readonly guess: Doubt; readonly typed: Doubt }
 } = {
   spread: { guess: { shared: 0.15, own: 0.1 }, typed: { shared: 0.05, own: 0.07 } },
   // `junior`: children of one age differ in growth; `beside`: a guessed carry in a bag with typed ones.
@@ -284,6 +287,19 @@ export const DOUBT: {
   },
   mishit: { guess: { shared: 0.35, own: 0.2 }, typed: { shared: 0.12, own: 0.12 } },
   side: { guess: { shared: 0.1, own: 0.06 }, typed: { shared: 0.02, own: 0.04 } },
+  // The three below matter where a player is learned from shots; the draws of a plan leave them where they are.
+  // The run's is a share of the run, not of its logarithm.
+  run: { guess: { shared: 0.2, own: 0.12 }, typed: { shared: 0.1, own: 0.12 } },
+  mishitCarry: { guess: { shared: 0.1, own: 0.06 }, typed: { shared: 0.04, own: 0.05 } },
+  mishitCarrySd: { guess: { shared: 0.15, own: 0.1 }, typed: { shared: 0.05, own: 0.07 } },
+}
+/**
+ * How far single runs of one club lie apart: a share of its usual run and the least, metres. From turf, slope and
+ * firmness that nobody wrote down; our assumption.
+ */
+export const RUN_NOISE: { readonly share: number; readonly leastMetres: number } = {
+  share: 0.5,
+  leastMetres: 2,
 }
 /** Correlation of the shared doubt about mishits with that about spreads: who strays more mishits more. Our assumption. */
 export const MISHIT_SPREAD_CORRELATION = 0.5

@@ -1,0 +1,139 @@
+import { chanceOfChange } from './learn/chance-of-change.ts'
+import { type ClubObservations, observe, type Unused } from './learn/observations.ts'
+import { patternPrior } from './learn/pattern-prior.ts'
+import { samplePosterior } from './learn/sample-posterior.ts'
+import { dayNumber } from './learn/season.ts'
+import { LEARNED, type Learned, type NumberPosterior, summarise } from './learn/summarise.ts'
+import { isKnown, learnedClub, learnedGuesses, numberOf } from './learn/write-learned.ts'
+import { mirrorPlayer } from './mirror-player.ts'
+import type { Club, Player } from './player.ts'
+import type { ShotRecord } from './shot-record.ts'
+
+export interface LearnOptions {
+  /** The same seed gives the same numbers; 1 unless said otherwise. */
+  readonly seed?: number
+  /** ISO day from which shots are old; absent: the day of the newest shot. */
+  readonly today?: string
+  /** Every shot is known to be one of its club and its run a plain one: none is taken for a stray. */
+  readonly isTrusted?: boolean
+}
+
+/** One number of a club before and after the shots: metres, degrees, shares; `side` is the share of good strikes to the left of the line. */
+export interface LearnedNumber extends NumberPosterior {
+  readonly before: number
+  /** Chance that the player has really changed since the number was typed or learned; `null` when it was a guess, or the shots say next to nothing. */
+  readonly chanceOfChange: number | null
+}
+
+export interface LearnedClub {
+  readonly name: string
+  /** Shots learned from, and what they count for by now. */
+  readonly shots: number
+  readonly weight: number
+  /** How many of them were most likely strays: slips of the pen, other clubs, other units. */
+  readonly strays: number
+  readonly numbers: Readonly<Record<Learned, LearnedNumber>>
+}
+
+export interface LearnedPlayer {
+  /** The player with what was learned in place of what was guessed; `shots` count what shots are worth by now. */
+  readonly player: Player
+  /** In the order of the player's clubs. */
+  readonly clubs: readonly LearnedClub[]
+  /** How much further the ball carries when the north is warmest, a share of the carry; `null` when the shots do not tell. */
+  readonly season: { readonly share: number; readonly sd: number } | null
+  /** Shots that were left out, by their place in the list: of a club the player does not have, or without a distance. */
+  readonly unused: readonly { readonly index: number; readonly why: Unused }[]
+}
+
+/**
+ * Learns a player's pattern from shots: the posterior of every club's carry, run, spreads, sides and mishits, all clubs
+ * together, from what was assumed of the player before. Old shots count less, strays hardly at all, and a lie's effects
+ * are divided out. A left-hander is learned in a mirror, so that mirrored shots give the mirrored player. The model and
+ * its sources stand in docs/method.md.
+ */
+export function learnPlayer(
+  player: Player,
+  shots: readonly ShotRecord[],
+  options: LearnOptions = {},
+): LearnedPlayer {
+  if (player.hand === 'left') {
+    const learned = learnRightHanded(mirrorPlayer(player), shots.map(mirrorShot), options)
+    return { ...learned, player: mirrorPlayer(learned.player), clubs: learned.clubs.map(mirrorLearned) }
+  }
+  return learnRightHanded(player, shots, options)
+}
+
+function learnRightHanded(
+  player: Player,
+  shots: readonly ShotRecord[],
+  options: LearnOptions,
+): LearnedPlayer {
+  const prior = patternPrior(player)
+  const observed = observe(player, shots, dayNumber(options.today ?? null) ?? undefined)
+  const draws = samplePosterior({
+    prior,
+    observations: observed.clubs,
+    shares: player.clubs.map(({ leftShare, rightShare }) => ({ left: leftShare, right: rightShare })),
+    hasSeasons: observed.hasSeasons,
+    seed: options.seed ?? 1,
+    isTrusted: options.isTrusted ?? false,
+  })
+  const clubs = player.clubs.map((club, index): LearnedClub => {
+    const { shots: own } = observed.clubs[index] as ClubObservations
+    const posteriors = summarise(draws, prior, index, club)
+    const numbers = LEARNED.map((number) => [number, withBefore(number, posteriors[number], club, player)])
+    return {
+      name: club.name,
+      shots: own.count,
+      weight: own.weight.reduce((sum, one) => sum + one, 0),
+      strays: draws.strays[index] as number,
+      numbers: Object.fromEntries(numbers) as Record<Learned, LearnedNumber>,
+    }
+  })
+  const mean = draws.swings.reduce((sum, one) => sum + one, 0) / draws.swings.length
+  const sd = Math.sqrt(draws.swings.reduce((sum, one) => sum + (one - mean) ** 2, 0) / draws.swings.length)
+  return {
+    player: {
+      ...player,
+      clubs: player.clubs.map((club, index) =>
+        learnedClub(club, clubs[index] as LearnedClub, player.guesses),
+      ),
+      guesses: learnedGuesses(player, observed.clubs, clubs),
+    },
+    clubs,
+    season: observed.hasSeasons ? { share: mean, sd } : null,
+    unused: observed.unused,
+  }
+}
+
+function withBefore(number: Learned, posterior: NumberPosterior, club: Club, player: Player): LearnedNumber {
+  const { alone, varianceBefore } = posterior
+  return {
+    ...posterior,
+    before: numberOf(club, number),
+    chanceOfChange:
+      alone === null || !isKnown(number, club, player.guesses)
+        ? null
+        : chanceOfChange(number, alone.shift, alone.variance + varianceBefore),
+  }
+}
+
+function mirrorShot(shot: ShotRecord): ShotRecord {
+  return { ...shot, offlineMetres: shot.offlineMetres === null ? null : -shot.offlineMetres }
+}
+
+function mirrorLearned(club: LearnedClub): LearnedClub {
+  const { side } = club.numbers
+  const turned = ([low, high]: readonly [number, number]): readonly [number, number] => [1 - high, 1 - low]
+  const mirrored: LearnedNumber = {
+    ...side,
+    before: 1 - side.before,
+    after: 1 - side.after,
+    half: turned(side.half),
+    ninety: turned(side.ninety),
+    alone: side.alone && { ...side.alone, shift: -side.alone.shift },
+    draws: side.draws.map((value) => 1 - value),
+  }
+  return { ...club, numbers: { ...club.numbers, side: mirrored } }
+}

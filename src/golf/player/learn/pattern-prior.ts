@@ -1,0 +1,105 @@
+import { logOdds } from '#numbers/statistics/log-odds.ts'
+import { type ClubDoubts, clubDoubts } from '../club-doubts.ts'
+import type { Club, Player } from '../player.ts'
+import { type Doubt, LEAST_KNOWN_SHARE, MISHIT_SPREAD_CORRELATION } from '../settings.ts'
+
+/** The numbers of a club that are learned by sampling, each on a scale on which its doubt is normal. */
+export const SAMPLED = [
+  'carry',
+  'directionSd',
+  'carrySd',
+  'side',
+  'mishit',
+  'mishitCarry',
+  'mishitCarrySd',
+] as const
+export type Sampled = (typeof SAMPLED)[number]
+
+/** Place of each number in the flat arrays of a club. */
+export const AT: Readonly<Record<Sampled, number>> = {
+  carry: 0,
+  directionSd: 1,
+  carrySd: 2,
+  side: 3,
+  mishit: 4,
+  mishitCarry: 5,
+  mishitCarrySd: 6,
+}
+
+/** What all clubs of a player have in common: each a standard normal before any shot. */
+const FACTORS = ['skill', 'length', 'mishit', 'side', 'depth', 'breadth'] as const
+export const FACTOR_COUNT: number = FACTORS.length
+
+/** How the shared part of each number hangs on the factors; the squares of a row add up to 1. As `drawPlayer` has it. */
+export const LOADS: readonly (readonly number[])[] = [
+  [0, 1, 0, 0, 0, 0],
+  [1, 0, 0, 0, 0, 0],
+  [1, 0, 0, 0, 0, 0],
+  [0, 0, 0, 1, 0, 0],
+  [MISHIT_SPREAD_CORRELATION, 0, Math.sqrt(1 - MISHIT_SPREAD_CORRELATION ** 2), 0, 0, 0],
+  [0, 0, 0, 0, 1, 0],
+  [0, 0, 0, 0, 0, 1],
+]
+
+/** Before any shot: number `p` of club `c` is `centre + shared · (LOADS[p] · factors) + own · normal`, at `c · SAMPLED.length + p`. */
+export interface PatternPrior {
+  readonly clubs: number
+  readonly centre: Float64Array
+  readonly shared: Float64Array
+  readonly own: Float64Array
+  /** Stock carry of each club as it was thought to be, metres. */
+  readonly carry: readonly number[]
+  /** Stock run of each club, metres, and its doubt as a share of it; plainly normal. */
+  readonly run: readonly { readonly metres: number; readonly doubt: Doubt }[]
+}
+
+/** What is assumed of a player before any shot: the very doubts that the draws of a plan are made from. */
+export function patternPrior(player: Player): PatternPrior {
+  const size = player.clubs.length * SAMPLED.length
+  const centre = new Float64Array(size)
+  const shared = new Float64Array(size)
+  const own = new Float64Array(size)
+  const doubts = clubDoubts(player)
+  player.clubs.forEach((club, index) => {
+    const doubt = doubts[index] as ClubDoubts
+    SAMPLED.forEach((number, place) => {
+      const at = index * SAMPLED.length + place
+      const one = doubt[number]
+      shared[at] = one.shared
+      own[at] = one.own
+      centre[at] = onScale(number, club) - (HAS_MEAN_ONE[number] ? (one.shared ** 2 + one.own ** 2) / 2 : 0)
+    })
+  })
+  const run = player.clubs.map((club, index) => ({
+    metres: Math.max(LEAST_RUN_METRES, club.totalMetres - club.carryMetres),
+    doubt: (doubts[index] as ClubDoubts).run,
+  }))
+  const carry = player.clubs.map(({ carryMetres }) => carryMetres)
+  return { clubs: player.clubs.length, centre, shared, own, carry, run }
+}
+
+/** The stated number is the mean of what it may be. */
+const HAS_MEAN_ONE: Readonly<Record<Sampled, boolean>> = {
+  carry: true,
+  directionSd: true,
+  carrySd: true,
+  side: false,
+  mishit: false,
+  mishitCarry: true,
+  mishitCarrySd: true,
+}
+
+/** A club that does not run has a doubt about that too, metres (our assumption). */
+const LEAST_RUN_METRES = 0.3
+
+/** A number as the file has it, on the scale on which its doubt is normal. */
+function onScale(number: Sampled, club: Club): number {
+  if (number === 'carry') return Math.log(club.carryMetres)
+  if (number === 'directionSd') return Math.log(club.directionSdDegrees)
+  if (number === 'carrySd') return Math.log(club.carrySdShare)
+  // The two shares' common size belongs to the spread: only their proportion is learned.
+  if (number === 'side') return 0
+  if (number === 'mishit') return logOdds(club.mishitShare)
+  if (number === 'mishitCarry') return Math.log(club.mishitCarryShare)
+  return Math.log(Math.max(LEAST_KNOWN_SHARE, club.mishitCarrySdShare))
+}
