@@ -24,6 +24,7 @@ process.exitCode = await runMarram(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   isWatched: process.stderr.isTTY === true,
+  canAsk: process.stdin.isTTY === true && process.stderr.isTTY === true,
   hasColour: process.stdout.isTTY === true && !process.env.NO_COLOR,
 })
 

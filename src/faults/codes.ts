@@ -133,6 +133,21 @@ export const FAULT_CODES = {
   'MAR-PLAYER-012': 'The total of a club is shorter than its carry.',
   'MAR-PLAYER-013': 'A number of the player file is outside what it can be.',
   'MAR-PLAYER-014': 'The player file names a lie that is not known.',
+  'MAR-PLAYER-015': 'The player file names a minor by more than a first name, so it was not kept.',
+
+  'MAR-ANSWER-001': 'A question without whose answer no player can be made was left open.',
+  'MAR-ANSWER-002': 'The answer is none of the choices.',
+  'MAR-ANSWER-003': 'The answer is no number, or one outside what it can be.',
+  'MAR-ANSWER-004': 'A word in the answer is no club known by name, or may be one of several.',
+  'MAR-ANSWER-005': 'A club is in the answer twice.',
+  'MAR-ANSWER-006': 'The answer holds more clubs than the Rules allow.',
+  'MAR-ANSWER-007':
+    'A carry in the answer is not a club and a length, or goes against the order of the clubs.',
+  'MAR-ANSWER-008': 'The name is too long, or it is more than the first name of a minor.',
+  'MAR-ANSWER-009': 'Neither index, usual score nor a carry says how good the player is.',
+  'MAR-ANSWER-010': 'The file of answers cannot be read, or answers something that is not asked.',
+  'MAR-ANSWER-011': 'Questions are asked only on a terminal, and there is none.',
+  'MAR-ANSWER-012': 'The questions were broken off, so nothing was written.',
 
   'MAR-DAY-001': 'The day file is not JSON, or not one object.',
   'MAR-DAY-002': 'The file does not say that it is a day file of a schema this Marram knows.',

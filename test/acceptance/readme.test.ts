@@ -31,6 +31,8 @@ describe('README', () => {
       const advice = 'npm run readme writes down what it prints now'
       expect(titles(now), advice).toEqual(titles(shown))
       const [before, after] = [clubScores(shown), clubScores(now)]
+      // A page without scores says nothing that a finer model would move: it stands as it is printed.
+      if (before.size === 0) return expect(now, advice).toBe(shown)
       expect(before.size, advice).toBeGreaterThan(3)
       // A tenth of a stroke is what the page may lag behind the model; a reader would not act on less.
       for (const [club, score] of before)

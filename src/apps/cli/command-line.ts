@@ -4,6 +4,7 @@ import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
 import { measureCommand } from './measure-command.ts'
 import { planCommand } from './plan-command.ts'
+import { profileCommand } from './profile-command.ts'
 import { reliefCommand } from './relief-command.ts'
 import { serveCommand } from './serve-command.ts'
 import { thumbCommand } from './thumb-command.ts'
@@ -149,6 +150,13 @@ export function commandLine(
     .action(async (course, _own, command) =>
       done(await thumbCommand(course, command.optsWithGlobals(), machine)),
     )
+
+  program
+    .command('profile')
+    .description('ten questions → a first profile of a player, marked as a guess, and how sure it is')
+    .option('--out <file>', 'the player file to write (.player.json)')
+    .option('--answers <file>', 'the answers as JSON, instead of asking them on the terminal')
+    .action(async (_own, command) => done(await profileCommand(command.optsWithGlobals(), machine)))
 
   program
     .command('serve')

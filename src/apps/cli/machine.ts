@@ -9,6 +9,8 @@ export interface Machine {
   readonly err: (text: string) => void
   /** True when a person watches standard error: progress is shown only then. */
   readonly isWatched: boolean
+  /** True when a person can be asked: standard input and standard error are a terminal. */
+  readonly canAsk: boolean
   /** True when standard output shows colours. */
   readonly hasColour: boolean
 }

@@ -4,7 +4,8 @@ import { LIE_NAMES, seenLie } from './lie-names.ts'
 import type { LieFactors } from './player.ts'
 import type { ClubFile, PlayerFile, ShortGameNumber } from './player-file.ts'
 import { fieldName, type PlayerFault } from './player-shape.ts'
-import { MOST_CARRY_METRES, MOST_CLUBS } from './settings.ts'
+import { SAID_RANGES } from './said.ts'
+import { AGE_RANGE, MOST_CARRY_METRES, MOST_CLUBS, TYPED_HANDICAP_RANGE } from './settings.ts'
 import { MOST_POOR_SHARE, ROLL_PER_CARRY_RANGE } from './short-game-settings.ts'
 
 /** What each number may be: least, most and the words for it. Bounds are our assumption: beyond them it is a slip of the pen. */
@@ -32,23 +33,22 @@ const SHORT_GAME_RANGES: readonly (readonly [number: ShortGameNumber, least: num
   ['direction_sd_deg', 0.05, 30],
   ['poor_share', 0, MOST_POOR_SHARE],
 ]
-const HANDICAP_LEAST = -10
-const HANDICAP_MOST = 54
-const AGE_LEAST = 3
-const AGE_MOST = 110
 
 /** Every number, club and lie of the file that cannot be: in the order of the file. */
 export function checkPlayerNumbers(file: PlayerFile): readonly PlayerFault[] {
   const faults: PlayerFault[] = []
   const { handicapIndex } = file
-  if (handicapIndex !== undefined && !(handicapIndex >= HANDICAP_LEAST && handicapIndex <= HANDICAP_MOST)) {
+  const [least, most] = TYPED_HANDICAP_RANGE
+  if (handicapIndex !== undefined && !(handicapIndex >= least && handicapIndex <= most)) {
     faults.push({
       code: 'MAR-PLAYER-013',
-      message: `handicapIndex must be from ${HANDICAP_LEAST} (a plus player is negative) to ${HANDICAP_MOST}, not ${handicapIndex}.`,
+      message: `handicapIndex must be from ${least} (a plus player is negative) to ${most}, not ${handicapIndex}.`,
       field: 'handicapIndex',
     })
   }
-  range(faults, 'age', file.age, AGE_LEAST, AGE_MOST)
+  range(faults, 'age', file.age, ...AGE_RANGE)
+  for (const number of Object.keys(SAID_RANGES) as (keyof typeof SAID_RANGES)[])
+    range(faults, `said.${number}`, file.said?.[number], ...SAID_RANGES[number])
   const clubs = file.clubs
   clubs.forEach((club, index) => {
     faults.push(...clubFaults(club, index, clubs))

@@ -1,6 +1,7 @@
 import { type ClubKind, clubKind } from './club-names.ts'
 import { completeCarries, knownCarry } from './complete-carries.ts'
 import { defaultBag } from './default-bag.ts'
+import { indexFromScore } from './index-from-score.ts'
 import { informedPatterns } from './informed-patterns.ts'
 import type { Club, Player } from './player.ts'
 import type { ClubFile, ClubNumber, PlayerFile, ShortGameNumber } from './player-file.ts'
@@ -15,18 +16,23 @@ import {
 } from './prior.ts'
 import { priorPutting, priorStrokesLost } from './prior-near-green.ts'
 import { isChipped, priorRollPerCarry } from './roll-per-carry.ts'
+import { saidPuttingHandicap, saidStrokesLost } from './said-prior.ts'
 import { LISTED_CLUBS_THAT_MAKE_A_BAG } from './settings.ts'
 import { priorShortSpread } from './short-spread.ts'
 
 /**
- * Fills every number the file lacks from the prior: handicap index, sex and the carries that are known. What was
+ * Fills every number the file lacks from the prior: handicap index, sex, what was said
+ * and the carries that are known. What was
  * filled is named in `guesses` by its dotted path in the file. Neighbouring known clubs inform a missing number.
  */
 export function completePlayer(file: PlayerFile): Player {
   const driver = kindOf('driver')
   const guesses = new Set<string>()
-  const driverCarry = likelyDriverCarry(file, driver)
-  const handicapIndex = file.handicapIndex ?? handicapFromDriverCarry(driver, driverCarry, file)
+  const said = file.said ?? {}
+  const stated =
+    file.handicapIndex ?? (said.usual_score === undefined ? undefined : indexFromScore(said.usual_score))
+  const driverCarry = likelyDriverCarry(file, driver, stated ?? 0)
+  const handicapIndex = stated ?? handicapFromDriverCarry(driver, driverCarry, file)
   if (file.handicapIndex === undefined) guesses.add('handicapIndex')
 
   const listed = file.clubs.map((club) => kindOf(club.name))
@@ -35,7 +41,12 @@ export function completePlayer(file: PlayerFile): Player {
   const kinds = isFilled ? defaultBag(listed, driverCarry) : listed
   const written = new Map(file.clubs.map((club) => [club.name, club]))
   const carries = completeCarries(kinds, written, driverCarry)
-  const patterns = informedPatterns(kinds, written, { handicapIndex, sex: file.sex })
+  const patterns = informedPatterns(kinds, written, {
+    handicapIndex,
+    sex: file.sex,
+    hand: file.hand,
+    said,
+  })
 
   const clubs = kinds.map((kind) =>
     completeClub(
@@ -53,6 +64,7 @@ export function completePlayer(file: PlayerFile): Player {
     handicapIndex,
     sex: file.sex,
     ...(file.age === undefined ? {} : { age: file.age }),
+    ...(file.said === undefined ? {} : { said: file.said }),
     clubs,
     putting: completePutting(file, handicapIndex, guesses),
     shortGame: completeShortGame(
@@ -102,7 +114,10 @@ function completeShortGame(
   const written = file.shortGame
   const fill = (number: ShortGameNumber, value: number): number =>
     filled(`shortGame.${number}`, written[number], value, guesses)
-  const strokesLost = fill('strokes_lost', priorStrokesLost(skillHandicap(handicapIndex, file.sex)))
+  const strokesLost = fill(
+    'strokes_lost',
+    saidStrokesLost(priorStrokesLost(skillHandicap(handicapIndex, file.sex)), file.said ?? {}),
+  )
   const spread = priorShortSpread(strokesLost)
   return {
     strokesLost,
@@ -122,7 +137,7 @@ function completeShortGame(
 }
 
 function completePutting(file: PlayerFile, handicapIndex: number, guesses: Set<string>): Player['putting'] {
-  const prior = priorPutting(skillHandicap(handicapIndex, file.sex))
+  const prior = priorPutting(saidPuttingHandicap(skillHandicap(handicapIndex, file.sex), file.said ?? {}))
   return {
     directionSdDegrees: filled(
       'putting.direction_sd_deg',
@@ -140,11 +155,11 @@ function completePutting(file: PlayerFile, handicapIndex: number, guesses: Set<s
 }
 
 /** Driver carry, metres: from the longest known club by the ladder, else from the published bands. */
-function likelyDriverCarry(file: PlayerFile, driver: ClubKind): number {
+function likelyDriverCarry(file: PlayerFile, driver: ClubKind, handicapIndex: number): number {
   const longest = file.clubs
     .filter((club) => knownCarry(kindOf(club.name), club) !== null)
     .sort((a, b) => kindOf(b.name).carryShare - kindOf(a.name).carryShare)[0]
-  if (longest === undefined) return priorDriverCarry(driver, file.handicapIndex ?? 0, file)
+  if (longest === undefined) return priorDriverCarry(driver, handicapIndex, file)
   return driverCarryFromClub(kindOf(longest.name), knownCarry(kindOf(longest.name), longest) ?? 0)
 }
 

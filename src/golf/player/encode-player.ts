@@ -15,6 +15,7 @@ export function encodePlayer(player: Player): string {
     ...(player.guesses.has('handicapIndex') ? { guesses: ['handicapIndex'] } : {}),
     sex: player.sex,
     ...(player.age === undefined ? {} : { age: player.age }),
+    ...(player.said === undefined ? {} : { said: player.said }),
     bag: 'as-listed',
     clubs: player.clubs.map((club) => clubDocument(club, player.guesses)),
     shortGame: shortGameDocument(shortGame, player.guesses),

@@ -3,6 +3,8 @@ import { type KnownRung, neighbourCorrection } from './neighbour-correction.ts'
 import type { Player } from './player.ts'
 import type { ClubFile, ClubNumber } from './player-file.ts'
 import { type PriorPattern, priorPattern } from './prior.ts'
+import type { Said } from './said.ts'
+import { saidPattern } from './said-prior.ts'
 import { LEAST_KNOWN_SHARE, PATTERN_SHARED_BY_CLUBS } from './settings.ts'
 
 /** The numbers of a pattern and their names in the file; `curveShare` can be 0 or negative, the others are ratios. */
@@ -24,17 +26,20 @@ const MOST_INFORMED: Readonly<Partial<Record<keyof PriorPattern, number>>> = {
 }
 
 /**
- * Pattern of every club of the bag, as far as it is not typed: the prior of the handicap index, moved towards what
+ * Pattern of every club of the bag, as far as it is not typed: the prior of the handicap index and of what was said, moved towards what
  * was typed for neighbouring clubs (in the logarithm; curve plainly). A club takes over only the part of a
  * neighbour's difference that one player's clubs have in common.
  */
 export function informedPatterns(
   kinds: readonly ClubKind[],
   written: ReadonlyMap<string, ClubFile>,
-  player: Pick<Player, 'handicapIndex' | 'sex'>,
+  player: Pick<Player, 'handicapIndex' | 'sex' | 'hand'> & { readonly said: Said },
 ): ReadonlyMap<string, PriorPattern> {
   const patterns = new Map(
-    kinds.map((kind) => [kind.name, { ...priorPattern(kind, player.handicapIndex, player.sex) }]),
+    kinds.map((kind) => {
+      const prior = priorPattern(kind, player.handicapIndex, player.sex)
+      return [kind.name, saidPattern(kind, prior, player.said, player.hand)]
+    }),
   )
   for (const [number, field] of NUMBERS) {
     const isPlain = number === 'curveShare'

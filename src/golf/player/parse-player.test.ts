@@ -16,6 +16,36 @@ function refusal(change: unknown): Failure {
 }
 
 describe('parsePlayer', () => {
+  it('reads of a minor’s name the first only', () => {
+    const named = (age: number | undefined): string =>
+      parsePlayer(
+        JSON.stringify({ schema: 'player/1', name: ' Wren Loam ', age, hand: 'left', handicapIndex: 30 }),
+        'x',
+      ).name
+    expect(named(17)).toBe('Wren')
+    expect(named(18)).toBe('Wren Loam')
+    expect(named(undefined)).toBe('Wren Loam')
+  })
+
+  it('takes a usual score for a level, and refuses a said number that cannot be', () => {
+    const said = (numbers: object): string =>
+      JSON.stringify({ schema: 'player/1', name: 'x', hand: 'left', said: numbers })
+    expect(parsePlayer(said({ usual_score: 93, shape: 'fade' }), 'x').said).toEqual({
+      usual_score: 93,
+      shape: 'fade',
+    })
+    expect(() => parsePlayer(said({ shape: 'fade' }), 'x')).toThrow(
+      expect.objectContaining({ code: 'MAR-PLAYER-003' }),
+    )
+    expect(() => parsePlayer(said({ usual_score: 93, shape: 'bent' }), 'x')).toThrow(
+      expect.objectContaining({ code: 'MAR-PLAYER-005', where: 'x: said.shape' }),
+    )
+    expect(() => parsePlayer(said({ usual_score: 20 }), 'x')).toThrow(
+      expect.objectContaining({ code: 'MAR-PLAYER-013', where: 'x: said.usual_score' }),
+    )
+    expect(() => parsePlayer(said({ usual_scores: 93 }), 'x')).toThrow(/Did you mean usual_score/)
+  })
+
   it('reads the least a player file may hold', () => {
     expect(parsePlayer(JSON.stringify(LEAST), 'a')).toEqual({
       name: 'Ida',

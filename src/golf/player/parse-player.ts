@@ -1,5 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import { checkPlayerNumbers } from './check-player-numbers.ts'
+import { pageName } from './first-name.ts'
 import { CLUB_NUMBERS, type ClubFile, type PlayerFile, SHORT_GAME_NUMBERS } from './player-file.ts'
 import {
   type Marks,
@@ -11,7 +12,7 @@ import {
 
 /**
  * A player from the text of a `player/1` file. Numbers marked as guesses are left out, so that they are filled again
- * from what is known: a guess follows when a typed number changes. Throws a Failure naming the field (`where` is
+ * from what is known: a guess follows when a typed number changes. Of a minor's name only the first is read. Throws a Failure naming the field (`where` is
  * the file) for the first fault of the file, and says how many more there are.
  */
 export function parsePlayer(text: string, where: string): PlayerFile {
@@ -21,7 +22,7 @@ export function parsePlayer(text: string, where: string): PlayerFile {
   const faults = checkPlayerNumbers(file)
   if (faults.length > 0) fail(faults, where)
   const isPlaced = file.clubs.some((club) => club.carry_m !== undefined || club.total_m !== undefined)
-  if (file.handicapIndex === undefined && !isPlaced) {
+  if (file.handicapIndex === undefined && file.said?.usual_score === undefined && !isPlaced) {
     const message =
       'The file needs a handicapIndex, or the carry_m of at least one club: nothing can be guessed from neither.'
     throw new Failure('MAR-PLAYER-003', message, where)
@@ -39,14 +40,15 @@ function jsonOf(text: string, where: string): unknown {
 }
 
 function withoutGuesses(written: WrittenPlayer): PlayerFile {
-  const { handicapIndex, age, bag } = written
+  const { handicapIndex, age, said, bag } = written
   const keepsHandicap = handicapIndex !== undefined && written.guesses?.includes('handicapIndex') !== true
   return {
-    name: written.name.trim(),
+    name: pageName(written.name, age),
     hand: written.hand,
     ...(keepsHandicap ? { handicapIndex } : {}),
     sex: written.sex ?? 'unstated',
     ...(age === undefined ? {} : { age }),
+    ...(said === undefined ? {} : { said }),
     ...(bag === undefined ? {} : { bag }),
     clubs: (written.clubs ?? []).map(clubWithoutGuesses),
     shortGame: shortGameWithoutGuesses(written.shortGame ?? {}),

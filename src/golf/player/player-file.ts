@@ -1,4 +1,5 @@
 import type { ClubLies } from './player.ts'
+import type { Said } from './said.ts'
 
 /** `player/1` as written: only what the person typed or what was learned; every other number is absent. */
 export interface PlayerFile {
@@ -8,6 +9,8 @@ export interface PlayerFile {
   readonly sex: 'male' | 'female' | 'unstated'
   /** Years; matters under 18 while no carry is known. */
   readonly age?: number
+  /** What was said and not measured: it moves the guesses. */
+  readonly said?: Said
   /** `as-listed`: the clubs are the whole bag. `fill`: complete it. Absent: filled when fewer than eight are listed. */
   readonly bag?: 'as-listed' | 'fill'
   readonly clubs: readonly ClubFile[]

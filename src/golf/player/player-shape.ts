@@ -2,6 +2,7 @@ import * as z from 'zod'
 import type { FaultCode } from '#faults/codes.ts'
 import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_NUMBERS, type ClubFile, type PlayerFile, SHORT_GAME_NUMBERS } from './player-file.ts'
+import { BIG_MISSES, SHAPES } from './said.ts'
 
 /** A `player/1` document as it stands, before what is marked as a guess is taken out. */
 export type WrittenPlayer = Omit<PlayerFile, 'clubs' | 'shortGame' | 'putting' | 'sex'> & {
@@ -86,6 +87,14 @@ const puttingShape = {
   ...marks,
   guesses: z.array(z.enum(['direction_sd_deg', 'distance_sd_share'])).optional(),
 }
+const saidShape = {
+  usual_score: number,
+  shape: z.enum(SHAPES).optional(),
+  big_miss: z.enum(BIG_MISSES).optional(),
+  mishit_share: number,
+  up_and_down_share: number,
+  half_holed_m: number,
+}
 const playerFields = {
   schema: z.literal('player/1'),
   name: z.string().regex(/\S/),
@@ -93,6 +102,7 @@ const playerFields = {
   handicapIndex: number,
   sex: z.enum(['male', 'female', 'unstated']).optional(),
   age: number,
+  said: z.strictObject(saidShape).optional(),
   bag: z.enum(['as-listed', 'fill']).optional(),
   clubs: z.array(z.strictObject(clubShape)).optional(),
   shortGame: z.strictObject(shortGameShape).optional(),
@@ -136,7 +146,9 @@ function unknownField(path: readonly PropertyKey[], key: string): PlayerFault {
         ? puttingShape
         : path[0] === 'shortGame'
           ? shortGameShape
-          : playerFields
+          : path[0] === 'said'
+            ? saidShape
+            : playerFields
   const meant = nearestWord(key, Object.keys(known))
   const hint = meant === null ? `Known here: ${Object.keys(known).join(', ')}.` : `Did you mean ${meant}?`
   const field = fieldName([...path, key])

@@ -1,3 +1,5 @@
+import type { Said } from './said.ts'
+
 /** A player whose every number is filled: typed, learned, or guessed from the prior. SI, degrees. */
 export interface Player {
   readonly name: string
@@ -7,6 +9,8 @@ export interface Player {
   readonly sex: 'male' | 'female' | 'unstated'
   /** Years, where stated: under 18 the prior's clubs are shorter, a known carry says more. */
   readonly age?: number
+  /** What was said and not measured; the guesses follow it. */
+  readonly said?: Said
   /** Longest first; the putter is not among them. */
   readonly clubs: readonly Club[]
   readonly putting: Putting

@@ -213,6 +213,10 @@ export const LISTED_CLUBS_THAT_MAKE_A_BAG = 8
 /** Clubs besides the putter: Rule 4.1b(1) allows 14. */
 export const MOST_CLUBS = 13
 
+/** Handicap index and age, years, that a file may state. Our assumption: beyond them it is a slip of the pen; 54 is the system's highest. */
+export const TYPED_HANDICAP_RANGE: readonly [number, number] = [-10, 54]
+export const AGE_RANGE: readonly [number, number] = [3, 110]
+
 /** Carry over this is refused as a slip of the pen (metres): the longest tour player averages under 300 m in all. */
 export const MOST_CARRY_METRES = 400
 
