@@ -5,18 +5,28 @@ import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { calibrationPage } from './pattern-calibration/calibration-page.ts'
 import { calibrationTrials } from './pattern-calibration/calibration-trials.ts'
+import { chancesOfChange } from './pattern-calibration/change-trials.ts'
 import { studyPlayers } from './pattern-calibration/study-players.ts'
 
 const { values } = parseArgs({ options: { players: { type: 'string', default: '500' } } })
 const players = Number(values.players)
-const trials = calibrationTrials(
-  { guesses: studyPlayers(), players, shots: [5, 20, 80, 300], seed: 10_000 },
-  (done) => {
-    if (done % 25 === 0) console.error(`${done} of ${players} players`)
-  },
+const changing = Math.ceil(players / 5)
+const told =
+  (all: number) =>
+  (done: number): void => {
+    if (done % 25 === 0) process.stderr.write(`${done} of ${all} players\n`)
+  }
+const guesses = studyPlayers()
+const trials = calibrationTrials({ guesses, players, shots: [5, 20, 80, 300], seed: 10_000 }, told(players))
+const changes = chancesOfChange(
+  { guesses, players: changing, before: 100, after: 60, seed: 50_000 },
+  told(changing),
 )
-const command = `npm run pattern-calibration -- --players ${players}`
 writeFileSync(
   fileURLToPath(new URL('../docs/pattern-calibration.md', import.meta.url)),
-  calibrationPage(trials, command),
+  calibrationPage(
+    trials,
+    { players: changing, trials: changes },
+    `npm run pattern-calibration -- --players ${players}`,
+  ),
 )

@@ -1,4 +1,6 @@
 import type { Learned, Trial } from './calibration-trials.ts'
+import { changeTable } from './change-table.ts'
+import type { ChangeTrial } from './change-trials.ts'
 import { type Coverage, coverageOf } from './coverage.ts'
 
 const NAMES: Readonly<Record<Learned, string>> = {
@@ -13,7 +15,11 @@ const NAMES: Readonly<Record<Learned, string>> = {
 }
 
 /** docs/pattern-calibration.md: what the intervals of a learned pattern hold, from simulated players. */
-export function calibrationPage(trials: readonly Trial[], command: string): string {
+export function calibrationPage(
+  trials: readonly Trial[],
+  changes: { readonly players: number; readonly trials: readonly ChangeTrial[] },
+  command: string,
+): string {
   const players = new Set(trials.map(({ player }) => player)).size
   const shots = [...new Set(trials.map((trial) => trial.shots))]
   const numbers = Object.keys(NAMES) as Learned[]
@@ -37,6 +43,14 @@ ${shots
   .join('\n\n')}
 
 ${conclusion(rows)}
+
+## Has it changed?
+
+${changes.players} players are learned from 100 shots a club, then one number in four of theirs is changed by as much as
+real changes are taken to be (normal; docs/method.md), and they are learned on from 60 shots a club. Of the numbers that
+were given a chance of a real change in each row, so many had changed.
+
+${changeTable(changes.trials)}
 `
 }
 

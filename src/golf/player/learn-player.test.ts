@@ -120,11 +120,7 @@ describe('learnPlayer', () => {
       expect(Math.abs(numbers.run.after / mean[row]! - 1)).toBeLessThan(1e-8)
       const unit = Float64Array.from({ length: size }, (_, at) => +(at === row))
       const sd = Math.sqrt(solveLinear(precision(), unit)![row]!)
-      const { shift, variance } = numbers.run.alone!
-      // What the shots alone say, put back on the prior, is the closed form's spread.
-      const before = shared ** 2 + own ** 2
-      expect(Math.abs((Math.sqrt(1 / (1 / before + 1 / variance)) * stock[row]!) / sd - 1)).toBeLessThan(1e-8)
-      expect(Number.isFinite(shift)).toBe(true)
+      expect(Math.abs(numbers.run.sd / sd - 1)).toBeLessThan(1e-8)
     })
   })
 
@@ -251,5 +247,36 @@ describe('learnPlayer', () => {
       shots.filter(({ club }) => club === '6-iron'),
     )
     expect(player.clubs[0]!.carryMetres).toBe(190)
+  })
+
+  it('says that nothing has changed when nothing has, and what has when it has', () => {
+    const known = learnPlayer(guess, hitShots(truth, guess, 150, 21)).player
+    const changed: Player = {
+      ...truth,
+      clubs: truth.clubs.map((club) =>
+        club.name === 'driver'
+          ? {
+              ...club,
+              carryMetres: club.carryMetres * 1.07,
+              totalMetres: club.totalMetres + 0.07 * club.carryMetres,
+            }
+          : club.name === '6-iron'
+            ? { ...club, directionSdDegrees: club.directionSdDegrees * 0.65 }
+            : club,
+      ),
+    }
+    const chances = (player: Player): number[][] =>
+      learnPlayer(known, hitShots(player, guess, 150, 23)).clubs.map(({ numbers }) =>
+        NUMBERS.map((number) => numbers[number].chanceOfChange!),
+      )
+    const same = chances(truth).flat()
+    expect(meanOf(same)).toBeLessThan(0.25)
+    expect(Math.max(...same)).toBeLessThan(0.8)
+    const [driver, iron, wedge] = chances(changed)
+    expect(driver![NUMBERS.indexOf('carry')]).toBeGreaterThan(0.95)
+    expect(iron![NUMBERS.indexOf('directionSd')]).toBeGreaterThan(0.8)
+    expect(Math.max(...wedge!)).toBeLessThan(0.8)
+    // Of guesses nothing can have changed.
+    expect(learnPlayer(guess, shots).clubs[0]!.numbers.carry.chanceOfChange).toBeNull()
   })
 })

@@ -1,7 +1,7 @@
 import { chanceOfChange } from './learn/chance-of-change.ts'
 import { type ClubObservations, observe, type Unused } from './learn/observations.ts'
-import { patternPrior } from './learn/pattern-prior.ts'
-import { samplePosterior } from './learn/sample-posterior.ts'
+import { type PatternPrior, patternPrior } from './learn/pattern-prior.ts'
+import { type PosteriorDraws, samplePosterior } from './learn/sample-posterior.ts'
 import { dayNumber } from './learn/season.ts'
 import { LEARNED, type Learned, type NumberPosterior, summarise } from './learn/summarise.ts'
 import { isKnown, learnedClub, learnedGuesses, numberOf } from './learn/write-learned.ts'
@@ -21,7 +21,7 @@ export interface LearnOptions {
 /** One number of a club before and after the shots: metres, degrees, shares; `side` is the share of good strikes to the left of the line. */
 export interface LearnedNumber extends NumberPosterior {
   readonly before: number
-  /** Chance that the player has really changed since the number was typed or learned; `null` when it was a guess, or the shots say next to nothing. */
+  /** Chance that the player has really changed since the number was typed or learned; `null` when it was a guess or there are no shots with the club. */
   readonly chanceOfChange: number | null
 }
 
@@ -71,18 +71,38 @@ function learnRightHanded(
 ): LearnedPlayer {
   const prior = patternPrior(player)
   const observed = observe(player, shots, dayNumber(options.today ?? null) ?? undefined)
-  const draws = samplePosterior({
-    prior,
-    observations: observed.clubs,
-    shares: player.clubs.map(({ leftShare, rightShare }) => ({ left: leftShare, right: rightShare })),
-    hasSeasons: observed.hasSeasons,
-    seed: options.seed ?? 1,
-    isTrusted: options.isTrusted ?? false,
-  })
+  const drawsFrom = (one: PatternPrior): PosteriorDraws =>
+    samplePosterior({
+      prior: one,
+      observations: observed.clubs,
+      shares: player.clubs.map(({ leftShare, rightShare }) => ({ left: leftShare, right: rightShare })),
+      hasSeasons: observed.hasSeasons,
+      seed: options.seed ?? 1,
+      isTrusted: options.isTrusted ?? false,
+    })
+  const draws = drawsFrom(prior)
+  const isAnyKnown = player.clubs.some((club) =>
+    LEARNED.some((number) => isKnown(number, club, player.guesses)),
+  )
+  const free = patternPrior(player, true)
+  const ifChanged = isAnyKnown ? drawsFrom(free) : null
+  const change = (number: Learned, index: number): number | null => {
+    const club = player.clubs[index] as Club
+    const { count } = (observed.clubs[index] as ClubObservations).shots
+    if (ifChanged === null || count === 0 || !isKnown(number, club, player.guesses)) return null
+    return chanceOfChange(ifChanged, free, prior, index, number)
+  }
   const clubs = player.clubs.map((club, index): LearnedClub => {
     const { shots: own } = observed.clubs[index] as ClubObservations
-    const posteriors = summarise(draws, prior, index, club)
-    const numbers = LEARNED.map((number) => [number, withBefore(number, posteriors[number], club, player)])
+    const posteriors = summarise(draws, index, club)
+    const numbers = LEARNED.map((number): [Learned, LearnedNumber] => [
+      number,
+      {
+        ...posteriors[number],
+        before: numberOf(club, number),
+        chanceOfChange: change(number, index),
+      },
+    ])
     return {
       name: club.name,
       shots: own.count,
@@ -107,18 +127,6 @@ function learnRightHanded(
   }
 }
 
-function withBefore(number: Learned, posterior: NumberPosterior, club: Club, player: Player): LearnedNumber {
-  const { alone, varianceBefore } = posterior
-  return {
-    ...posterior,
-    before: numberOf(club, number),
-    chanceOfChange:
-      alone === null || !isKnown(number, club, player.guesses)
-        ? null
-        : chanceOfChange(number, alone.shift, alone.variance + varianceBefore),
-  }
-}
-
 function mirrorShot(shot: ShotRecord): ShotRecord {
   return { ...shot, offlineMetres: shot.offlineMetres === null ? null : -shot.offlineMetres }
 }
@@ -132,7 +140,6 @@ function mirrorLearned(club: LearnedClub): LearnedClub {
     after: 1 - side.after,
     half: turned(side.half),
     ninety: turned(side.ninety),
-    alone: side.alone && { ...side.alone, shift: -side.alone.shift },
     draws: side.draws.map((value) => 1 - value),
   }
   return { ...club, numbers: { ...club.numbers, side: mirrored } }

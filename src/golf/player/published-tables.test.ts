@@ -119,6 +119,7 @@ describe('putting against published tables', () => {
     // The published posterior: 0.0267 with standard deviation 0.0004, that is 1.5°.
     expect(Math.abs(sigma - 0.0267)).toBeLessThan(0.0004)
     expect(Math.round((sigma * 1800) / Math.PI) / 10).toBe(1.5)
+    expect(Math.abs((sigma * 180) / Math.PI - 1.53)).toBeLessThan(0.04)
     // Published reading of the fit: 16 % at 20 ft and 38.5 % at 8 ft.
     expect(angleOnlyChance(feetToMetres(20), sigma)).toBeCloseTo(0.16, 2)
     expect(angleOnlyChance(feetToMetres(8), sigma)).toBeCloseTo(0.385, 2)

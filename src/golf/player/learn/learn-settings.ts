@@ -41,5 +41,3 @@ export const CHANGE_SIZE = {
 } as const
 /** Share of numbers that really change, before the shots are looked at. Our assumption. */
 export const CHANCE_OF_CHANGE = 0.25
-/** Shots must take away at least this share of the variance a number had before them, or they say nothing alone. Our assumption. */
-export const LEAST_INFORMED_SHARE = 0.05

@@ -30,14 +30,15 @@ const NUMBERS = SAMPLED.length
 export class PatternChain {
   readonly numbers: Float64Array
   readonly runs: Float64Array
+  /** What is the club's own in each number and in each run, in standard deviations before any shot. */
+  readonly own: Float64Array
+  readonly ownRuns: Float64Array
   readonly sums: readonly StrikeSums[]
   swing = 0
   runFamily: SharedNormal = sharedNormal([])
   readonly #input: ChainInput
   readonly #uniform: () => number
   readonly #factors = new Float64Array(FACTOR_COUNT)
-  /** Each number's own part, in standard deviations. */
-  readonly #own: Float64Array
   /** Where all numbers move at once, before it is known whether they do. */
   readonly #moved: Float64Array
 
@@ -47,8 +48,9 @@ export class PatternChain {
     this.#uniform = seededGenerator(input.seed)
     this.numbers = prior.centre.slice()
     this.runs = Float64Array.from(prior.run, ({ metres }) => metres)
+    this.ownRuns = new Float64Array(prior.clubs)
     this.sums = observations.map(({ lies }) => noStrikes(lies.length))
-    this.#own = new Float64Array(prior.centre.length)
+    this.own = new Float64Array(prior.centre.length)
     this.#moved = new Float64Array(prior.centre.length)
   }
 
@@ -100,7 +102,10 @@ export class PatternChain {
     )
     const factor = this.runFamily.factorMean + this.runFamily.factorSd * this.#normal()
     this.runFamily.members.forEach(({ intercept, slope, ownSd }, index) => {
-      this.runs[index] = intercept + slope * factor + ownSd * this.#normal()
+      const run = intercept + slope * factor + ownSd * this.#normal()
+      const { metres, doubt } = this.#input.prior.run[index] as PatternPrior['run'][number]
+      this.runs[index] = run
+      this.ownRuns[index] = (run / metres - 1 - doubt.shared * factor) / doubt.own
     })
   }
 
@@ -143,7 +148,7 @@ export class PatternChain {
     for (let at = 0; at < this.numbers.length; at++) {
       const own = prior.own[at] as number
       const club = Math.floor(at / NUMBERS)
-      const before = this.#own[at] as number
+      const before = this.own[at] as number
       const base = (this.numbers[at] as number) - own * before
       const next = sliceSample(
         (value) => {
@@ -154,7 +159,7 @@ export class PatternChain {
         1,
         this.#uniform,
       )
-      this.#own[at] = next
+      this.own[at] = next
       this.numbers[at] = base + own * next
     }
   }
@@ -198,14 +203,14 @@ export class PatternChain {
       if (load === 0) continue
       const own = prior.own[at] as number
       precision += (load / own) ** 2
-      weighted += (load * (load * before + own * (this.#own[at] as number))) / own ** 2
+      weighted += (load * (load * before + own * (this.own[at] as number))) / own ** 2
     }
     const next = weighted / precision + this.#normal() / Math.sqrt(precision)
     this.#factors[factor] = next
     for (let at = 0; at < this.numbers.length; at++) {
       const load = loadOf(at, factor, prior)
       if (load !== 0)
-        this.#own[at] = (this.#own[at] as number) + (load * (before - next)) / (prior.own[at] as number)
+        this.own[at] = (this.own[at] as number) + (load * (before - next)) / (prior.own[at] as number)
     }
   }
 }

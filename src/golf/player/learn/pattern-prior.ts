@@ -2,6 +2,7 @@ import { logOdds } from '#numbers/statistics/log-odds.ts'
 import { type ClubDoubts, clubDoubts } from '../club-doubts.ts'
 import type { Club, Player } from '../player.ts'
 import { type Doubt, LEAST_KNOWN_SHARE, MISHIT_SPREAD_CORRELATION } from '../settings.ts'
+import { CHANGE_SIZE } from './learn-settings.ts'
 
 /** The numbers of a club that are learned by sampling, each on a scale on which its doubt is normal. */
 export const SAMPLED = [
@@ -53,8 +54,13 @@ export interface PatternPrior {
   readonly run: readonly { readonly metres: number; readonly doubt: Doubt }[]
 }
 
-/** What is assumed of a player before any shot: the very doubts that the draws of a plan are made from. */
-export function patternPrior(player: Player): PatternPrior {
+/**
+ * What is assumed of a player before any shot: the very doubts that the draws of a plan are made from. `mayHaveChanged`:
+ * and each number may have moved since, by as much as real changes do (`CHANGE_SIZE`).
+ */
+export function patternPrior(player: Player, mayHaveChanged = false): PatternPrior {
+  const moved = (own: number, number: keyof typeof CHANGE_SIZE): number =>
+    mayHaveChanged ? Math.hypot(own, CHANGE_SIZE[number]) : own
   const size = player.clubs.length * SAMPLED.length
   const centre = new Float64Array(size)
   const shared = new Float64Array(size)
@@ -66,14 +72,17 @@ export function patternPrior(player: Player): PatternPrior {
       const at = index * SAMPLED.length + place
       const one = doubt[number]
       shared[at] = one.shared
-      own[at] = one.own
+      own[at] = moved(one.own, number)
       centre[at] = onScale(number, club) - (HAS_MEAN_ONE[number] ? (one.shared ** 2 + one.own ** 2) / 2 : 0)
     })
   })
-  const run = player.clubs.map((club, index) => ({
-    metres: Math.max(LEAST_RUN_METRES, club.totalMetres - club.carryMetres),
-    doubt: (doubts[index] as ClubDoubts).run,
-  }))
+  const run = player.clubs.map((club, index) => {
+    const { shared: ofAll, own: ofClub } = (doubts[index] as ClubDoubts).run
+    return {
+      metres: Math.max(LEAST_RUN_METRES, club.totalMetres - club.carryMetres),
+      doubt: { shared: ofAll, own: moved(ofClub, 'run') },
+    }
+  })
   const carry = player.clubs.map(({ carryMetres }) => carryMetres)
   return { clubs: player.clubs.length, centre, shared, own, carry, run }
 }

@@ -8,6 +8,9 @@ export interface PosteriorDraws {
   readonly numbers: readonly Float64Array[]
   /** A row for each draw: stock runs, metres. */
   readonly runs: readonly Float64Array[]
+  /** The same rows of what is each club's own, in standard deviations before any shot. */
+  readonly own: readonly Float64Array[]
+  readonly ownRuns: readonly Float64Array[]
   /** Mean and spread of each run, averaged over their closed forms: exact where nothing else is unknown. */
   readonly runMoments: readonly { readonly mean: number; readonly sd: number }[]
   readonly swings: Float64Array
@@ -31,6 +34,8 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
   for (let sweep = 0; sweep < SETTLING_SWEEPS; sweep++) chain.sweep()
   const numbers: Float64Array[] = []
   const runs: Float64Array[] = []
+  const own: Float64Array[] = []
+  const ownRuns: Float64Array[] = []
   const swings = new Float64Array(kept)
   const moments = Array.from({ length: prior.clubs }, () => ({ mean: 0, square: 0, variance: 0 }))
   const strays = new Array<number>(prior.clubs).fill(0)
@@ -38,6 +43,8 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
     chain.sweep()
     numbers.push(chain.numbers.slice())
     runs.push(chain.runs.slice())
+    own.push(chain.own.slice())
+    ownRuns.push(chain.ownRuns.slice())
     swings[draw] = chain.swing
     chain.runFamily.members.forEach(({ mean, sd }, club) => {
       const sum = moments[club] as (typeof moments)[number]
@@ -51,6 +58,8 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
   return {
     numbers,
     runs,
+    own,
+    ownRuns,
     runMoments: moments.map(({ mean, square, variance }) => ({
       mean,
       sd: Math.sqrt(variance + Math.max(0, square - mean ** 2)),

@@ -1,0 +1,26 @@
+import type { ChangeTrial } from './change-trials.ts'
+
+/** Ends of the rows, chances of a real change. */
+const ENDS = [0, 0.1, 0.2, 0.3, 0.5, 0.7, 0.9, 1.0001] as const
+
+/** Stated chances of change beside how many had changed, as a table of Markdown. */
+export function changeTable(trials: readonly ChangeTrial[]): string {
+  const rows = ENDS.slice(1).map((high, index) => {
+    const low = ENDS[index] as number
+    const own = trials.filter(({ chance }) => chance >= low && chance < high)
+    const changed = own.filter(({ hasChanged }) => hasChanged).length / own.length
+    const stated = own.reduce((sum, { chance }) => sum + chance, 0) / own.length
+    const error = Math.sqrt((changed * (1 - changed)) / own.length)
+    const cells = own.length === 0 ? ['–', '–'] : [percent(stated), `${percent(changed)} ± ${percent(error)}`]
+    return `| ${percent(low)} to ${percent(Math.min(1, high))} | ${own.length} | ${cells.join(' | ')} |`
+  })
+  return [
+    '| chance stated, % | numbers | mean chance stated, % | had changed, % |',
+    '| --- | --- | --- | --- |',
+    ...rows,
+  ].join('\n')
+}
+
+function percent(share: number): string {
+  return `${Math.round(100 * share)}`
+}
