@@ -4,6 +4,7 @@ import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
 import { measureCommand } from './measure-command.ts'
 import { planCommand } from './plan-command.ts'
+import { deletePlayer, exportPlayer } from './player-command.ts'
 import { profileCommand } from './profile-command.ts'
 import { reliefCommand } from './relief-command.ts'
 import { serveCommand } from './serve-command.ts'
@@ -150,6 +151,25 @@ export function commandLine(
     .action(async (course, _own, command) =>
       done(await thumbCommand(course, command.optsWithGlobals(), machine)),
     )
+
+  const player = program
+    .command('player')
+    .description('everything the store keeps of a player: take it out, or remove it')
+    .helpOption('--help', 'print this help')
+  player
+    .command('export')
+    .description('a player and all plans for that player, as one file')
+    .argument('<id>', 'the id of the player in the store')
+    .requiredOption('--out <file>', 'the file to write (.json)')
+    .option('--store <file>', 'the file of the store')
+    .action(async (id, _own, command) => done(await exportPlayer(id, command.optsWithGlobals(), machine)))
+  player
+    .command('delete')
+    .description('remove a player and all plans for that player for good')
+    .argument('<id>', 'the id of the player in the store')
+    .option('--yes', 'do it')
+    .option('--store <file>', 'the file of the store')
+    .action(async (id, _own, command) => done(await deletePlayer(id, command.optsWithGlobals(), machine)))
 
   program
     .command('profile')
