@@ -1,8 +1,9 @@
-// Writes the invented example course and its tables: `npx tsx tools/draw-example-course.ts`.
+// Writes the invented example course, its tables, and a season of shots: `npx tsx tools/draw-example-course.ts`.
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { buildCourse } from './example-course/build-course.ts'
+import { buildShots } from './example-course/build-shots.ts'
 import { buildShortTable, buildTable } from './example-course/build-table.ts'
 
 /** Every file the drawing makes: path below `examples/`, and its text. The same bytes every time. */
@@ -12,6 +13,7 @@ export function exampleFiles(): ReadonlyMap<string, string> {
     ['sandrel-ness.course.geojson', course],
     ['tables/sandrel-ness.csv', buildTable(course)],
     ['tables/hole-7.csv', buildShortTable(course, '7')],
+    ['wren.shots.csv', buildShots()],
   ])
 }
 

@@ -30,6 +30,13 @@ describe('README', () => {
       const [shown, now] = [output, run.out]
       const advice = 'npm run readme writes down what it prints now'
       expect(titles(now), advice).toEqual(titles(shown))
+      if (words[0] === 'pattern') {
+        const [carries, carriesNow] = [learnedCarries(shown), learnedCarries(now)]
+        expect(carries.size, advice).toBeGreaterThan(3)
+        for (const [club, yards] of carries)
+          expect(Math.abs((carriesNow.get(club) ?? 0) - yards), `${club}: ${advice}`).toBeLessThan(3)
+        return
+      }
       const [before, after] = [clubScores(shown), clubScores(now)]
       // A page without scores says nothing that a finer model would move: it stands as it is printed.
       if (before.size === 0) return expect(now, advice).toBe(shown)
@@ -62,4 +69,10 @@ function titles(text: string): string[] {
 function clubScores(text: string): Map<string, number> {
   const rows = [...text.matchAll(/^(\S+(?: \S+)*) {2,}.*? (\d\.\d\d) /gm)]
   return new Map(rows.map(([, club = '', score]) => [club, Number(score)]))
+}
+
+/** Club → carry after the shots, yards, of the table of what was learned. */
+function learnedCarries(text: string): Map<string, number> {
+  const rows = [...text.matchAll(/^(\S+(?: \S+)*) +(?:\d+|–) {2}~?\d+(?: → (\d+))? /gm)]
+  return new Map(rows.flatMap(([, club = '', yards]) => (yards === undefined ? [] : [[club, Number(yards)]])))
 }

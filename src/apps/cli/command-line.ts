@@ -3,6 +3,7 @@ import { checkCommand } from './check-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
 import { measureCommand } from './measure-command.ts'
+import { patternCommand } from './pattern-command.ts'
 import { planCommand } from './plan-command.ts'
 import { deletePlayer, exportPlayer } from './player-command.ts'
 import { profileCommand } from './profile-command.ts'
@@ -151,6 +152,16 @@ export function commandLine(
     .action(async (course, _own, command) =>
       done(await thumbCommand(course, command.optsWithGlobals(), machine)),
     )
+
+  program
+    .command('pattern')
+    .description('what shots change in a player, club by club, and how sure it is')
+    .argument('<player>', 'the player file (.player.json)')
+    .requiredOption('--shots <file...>', 'tables of shots (.csv)')
+    .option('--columns <list>', 'what other columns are: Club=club,Carry=carry_yd,Side=offline_yd')
+    .option('--mapping <file>', 'the same from a file: {"Club": "club", "Carry": "carry_yd"}')
+    .option('--out <file>', 'the player file to write (.player.json)')
+    .action((player, _own, command) => done(patternCommand(player, command.optsWithGlobals(), machine)))
 
   const player = program
     .command('player')

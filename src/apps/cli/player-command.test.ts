@@ -37,6 +37,7 @@ async function marram(...words: readonly string[]): Promise<{ code: number; out:
     },
     isWatched: false,
     hasColour: false,
+    canAsk: false,
   })
   return { code, ...said }
 }

@@ -29,7 +29,9 @@ function sameFaults(faults: readonly Fault[]): Fault[][] {
   const groups = new Map<string, Fault[]>()
   for (const fault of faults) {
     const key = `${fault.code} ${fault.advice}`
-    groups.set(key, [...(groups.get(key) ?? []), fault])
+    const group = groups.get(key)
+    if (group === undefined) groups.set(key, [fault])
+    else group.push(fault)
   }
   return [...groups.values()].flatMap((group) =>
     group.length > FAULTS_PRINTED_SINGLY ? [group] : group.map((fault) => [fault]),

@@ -1,0 +1,78 @@
+import type { Fault } from '#faults/fault.ts'
+import { type BagOfShots, bagOfShots } from '#golf/player/bag-of-shots.ts'
+import { completePlayer } from '#golf/player/complete-player.ts'
+import { encodePlayer } from '#golf/player/encode-player.ts'
+import { type LearnedPlayer, learnPlayer } from '#golf/player/learn-player.ts'
+import { parsePlayer } from '#golf/player/parse-player.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { ShotReading } from '#outside/formats/shot-table.ts'
+import type { GlobalOptions, Machine } from './machine.ts'
+import { patternDocument } from './pattern-document.ts'
+import { patternPage } from './pattern-page.ts'
+import { printJson, printLines } from './print-answer.ts'
+import { exitCodeOf } from './print-faults.ts'
+import { readText } from './read-file.ts'
+import { readShots } from './read-shots.ts'
+import { parseUnits } from './units-of-the-reader.ts'
+import { whileWorking } from './while-working.ts'
+import { writeText } from './write-file.ts'
+
+/** The options of `marram pattern`, as typed. */
+export interface PatternOptions extends GlobalOptions {
+  /** One table a file. */
+  readonly shots: readonly string[]
+  readonly columns?: string
+  readonly mapping?: string
+  readonly out?: string
+}
+
+/** What `marram pattern` found out. */
+export interface PatternAnswer {
+  /** As the file and the prior had it. */
+  readonly before: Player
+  readonly learned: LearnedPlayer
+  readonly bag: BagOfShots
+  readonly reading: ShotReading
+  /** Of the files and of the clubs in them. */
+  readonly faults: readonly Fault[]
+  /** The file that was written, `null` without `--out`. */
+  readonly out: string | null
+}
+
+/** `marram pattern`: shots → what they change in a player, and with `--out` the player file with that. Returns the exit code. */
+export function patternCommand(path: string, options: PatternOptions, machine: Machine): number {
+  const units = parseUnits(options.units)
+  const file = parsePlayer(readText(path), path)
+  const reading = readShots(options.shots, options)
+  const bag = bagOfShots(file, reading.shots)
+  const before = completePlayer(bag.file)
+  const learned = whileWorking(
+    `Learning from ${bag.shots.length} shots`,
+    options.quiet === true,
+    machine,
+    () => learnPlayer(before, bag.shots),
+  )
+  const out = options.out ?? null
+  if (out !== null) writeText(out, encodePlayer(learned.player))
+  const faults = [...reading.faults, ...otherClubs(bag, learned)]
+  const answer: PatternAnswer = { before, learned, bag, reading, faults, out }
+  if (options.json) printJson(patternDocument(answer), machine)
+  else printLines(patternPage(answer, units, options.quiet === true, machine), machine)
+  return exitCodeOf(faults)
+}
+
+/** Clubs that were hit and that the player does not have. */
+function otherClubs({ shots }: BagOfShots, { unused, player }: LearnedPlayer): Fault[] {
+  const counts = new Map<string, number>()
+  for (const { index, why } of unused) {
+    const club = shots[index]?.club
+    if (why === 'club' && club !== undefined) counts.set(club, (counts.get(club) ?? 0) + 1)
+  }
+  return [...counts].map(([club, count]) => ({
+    severity: 'warning',
+    code: 'MAR-SHOTS-019',
+    message: `${count === 1 ? 'A shot was' : `${count} shots were`} hit with a ${club}, which ${player.name} does not have; nothing was learned from ${count === 1 ? 'it' : 'them'}.`,
+    place: '',
+    advice: 'List the club in the player file if it is in the bag.',
+  }))
+}

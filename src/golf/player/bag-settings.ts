@@ -1,0 +1,12 @@
+/**
+ * Gaps between neighbouring clubs as shares of the longest carry: under `overlap` two clubs do one job, over `hole` a
+ * distance has no club; below a driver more is usual. Common practice: steps of 8 to 15 yards for a drive of 220,
+ * about 20 below the driver; the bounds are our assumption.
+ */
+export const GAP_SHARES = { overlap: 0.025, hole: 0.09, holeBelowDriver: 0.14 } as const
+
+/** Two wedges no further apart than this in loft are one club under two names, degrees. Our assumption. */
+export const SAME_WEDGE_DEGREES = 2
+
+/** So many shots show that a club is in a bag that was only guessed; fewer may be a slip of the pen. Our assumption. */
+export const SHOTS_THAT_SHOW_A_CLUB = 5
