@@ -11,8 +11,8 @@ export function dayNumber(date: string | null): number | null {
 
 /** Place of a day in the year's wave: 1 when the north is warmest, −1 half a year later. */
 export function seasonWave(day: number): number {
-  const startOfYear = Date.UTC(new Date(day * DAY).getUTCFullYear(), 0, 1) / DAY
-  return Math.cos((2 * Math.PI * (day - startOfYear - WARMEST_DAY)) / YEAR_DAYS)
+  // Years counted from the first of January 1970: within a day of the calendar, which moves no shot.
+  return Math.cos((2 * Math.PI * (day - WARMEST_DAY)) / YEAR_DAYS)
 }
 
 /** How much a shot of that day counts by now: half after each half-life; never more than a shot of today. */
