@@ -1,47 +1,20 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import type { Locator, Page } from 'playwright-core'
-import { build } from 'vite'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type RunningServer, startServer } from '#apps/server/start-server.ts'
-import { type OpenBrowser, openBrowser } from '../../tools/open-browser.ts'
+import type { OpenBrowser } from '../../tools/open-browser.ts'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
 
 /**
  * The hole desk in a real browser, served by the real server with the example course, planned by the real planner.
  * Hole 3 is used: a par 3, so that a plan takes a second or two.
  */
-const ROOT = fileURLToPath(new URL('../..', import.meta.url))
-const AXE = readFileSync(join(ROOT, 'node_modules/axe-core/axe.min.js'), 'utf8')
-/** Waits are long because the machine may be busy; nothing here measures time. */
-const PATIENCE = 90_000
-
-let folder: string
-let server: RunningServer
+let desk: ServedDesk
 let browser: OpenBrowser
 let page: Page
-const troubles: string[] = []
 
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'marram-desk-'))
-  await build({
-    configFile: join(ROOT, 'vite.config.ts'),
-    build: { outDir: join(folder, 'web'), emptyOutDir: true },
-    logLevel: 'error',
-  })
-  server = await startServer({
-    port: 0,
-    storePath: join(folder, 'store.db'),
-    webRoot: join(folder, 'web'),
-    examplesFolder: join(ROOT, 'examples'),
-  })
-  browser = await openBrowser()
-  page = await browser.context.newPage()
-  page.setDefaultTimeout(PATIENCE)
-  page.on('pageerror', (error) => troubles.push(error.message))
-  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
-  await page.goto(server.address)
+  desk = await serveDesk()
+  ;({ browser, page } = desk)
+  await page.goto(desk.address)
   const hole = page.getByLabel('Hole', { exact: true })
   await hole.or(page.getByRole('alert')).first().waitFor()
   if ((await hole.count()) === 0)
@@ -50,11 +23,7 @@ beforeAll(async () => {
   await planned()
 }, PATIENCE * 2)
 
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  if (folder) rmSync(folder, { recursive: true, force: true })
-})
+afterAll(() => desk?.close())
 
 /** Waits until the plan at hand is of what is on the desk. */
 async function planned(): Promise<void> {
@@ -74,15 +43,6 @@ async function clubs(): Promise<string[]> {
 
 async function aim(): Promise<string> {
   return (await page.getByRole('slider', { name: 'Aim' }).getAttribute('aria-valuetext')) ?? ''
-}
-
-/** What axe finds, contrast at 7:1 included, as lines that say where. */
-async function violations(): Promise<string[]> {
-  await page.evaluate(AXE)
-  return page.evaluate(
-    `axe.run(document, { rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } } })
-      .then(({ violations }) => violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`,
-  )
 }
 
 describe('the hole desk', () => {
@@ -195,7 +155,7 @@ describe('the hole desk', () => {
     expect(await page.evaluate('getComputedStyle(document.documentElement).backgroundColor')).toBe(
       'rgb(20, 18, 15)',
     )
-    expect(await violations()).toEqual([])
+    expect(await violations(page)).toEqual([])
     await page.getByRole('button', { name: 'Night' }).click()
     await planned()
   })
@@ -206,15 +166,8 @@ describe('the hole desk', () => {
   ])('has no accessibility violation at %i × %i, and nothing to hit under 48 px', async (width, height) => {
     await page.setViewportSize({ width, height })
     await page.waitForTimeout(300)
-    expect(await violations()).toEqual([])
-    const small = await page.evaluate(
-      `[...document.querySelectorAll('button, select, input, [role=slider]')]
-        .filter((e) => e.checkVisibility())
-        .map((e) => [e.getAttribute('aria-label') ?? e.textContent.slice(0, 20), e.getBoundingClientRect()])
-        .filter(([, box]) => box.width < 48 || box.height < 48)
-        .map(([name, box]) => name + ' ' + box.width + ' × ' + box.height)`,
-    )
-    expect(small).toEqual([])
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
     expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true)
     await page.setViewportSize({ width: 1280, height: 900 })
   })
@@ -238,7 +191,7 @@ describe('the hole desk', () => {
         json: { error: { code: 'MAR-STORE-001', message: 'The store is away.', where: 'store' } },
       }),
     )
-    await other.goto(server.address)
+    await other.goto(desk.address)
     const note = other.getByRole('alert')
     await note.waitFor()
     expect(await text(note)).toMatch(/The store is away\.\s*MAR-STORE-001 · store/)
@@ -246,6 +199,6 @@ describe('the hole desk', () => {
   })
 
   it('had no error of its own on the way', () => {
-    expect(troubles).toEqual([])
+    expect(desk.troubles).toEqual([])
   })
 })

@@ -1,6 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import { faultOf } from '#golf/player/player-from-answers.ts'
-import { type Answers, FIELDS, type Field, QUESTIONS } from '#golf/player/player-questions.ts'
+import { type Answers, FIELDS, type Field, isAsked, QUESTIONS } from '#golf/player/player-questions.ts'
 import type { ReaderUnits } from './units-of-the-reader.ts'
 
 /** A person at a terminal: shown words, and asked for a line; `null` when they broke off. */
@@ -47,11 +47,6 @@ export async function askQuestions(person: Person, units: ReaderUnits): Promise<
     place = next(place, answers)
   }
   return answers
-}
-
-/** A usual score is asked only of those without an index. */
-function isAsked(field: Field, answers: Answers): boolean {
-  return field.id !== 'usualScore' || (answers.handicapIndex ?? '') === ''
 }
 
 function next(place: number, answers: Answers): number {

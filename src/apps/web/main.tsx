@@ -8,19 +8,20 @@ import './style/head.css'
 import './style/chart.css'
 import './style/ledger.css'
 import './style/scales.css'
+import './style/new-player.css'
 import './style/narrow.css'
 import './style/print.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { DefectNote } from './page/defect-note.tsx'
-import { OpenDesk } from './page/open-desk.tsx'
+import { OpenPage } from './page/open-page.tsx'
 
 const place = document.getElementById('desk')
 if (place !== null)
   createRoot(place).render(
     <StrictMode>
       <DefectNote>
-        <OpenDesk />
+        <OpenPage />
       </DefectNote>
     </StrictMode>,
   )

@@ -155,7 +155,7 @@ describe('the ten questions', () => {
     ['MAR-ANSWER-002', 'shape', { shape: '9' }],
     ['MAR-ANSWER-003', 'age', { age: '2' }],
     ['MAR-ANSWER-003', 'handicapIndex', { handicapIndex: '55' }],
-    ['MAR-ANSWER-003', 'usualScore', { usualScore: 'ninety' }],
+    ['MAR-ANSWER-003', 'usualScore', { handicapIndex: '', usualScore: 'ninety' }],
     ['MAR-ANSWER-003', 'carries', { carries: '7i 330' }],
     ['MAR-ANSWER-004', 'bag', { bag: 'driver, 5' }],
     ['MAR-ANSWER-004', 'carries', { carries: 'mashie 130' }],

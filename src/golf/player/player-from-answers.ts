@@ -1,7 +1,7 @@
 import type { Fault } from '#faults/fault.ts'
 import { isMinor } from './first-name.ts'
 import type { ClubFile, PlayerFile } from './player-file.ts'
-import { type Answers, FIELDS, type Field, type FieldId } from './player-questions.ts'
+import { type Answers, FIELDS, type Field, type FieldId, isAsked } from './player-questions.ts'
 import { type AnswerFault, answerFault } from './questions/answer-fault.ts'
 import { type KnownCarry, readCarries } from './questions/read-carries.ts'
 import { readClubs } from './questions/read-clubs.ts'
@@ -30,7 +30,8 @@ export function playerFromAnswers(answers: Answers, units: 'yards' | 'metres'): 
   ): Value | undefined => {
     const field = FIELDS.find((one) => one.id === id)
     const text = (answers[id] ?? '').trim()
-    if (field === undefined || (text === '' && field.isNeeded !== true)) return undefined
+    if (field === undefined || !isAsked(field, answers)) return undefined
+    if (text === '' && field.isNeeded !== true) return undefined
     const value =
       text === '' ? answerFault('MAR-ANSWER-001', 'This cannot be left open.', field.help) : read(text, field)
     if (!isFault(value)) return value
@@ -51,7 +52,8 @@ export function playerFromAnswers(answers: Answers, units: 'yards' | 'metres'): 
   const shares = (['mishits', 'upAndDown', 'halfHoled'] as const).map((id) => take(id, readChoice))
   const names = [...bag, ...carries.map((carry) => carry.name).filter((one) => !bag.includes(one))]
 
-  if (faults.length === 0 && (handicapIndex ?? usualScore ?? carries[0]) === undefined)
+  const isLevelRead = !faults.some(({ place }) => LEVEL_FIELDS.has(place))
+  if (isLevelRead && (handicapIndex ?? usualScore ?? carries[0]) === undefined)
     fail(
       'carries',
       answerFault(
@@ -68,7 +70,7 @@ export function playerFromAnswers(answers: Answers, units: 'yards' | 'metres'): 
 
   const [mishits, upAndDown, halfHoled] = shares
   const said = withoutBlanks({
-    usual_score: handicapIndex === undefined ? usualScore : undefined,
+    usual_score: usualScore,
     shape,
     big_miss: bigMiss,
     mishit_share: numberOf(mishits),
@@ -91,6 +93,9 @@ export function playerFromAnswers(answers: Answers, units: 'yards' | 'metres'): 
     faults: [],
   }
 }
+
+/** One of these says how good the player is. */
+const LEVEL_FIELDS: ReadonlySet<string> = new Set<FieldId>(['handicapIndex', 'usualScore', 'carries'])
 
 /** What is wrong with the answer to one field, in view of the others; `null` when it can stand. */
 export function faultOf(id: FieldId, answers: Answers, units: 'yards' | 'metres'): Fault | null {

@@ -79,7 +79,6 @@ export const QUESTIONS: readonly Question[] = [
         choices: [
           { value: 'male', words: 'man or boy' },
           { value: 'female', words: 'woman or girl' },
-          { value: 'unstated', words: 'unstated' },
         ],
       },
     ],
@@ -237,3 +236,8 @@ export const QUESTIONS: readonly Question[] = [
 
 /** Every field in the order it is asked. */
 export const FIELDS: readonly Field[] = QUESTIONS.flatMap(({ fields }) => fields)
+
+/** Whether a field is asked in view of the other answers: a usual score only of those without an index. */
+export function isAsked(field: Field, answers: Answers): boolean {
+  return field.id !== 'usualScore' || (answers.handicapIndex ?? '').trim() === ''
+}

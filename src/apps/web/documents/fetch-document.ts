@@ -23,10 +23,23 @@ export async function fetchDocument(kind: DocumentKind, id: string): Promise<str
   return (await ask(`/api/${kind}/${encodeURIComponent(id)}`)).text()
 }
 
-async function ask(address: string): Promise<Response> {
+/**
+ * Keeps a new document under the id, or with the first number after it that makes it free, and returns which. Throws a
+ * Failure with the server's code when it is refused; what is kept is never written over.
+ */
+export async function keepNewDocument(kind: DocumentKind, id: string, document: string): Promise<string> {
+  const taken = new Set((await listDocuments(kind)).map((listed) => listed.id))
+  let free = id
+  for (let count = 2; taken.has(free); count += 1) free = `${id}-${count}`
+  const headers = { 'Content-Type': 'application/json', 'If-None-Match': '*' }
+  await ask(`/api/${kind}/${free}`, { method: 'PUT', headers, body: document })
+  return free
+}
+
+async function ask(address: string, request?: RequestInit): Promise<Response> {
   let response: Response
   try {
-    response = await fetch(address)
+    response = await fetch(address, request)
   } catch {
     throw new Failure('MAR-WEB-001', 'The server does not answer. Is it still running?', address)
   }

@@ -37,6 +37,8 @@ import { useSituation } from './use-situation.ts'
 /** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
 export function HoleDesk(props: {
   readonly library: Library
+  /** The player to open with; `null` = as it was left. */
+  readonly playerId: string | null
   readonly reader: Reader
   readonly onReader: (reader: Reader) => void
 }): ReactElement {
@@ -44,11 +46,13 @@ export function HoleDesk(props: {
   const [dayTrouble, setDayTrouble] = useState<Trouble | null>(null)
   // The day asked for last: a slower answer for one before it comes too late.
   const dayAsked = useRef('')
-  const { desk, edit, undo, canUndo } = useDesk(
-    () =>
+  const { desk, edit, undo, canUndo } = useDesk(() => {
+    const left =
       keptDesk(library, sessionStorage) ??
-      openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? ''),
-  )
+      openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? '')
+    const isNew = library.players.some(({ id }) => id === props.playerId)
+    return isNew && props.playerId !== null ? edits.choosePlayer(left, props.playerId) : left
+  })
   useEffect(() => {
     keepDesk(desk, sessionStorage)
     // A day that could not be had is told until the desk moves on.

@@ -1,0 +1,75 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import type { Page } from 'playwright-core'
+import { build } from 'vite'
+import { startServer } from '#apps/server/start-server.ts'
+import { type OpenBrowser, openBrowser } from '../../tools/open-browser.ts'
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url))
+const AXE = readFileSync(join(ROOT, 'node_modules/axe-core/axe.min.js'), 'utf8')
+/** Waits are long because the machine may be busy; nothing measures time. */
+export const PATIENCE = 90_000
+
+/** The desk as it is built now, served with the examples from a store of its own, and a browser to open it in. */
+export interface ServedDesk {
+  readonly address: string
+  readonly browser: OpenBrowser
+  /** A page that notes its errors in `troubles`. */
+  readonly page: Page
+  readonly troubles: readonly string[]
+  close(): Promise<void>
+}
+
+export async function serveDesk(): Promise<ServedDesk> {
+  const folder = mkdtempSync(join(tmpdir(), 'marram-desk-'))
+  await build({
+    configFile: join(ROOT, 'vite.config.ts'),
+    build: { outDir: join(folder, 'web'), emptyOutDir: true },
+    logLevel: 'error',
+  })
+  const server = await startServer({
+    port: 0,
+    storePath: join(folder, 'store.db'),
+    webRoot: join(folder, 'web'),
+    examplesFolder: join(ROOT, 'examples'),
+  })
+  const browser = await openBrowser()
+  const page = await browser.context.newPage()
+  page.setDefaultTimeout(PATIENCE)
+  const troubles: string[] = []
+  page.on('pageerror', (error) => troubles.push(error.message))
+  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
+  return {
+    address: server.address,
+    browser,
+    page,
+    troubles,
+    async close() {
+      await browser.close()
+      await server.close()
+      rmSync(folder, { recursive: true, force: true })
+    },
+  }
+}
+
+/** What axe finds, contrast at 7:1 included, as lines that say where. */
+export async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(AXE)
+  return page.evaluate(
+    `axe.run(document, { rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } } })
+      .then(({ violations }) => violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`,
+  )
+}
+
+/** What there is to hit under 48 px, and how large it is. */
+export async function smallTargets(page: Page): Promise<string[]> {
+  return page.evaluate(
+    `[...document.querySelectorAll('a, button, select, input, [role=slider]')]
+      .filter((e) => e.checkVisibility())
+      .map((e) => [e.getAttribute('aria-label') ?? e.textContent.slice(0, 20), e.getBoundingClientRect()])
+      .filter(([, box]) => box.width < 48 || box.height < 48)
+      .map(([name, box]) => name + ' ' + box.width + ' × ' + box.height)`,
+  )
+}
