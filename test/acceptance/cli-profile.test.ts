@@ -30,9 +30,10 @@ describe('marram profile', () => {
     // A left-hander's fade bends to the left.
     expect(iron.curve_share).toBeLessThan(0)
     for (const club of document.clubs)
-      for (const sure of [club.carryMetres, club.spreadMetres, club.mishitShare]) {
+      for (const sure of [club.carry_m, club.sideways_sd_m, club.mishit_share]) {
         expect(sure.low).toBeLessThan(sure.value)
         expect(sure.high).toBeGreaterThan(sure.value)
+        expect(sure.after_ten_shots.high - sure.after_ten_shots.low).toBeLessThan(sure.high - sure.low)
       }
   })
 
@@ -55,7 +56,7 @@ describe('marram profile', () => {
   })
 
   it.each<[code: string, where: RegExp, content: unknown]>([
-    ['MAR-ANSWER-001', /: hand/, { name: 'x', handicapIndex: 20 }],
+    ['MAR-ANSWER-001', /Also to be put right: bag\. .*: hand/, { name: 'x', handicapIndex: 20, bag: ['5'] }],
     ['MAR-ANSWER-010', /"handicap" is not asked/, { handicap: 9 }],
   ])('%s, and nothing is written', (code, where, content) => {
     const out = join(folder, 'never.player.json')

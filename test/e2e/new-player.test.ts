@@ -154,6 +154,7 @@ describe('a new player', () => {
     const player = page.getByLabel('Player', { exact: true })
     await player.waitFor()
     expect(await player.inputValue()).toBe('oda-quill-2')
+    expect(await player.locator('option:checked').textContent()).toBe('Oda Quill (oda-quill-2)')
   })
 
   it('had no error of its own on the way', () => expect(desk.troubles).toEqual([]))

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs'
 import { Failure } from '#faults/failure.ts'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
-import { howSure } from '#golf/player/how-sure.ts'
+import { howSure, type SureClub, type SureNumber } from '#golf/player/how-sure.ts'
 import { playerFromAnswers } from '#golf/player/player-from-answers.ts'
 import { playerId } from '#golf/player/player-id.ts'
 import type { Answers } from '#golf/player/player-questions.ts'
@@ -31,8 +31,9 @@ export async function profileCommand(options: ProfileOptions, machine: Machine):
       : { answers: readAnswers(readText(options.answers), options.answers), out: options.out }
   const { file, faults } = playerFromAnswers(answers, units)
   if (file === null) {
-    const [first] = faults
-    const more = faults.length > 1 ? ` There are ${faults.length - 1} more such answers.` : ''
+    const [first, ...others] = faults
+    const places = others.map(({ place }) => place).join(', ')
+    const more = places === '' ? '' : ` Also to be put right: ${places}.`
     const where = [options.answers, first?.place].filter((part) => part !== undefined).join(': ')
     throw new Failure(
       first?.code ?? 'MAR-ANSWER-010',
@@ -45,7 +46,10 @@ export async function profileCommand(options: ProfileOptions, machine: Machine):
   if (out !== undefined) writeText(out, text)
   const clubs = howSure(player)
   if (options.json)
-    printJson({ schema: 'profile/1', out: out ?? null, player: JSON.parse(text), clubs }, machine)
+    printJson(
+      { schema: 'profile/1', out: out ?? null, player: JSON.parse(text), clubs: clubs.map(clubDocument) },
+      machine,
+    )
   else
     printLines(
       [
@@ -55,6 +59,19 @@ export async function profileCommand(options: ProfileOptions, machine: Machine):
       machine,
     )
   return 0
+}
+
+/** A club's numbers with their ranges, by their names in the player file; `sideways_sd_m` is at the club's carry. */
+function clubDocument({ name, carryMetres, spreadMetres, mishitShare }: SureClub): object {
+  const number = ({ value, low, high, then, isGuess }: SureNumber): object => ({
+    ...{ value, low, high, guess: isGuess, after_ten_shots: then },
+  })
+  return {
+    name,
+    carry_m: number(carryMetres),
+    sideways_sd_m: number(spreadMetres),
+    mishit_share: number(mishitShare),
+  }
 }
 
 async function askedAnswers(

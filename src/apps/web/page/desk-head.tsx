@@ -125,6 +125,8 @@ function dayName(name: string): string {
   return /^\d{4}-\d{2}-\d{2}$/.test(name) ? `${shortDate(name)} ${name.slice(0, 4)}` : name
 }
 
+/** Documents by name, those of one name told apart by their ids. */
 function named(listed: readonly { id: string; name: string }[]): { value: string; name: string }[] {
-  return listed.map(({ id, name }) => ({ value: id, name }))
+  const isShared = (name: string): boolean => listed.filter((one) => one.name === name).length > 1
+  return listed.map(({ id, name }) => ({ value: id, name: isShared(name) ? `${name} (${id})` : name }))
 }
