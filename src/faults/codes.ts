@@ -169,6 +169,11 @@ export const FAULT_CODES = {
   'MAR-SHOTS-018': 'The dates of the shot table do not show which number is the day.',
   'MAR-SHOTS-019': 'Shots were hit with a club that the player does not have.',
 
+  'MAR-TEST-001': 'The table of a test day does not begin with its columns, or has no rows.',
+  'MAR-TEST-002': 'A row of the test day names no station of the test.',
+  'MAR-TEST-003': 'The balls of a station do not add up, or the station stands twice.',
+  'MAR-TEST-004': 'A leave of the test day is no distance.',
+
   'MAR-DAY-001': 'The day file is not JSON, or not one object.',
   'MAR-DAY-002': 'The file does not say that it is a day file of a schema this Marram knows.',
   'MAR-DAY-003': 'The day file has a field that day/1 does not know.',

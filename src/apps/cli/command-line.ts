@@ -9,6 +9,7 @@ import { deletePlayer, exportPlayer } from './player-command.ts'
 import { profileCommand } from './profile-command.ts'
 import { reliefCommand } from './relief-command.ts'
 import { serveCommand } from './serve-command.ts'
+import { testDayCommand } from './test-day-command.ts'
 import { thumbCommand } from './thumb-command.ts'
 
 /**
@@ -188,6 +189,15 @@ export function commandLine(
     .option('--out <file>', 'the player file to write (.player.json)')
     .option('--answers <file>', 'the answers as JSON, instead of asking them on the terminal')
     .action(async (_own, command) => done(await profileCommand(command.optsWithGlobals(), machine)))
+
+  program
+    .command('test-day')
+    .description('the sheet of the short-game and putting test, and what its results say of a player')
+    .argument('<player>', 'the player file (.player.json)')
+    .option('--sheet <file>', 'write the sheet to print (.svg)')
+    .option('--results <file>', 'what was played (.csv): station,holed,leaves_ft or leaves_m')
+    .option('--out <file>', 'write the player with what was learned (.player.json)')
+    .action((player, _own, command) => done(testDayCommand(player, command.optsWithGlobals(), machine)))
 
   program
     .command('serve')

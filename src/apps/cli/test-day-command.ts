@@ -1,0 +1,47 @@
+import { encodePlayer } from '#golf/player/encode-player.ts'
+import { type LearnedTestDay, learnTestDay } from '#golf/player/learn-test-day.ts'
+import { readTestResults } from '#outside/formats/test-results.ts'
+import { drawTestSheet } from '#paper/draw/draw-test-sheet.ts'
+import { renderSvg } from '#paper/draw/render-svg.ts'
+import { loadPlayer } from './load-player.ts'
+import type { GlobalOptions, Machine } from './machine.ts'
+import { plainText } from './plain-text.ts'
+import { printJson, printLines } from './print-answer.ts'
+import { exitCodeOf, faultLines } from './print-faults.ts'
+import { readText } from './read-file.ts'
+import { testDayDocument } from './test-day-document.ts'
+import { stationWords, testDayPage } from './test-day-page.ts'
+import { parseUnits } from './units-of-the-reader.ts'
+import { writeText } from './write-file.ts'
+
+/** The options of `marram test-day`, as typed. */
+export interface TestDayOptions extends GlobalOptions {
+  readonly results?: string
+  readonly out?: string
+  readonly sheet?: string
+}
+
+/**
+ * `marram test-day`: the sheet of the short-game and putting test, and what its results say of a player. Returns the exit
+ * code.
+ */
+export function testDayCommand(path: string, options: TestDayOptions, machine: Machine): number {
+  const units = parseUnits(options.units)
+  const player = loadPlayer(path)
+  if (options.sheet !== undefined) {
+    const sheet = drawTestSheet({
+      playerName: player.name,
+      stationWords: (station) => stationWords(station, units),
+      leaveUnit: units === 'yards' ? 'feet' : 'metres',
+    })
+    writeText(options.sheet, plainText(renderSvg(sheet), false))
+  }
+  const reading =
+    options.results === undefined ? null : readTestResults(readText(options.results), options.results)
+  const learned: LearnedTestDay | null = reading && learnTestDay(player, reading.results)
+  if (learned && options.out !== undefined) writeText(options.out, encodePlayer(learned.player))
+  const faults = reading?.faults ?? []
+  if (options.json) printJson(testDayDocument(player, learned, faults), machine)
+  else printLines([...faultLines(faults, machine), ...testDayPage(player, learned, units)], machine)
+  return exitCodeOf(faults)
+}
