@@ -10,7 +10,7 @@ export function rowFault({ code, reason, isFault }: NoShot, place: string): Faul
     code,
     message: `The row was ${isFault ? 'not read' : 'set aside'}: ${reason}.`,
     place,
-    advice: isFault ? 'Mend the row and read the file again; all other rows are in.' : '',
+    advice: '',
   }
 }
 
@@ -52,11 +52,14 @@ export function passedOverFault(
   lines: readonly number[],
   where: string,
 ): Fault {
-  const rest = lines.length > 1 ? ` and in ${lines.length - 1} more rows` : ''
+  const [rest, kept] =
+    lines.length > 1
+      ? [`, nor in ${lines.length - 1} more rows`, 'the shots were kept without it']
+      : ['', 'the shot was kept without it']
   return {
     severity: 'warning',
     code: 'MAR-SHOTS-011',
-    message: `“${word}” is no ${column === 'strike' ? 'word for a strike' : column} here${rest}; the shots were kept without it.`,
+    message: `“${word}” is no ${column === 'strike' ? 'word for a strike' : column} here${rest}; ${kept}.`,
     place: `${where}, line ${lines[0] ?? 0}`,
     advice: ADVICE[column] ?? '',
   }
