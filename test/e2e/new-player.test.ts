@@ -128,6 +128,7 @@ describe('a new player', () => {
     }
     expect(kept.hand).toBe('left')
     expect(kept.said).toEqual({
+      carries: ['driver', '7-iron'],
       shape: 'fade',
       big_miss: 'left',
       mishit_share: 0.167,

@@ -1,4 +1,4 @@
-import type { Player } from './player.ts'
+import type { Club, Player } from './player.ts'
 import { ADULT_AGE, DOUBT, type Doubt, LEAST_KNOWN_SHARE, RUN_NOISE } from './settings.ts'
 
 /** How unsure each number of a club is: of the logarithm, of the log odds for the mishit share. */
@@ -21,16 +21,20 @@ export interface ClubDoubts {
  * than of a guess, and the shots have told their part.
  */
 export function clubDoubts(player: Player): readonly ClubDoubts[] {
-  const isPlaced = player.clubs.some((club) => !club.isGuess)
+  const isSaid = ({ name, shots }: Club): boolean =>
+    shots === 0 && player.said?.carries?.includes(name) === true
+  const placed = player.clubs.filter((club) => !club.isGuess)
   const isJunior = player.age !== undefined && player.age < ADULT_AGE
   const unplaced = isJunior ? DOUBT.carry.junior : DOUBT.carry.guess
+  const beside =
+    placed.length === 0 ? unplaced : placed.every(isSaid) ? DOUBT.carry.besideSaid : DOUBT.carry.beside
   return player.clubs.map((club) => {
     const { shots, isGuess } = club
     const isGuessed = (number: string): boolean =>
       shots > 0 || player.guesses.has(`clubs.${club.name}.${number}`)
     const known = (number: string): 'guess' | 'typed' => (isGuessed(number) ? 'guess' : 'typed')
-    const carry =
-      shots > 0 ? unplaced : isGuess ? (isPlaced ? DOUBT.carry.beside : unplaced) : DOUBT.carry.typed
+    const typed = isSaid(club) ? DOUBT.carry.said : DOUBT.carry.typed
+    const carry = shots > 0 ? unplaced : isGuess ? beside : typed
     const side = isGuessed('left_share') && isGuessed('right_share') ? DOUBT.side.guess : DOUBT.side.typed
 
     // Information of n shots: a spread's logarithm 2n, a mean carry n / share², log odds n·p·(1 − p).

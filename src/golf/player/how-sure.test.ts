@@ -24,6 +24,24 @@ describe('howSure', () => {
     expect(Math.log(iron.spreadMetres.high / iron.spreadMetres.low) / 2 / 1.2816).toBeCloseTo(spread, 1)
   })
 
+  it('is less sure of a carry from memory than of a measured one, and surer than of a guess', () => {
+    const widthOf = (carries: readonly string[], name: string, clubs = player.clubs): number => {
+      const { low, high } = howSure({ ...player, clubs, said: { carries } }).find(
+        (one) => one.name === name,
+      )!.carryMetres
+      return Math.log(high / low) / 2 / 1.2816
+    }
+    const said = Math.hypot(DOUBT.carry.said.shared, DOUBT.carry.said.own)
+    expect(widthOf(['7-iron'], '7-iron')).toBeCloseTo(said, 2)
+    expect(widthOf(['7-iron'], '8-iron')).toBeGreaterThan(widthOf([], '8-iron'))
+    expect(widthOf(['7-iron'], '8-iron')).toBeLessThan(
+      Math.hypot(DOUBT.carry.guess.shared, DOUBT.carry.guess.own),
+    )
+    // Once shots are there they speak for themselves.
+    const shot = player.clubs.map((club) => (club.name === '7-iron' ? { ...club, shots: 40 } : club))
+    expect(widthOf(['7-iron'], '7-iron', shot)).toBe(widthOf([], '7-iron', shot))
+  })
+
   it('says what is a guess', () => {
     expect(iron.carryMetres.isGuess).toBe(false)
     expect(iron.spreadMetres.isGuess).toBe(true)

@@ -78,6 +78,7 @@ describe('the ten questions', () => {
     for (const number of ['shortGame.strokes_lost', 'putting.direction_sd_deg'])
       expect(player.guesses.has(number)).toBe(true)
     expect(player.said).toEqual({
+      carries: ['7-iron'],
       shape: 'fade',
       big_miss: 'right',
       mishit_share: 0.333,

@@ -15,8 +15,9 @@ export type AnsweredPlayer =
   | { readonly file: null; readonly faults: readonly Fault[] }
 
 /**
- * A player file from the answers to the ten questions. Only facts and what was measured are typed into it (name, hand,
- * age, sex, index, clubs, carries); what was said stands in `said` and moves the guesses; the rest is left to the prior.
+ * A player file from the answers to the ten questions. Only facts and carries are typed into it (name, hand, age, sex,
+ * index, clubs), the carries as said and not measured; what else was said stands in `said` and moves the guesses; the
+ * rest is left to the prior.
  * `units` is that of lengths without a unit.
  */
 export function playerFromAnswers(answers: Answers, units: 'yards' | 'metres'): AnsweredPlayer {
@@ -70,6 +71,7 @@ export function playerFromAnswers(answers: Answers, units: 'yards' | 'metres'): 
 
   const [mishits, upAndDown, halfHoled] = shares
   const said = withoutBlanks({
+    carries: carries.length === 0 ? undefined : carries.map((carry) => carry.name),
     usual_score: usualScore,
     shape,
     big_miss: bigMiss,

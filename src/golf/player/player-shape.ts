@@ -88,6 +88,7 @@ const puttingShape = {
   guesses: z.array(z.enum(['direction_sd_deg', 'distance_sd_share'])).optional(),
 }
 const saidShape = {
+  carries: z.array(z.string()).optional(),
   usual_score: number,
   shape: z.enum(SHAPES).optional(),
   big_miss: z.enum(BIG_MISSES).optional(),

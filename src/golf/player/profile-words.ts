@@ -39,10 +39,9 @@ export function profileWords(
   ]
 }
 
-/** What ten shots would tell, by a club of middle length, one whose carry is still a guess if there is one. */
+/** What ten shots would tell, by a club of middle length. */
 function shotsWords(clubs: readonly SureClub[], units: 'yards' | 'metres'): string[] {
-  const guessed = clubs.filter(({ carryMetres }) => carryMetres.isGuess)
-  const [club] = (guessed.length > 0 ? guessed : clubs).toSorted((a, b) => fromMiddle(a) - fromMiddle(b))
+  const [club] = clubs.toSorted((a, b) => fromMiddle(a) - fromMiddle(b))
   if (club === undefined) return []
   const metres = units === 'yards' ? METRES_PER_YARD : 1
   const sign = units === 'yards' ? 'yd' : 'm'

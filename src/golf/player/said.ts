@@ -8,9 +8,11 @@ export type BigMiss = (typeof BIG_MISSES)[number]
 
 /**
  * What was said of a player and not measured, by its names in the file. It moves what is guessed, and all that comes of
- * it stays a guess: a typed or learned number replaces it.
+ * it stays a guess: a typed or learned number replaces it. A carry that was said stands among the clubs.
  */
 export interface Said {
+  /** Clubs whose carry is as the player remembers it: surer than a guess, less sure than a measured one. */
+  readonly carries?: readonly string[]
   /** Strokes of a usual round of 18 holes. */
   readonly usual_score?: number
   readonly shape?: Shape

@@ -274,6 +274,8 @@ export const DOUBT: {
     readonly junior: Doubt
     readonly typed: Doubt
     readonly beside: Doubt
+    readonly said: Doubt
+    readonly besideSaid: Doubt
   }
   readonly mishit: { readonly guess: Doubt; readonly typed: Doubt }
   readonly side: { readonly guess: Doubt; readonly typed: Doubt }
@@ -283,11 +285,14 @@ export const DOUBT: {
 } = {
   spread: { guess: { shared: 0.15, own: 0.1 }, typed: { shared: 0.05, own: 0.07 } },
   // `junior`: children of one age differ in growth; `beside`: a guessed carry in a bag with typed ones.
+  // `said`: a carry from memory, which for all clubs alike is of good days or of old ones.
   carry: {
     guess: { shared: 0.05, own: 0.02 },
     junior: { shared: 0.13, own: 0.03 },
     beside: { shared: 0.01, own: 0.02 },
     typed: { shared: 0.005, own: 0.012 },
+    said: { shared: 0.025, own: 0.02 },
+    besideSaid: { shared: 0.027, own: 0.022 },
   },
   mishit: { guess: { shared: 0.35, own: 0.2 }, typed: { shared: 0.12, own: 0.12 } },
   side: { guess: { shared: 0.1, own: 0.06 }, typed: { shared: 0.02, own: 0.04 } },
