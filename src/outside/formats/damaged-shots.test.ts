@@ -46,6 +46,7 @@ const LOST: readonly (readonly [row: string, code: string])[] = [
   ['2026-05-02,7-iron,fairway,120,60,1,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,120,,1000,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,120,,85°,,good', 'MAR-SHOTS-008'],
+  ['2026-05-02,7-iron,fairway,120,,75°,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,0,,0,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,120,5,125,,1,,good', 'MAR-SHOTS-010'],
   ['2026-05-02,7-iron,"fairway,120,,1,,good', 'MAR-SHOTS-010'],

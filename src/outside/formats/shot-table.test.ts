@@ -243,6 +243,68 @@ describe('shots written in any layout', () => {
   })
 })
 
+describe('any text at all', () => {
+  const scrap = fc.constantFrom(
+    ...[
+      'club',
+      'carry_m',
+      'date',
+      'Side',
+      'offline_deg',
+      '7i',
+      'PW',
+      '120',
+      '-3,5',
+      '12 L',
+      '5/6/26',
+      '85°',
+      '"',
+      '""',
+    ],
+    ...[
+      ',',
+      ';',
+      '\t',
+      '|',
+      '\n',
+      '\r\n',
+      '#',
+      '# note',
+      'sep=;',
+      '\uFEFF',
+      '\u0000',
+      '∞',
+      ' ',
+      '150 yd',
+      'Average',
+    ],
+  )
+  const header = fc.constantFrom(
+    '',
+    'club,carry_m,offline_m\n',
+    'date;club;total_yd;lie\n',
+    'Club\tCarry\n\tyd\n',
+  )
+
+  it('is read row by row or refused in words', () => {
+    fc.assert(
+      fc.property(header, fc.array(scrap, { maxLength: 40 }), (start, scraps) => {
+        try {
+          const { rows, shots, repeated, setAside, unread, faults } = read(start + scraps.join(''))
+          expect(shots.length + repeated + setAside + unread).toBe(rows)
+          expect(faults.filter(({ severity }) => severity === 'error')).toHaveLength(unread)
+          for (const { carryMetres, totalMetres, offlineMetres } of shots)
+            for (const metres of [carryMetres, totalMetres, offlineMetres])
+              expect(metres === null || Number.isFinite(metres)).toBe(true)
+        } catch (error) {
+          expect((error as Failure).code).toMatch(/^MAR-SHOTS-/)
+        }
+      }),
+      { numRuns: 2000 },
+    )
+  })
+})
+
 describe('200,000 rows', () => {
   it('are all read, and all counted', () => {
     const days = Array.from({ length: 200 }, (_, index) =>

@@ -172,19 +172,20 @@ function readOffline(
       throw new Unread('MAR-SHOTS-008', `its offline is “${text}”, no angle of a shot`)
     const angle = degreesToRadians(value)
     const isStraight = length?.isStraight === true
-    return {
-      metres: distance * (isStraight ? Math.sin(angle) : Math.tan(angle)),
-      along: Math.cos(angle),
-      hasOwnUnit,
-    }
+    const metres = distance * (isStraight ? Math.sin(angle) : Math.tan(angle))
+    if (Math.abs(metres) > MOST_OFFLINE_METRES) throw strayed(text)
+    return { metres, along: Math.cos(angle), hasOwnUnit }
   }
   const metres = value * metresPer(unit)
-  if (Math.abs(metres) > MOST_OFFLINE_METRES)
-    throw new Unread('MAR-SHOTS-008', `its offline is “${text}”, further than any ball strays`)
+  if (Math.abs(metres) > MOST_OFFLINE_METRES) throw strayed(text)
   if (length?.isStraight !== true) return { metres, along: 1, hasOwnUnit }
   if (Math.abs(metres) > distance)
     throw new Unread('MAR-SHOTS-008', `its offline is “${text}”, more than its whole length`)
   return { metres, along: distance === 0 ? 1 : Math.sqrt(1 - (metres / distance) ** 2), hasOwnUnit }
+}
+
+function strayed(text: string): Unread {
+  return new Unread('MAR-SHOTS-008', `its offline is “${text}”, further than any ball strays`)
 }
 
 function readWord<Value>(
