@@ -1,5 +1,5 @@
 import type { Point } from '#numbers/geometry/point.ts'
-import { contourLines } from '../contour-lines.ts'
+import { contourLines, type Field } from '../contour-lines.ts'
 import type { GroupShape, Shape, Step } from '../drawing.ts'
 import { hashNoise } from '../hash-noise.ts'
 import type { Pattern } from '../pattern.ts'
@@ -14,18 +14,8 @@ export function drawPattern(pattern: Pattern, sheet: Sheet): GroupShape {
   const density = patternDensity(pattern)
   const shapes: Shape[] = [...sampleFinishes(pattern, sheet)]
   for (const [index, share] of DRAW_SETTINGS.isolineShares.entries()) {
-    const all = contourLines(density, levelOfShare(density, share))
-    const longestLine = Math.max(...all.map(({ points }) => points.length))
-    // Islands of a few shots would be read as separate targets.
-    const lines = all
-      .filter(({ points }) => points.length > longestLine * 0.12)
-      .map((line) => ({
-        isClosed: line.isClosed,
-        points: line.points.map(sheet.toSheet),
-      }))
-    const steps = lines.flatMap((line) =>
-      line.isClosed ? smoothRingSteps(thin(line.points)) : polylineSteps(line.points),
-    )
+    const lines = isolines(density, share, sheet)
+    const steps = linesSteps(lines)
     shapes.push({
       kind: 'path',
       steps,
@@ -50,6 +40,32 @@ export function drawPattern(pattern: Pattern, sheet: Sheet): GroupShape {
       })
   }
   return { kind: 'group', name: 'pattern', shapes }
+}
+
+/** A line on the sheet. */
+interface Isoline {
+  readonly isClosed: boolean
+  readonly points: readonly Point[]
+}
+
+/** The isolines that hold a share of a pattern's finishes, without islands of a few shots: they would be read as targets of their own. */
+function isolines(density: Field, share: number, sheet: Pick<Sheet, 'toSheet'>): readonly Isoline[] {
+  const all = contourLines(density, levelOfShare(density, share))
+  const longest = Math.max(...all.map(({ points }) => points.length))
+  return all
+    .filter(({ points }) => points.length > longest * 0.12)
+    .map(({ isClosed, points }) => ({ isClosed, points: points.map(sheet.toSheet) }))
+}
+
+function linesSteps(lines: readonly Isoline[]): Step[] {
+  return lines.flatMap(({ isClosed, points }) =>
+    isClosed ? smoothRingSteps(thin(points)) : polylineSteps(points),
+  )
+}
+
+/** The isolines that hold a share of a pattern's finishes, as one path. */
+export function patternIsoline(pattern: Pattern, share: number, sheet: Pick<Sheet, 'toSheet'>): Step[] {
+  return linesSteps(isolines(patternDensity(pattern), share, sheet))
 }
 
 /** Every third point of a line is enough for a smooth curve at drawing size. */
