@@ -77,6 +77,14 @@ describe('marram pattern', () => {
     }
   })
 
+  it('draws the bag with its gaps', () => {
+    const picture = join(folder, 'bag.svg')
+    expect(marram('pattern', player, '--shots', shots, '--picture', picture).status).toBe(0)
+    const drawn = readFileSync(picture, 'utf8')
+    expect(drawn).toContain('The bag of Two Clubs')
+    expect(drawn).toMatch(/>no club {2}\d+</)
+  })
+
   it('says it in plain words, with what was not read, and exits with 1 when a row was not', () => {
     const damaged = file(
       'damaged.csv',

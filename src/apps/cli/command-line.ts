@@ -162,6 +162,7 @@ export function commandLine(
     .option('--columns <list>', 'what other columns are: Club=club,Carry=carry_yd,Side=offline_yd')
     .option('--mapping <file>', 'the same from a file: {"Club": "club", "Carry": "carry_yd"}')
     .option('--out <file>', 'the player file to write (.player.json)')
+    .option('--picture <file>', 'write a drawing of the bag at true scale (.svg)')
     .action((player, _own, command) => done(patternCommand(player, command.optsWithGlobals(), machine)))
 
   const player = program

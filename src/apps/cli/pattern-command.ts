@@ -6,6 +6,7 @@ import { type LearnedPlayer, learnPlayer } from '#golf/player/learn-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { ShotReading } from '#outside/formats/shot-table.ts'
+import { bagPicture } from './bag-picture.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { patternDocument } from './pattern-document.ts'
 import { patternPage } from './pattern-page.ts'
@@ -24,6 +25,7 @@ export interface PatternOptions extends GlobalOptions {
   readonly columns?: string
   readonly mapping?: string
   readonly out?: string
+  readonly picture?: string
 }
 
 /** What `marram pattern` found out. */
@@ -54,6 +56,7 @@ export function patternCommand(path: string, options: PatternOptions, machine: M
   )
   const out = options.out ?? null
   if (out !== null) writeText(out, encodePlayer(learned.player))
+  if (options.picture !== undefined) writeText(options.picture, bagPicture(learned.player, units))
   const faults = [...reading.faults, ...otherClubs(bag, learned)]
   const answer: PatternAnswer = { before, learned, bag, reading, faults, out }
   if (options.json) printJson(patternDocument(answer), machine)

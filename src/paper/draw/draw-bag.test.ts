@@ -39,7 +39,7 @@ describe('a bag at true scale', () => {
   it('says each carry, the gap to the next, and what it rests on', () => {
     const said = texts(drawing).map(({ text }) => text)
     for (const [club, carry] of Object.entries(carries)) {
-      expect(said).toContain(club)
+      expect(said).toContain(club.replace('-wedge', ' wedge'))
       expect(said).toContain(String(carry))
     }
     for (const gap of ['25', '48', '4', '58']) expect(said).toContain(gap)

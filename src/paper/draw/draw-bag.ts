@@ -1,3 +1,4 @@
+import { clubWords } from '#golf/player/club-words.ts'
 import type { BagPattern } from '#golf/strategy/bag-patterns.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
@@ -92,7 +93,14 @@ export function drawBag(patterns: readonly BagPattern[], options: BagDrawingOpti
             steps: [...lineSteps([middle, level], [start - 14, level]), ['L', start - 3, at - 4]],
             stroke: { paint: 'ink', width: DRAW_SETTINGS.hairline },
           },
-          { kind: 'text', text: club.name, at: [start, at], size: 13, paint: 'ink', face: 'serif-bold' },
+          {
+            kind: 'text',
+            text: clubWords(club.name),
+            at: [start, at],
+            size: 13,
+            paint: 'ink',
+            face: 'serif-bold',
+          },
           {
             kind: 'text',
             text: figure(club.carryMetres),
@@ -127,7 +135,7 @@ export function drawBag(patterns: readonly BagPattern[], options: BagDrawingOpti
       }),
       {
         kind: 'text',
-        text: `Half of the good strikes come down inside each line. Carries in ${options.units}; dashed: a guess.`,
+        text: `Half of the good strikes come down inside each line. Carries in ${options.units}; shots as they count by now; dashed: a guess.`,
         at: [MARGIN, height - 10],
         size: DRAW_SETTINGS.smallType,
         paint: 'ink',
