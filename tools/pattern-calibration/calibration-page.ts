@@ -27,8 +27,8 @@ export function calibrationPage(
   return `# Do learned patterns hold what they say?
 
 Written by \`${command}\`. Simulation-based calibration (Talts et al., arXiv 1804.06788): ${players} players are drawn
-from what is assumed before any shot (levels scratch, 10, 20 and 36 by turns, men and women), each hits shots with every
-club of the bag, and is learned from them by \`learnPlayer\`. If the posterior is right, the truth lies in half of the 50 %
+from what is assumed before any shot (men of index 0 and 20, women of 10 and 36 by turns; six clubs), each hits shots
+with every club, a few strays among them as learning reckons with, and is learned from them by \`learnPlayer\`. If the posterior is right, the truth lies in half of the 50 %
 intervals and in nine tenths of the 90 % intervals, and its rank among the draws is uniform. ± is one standard error over
 players. "Even ranks" is the chance of ranks at least this uneven if all is right (Pearson's test, ten bins, one club of
 each player). Asked: 50 ± 5 and 90 ± 3.

@@ -42,7 +42,7 @@ export function calibrationTrials(
     const guess = study.guesses[player % study.guesses.length] as Player
     const truth = truePlayer(guess, study.seed + player)
     for (const shots of study.shots) {
-      const records = hitShots(truth, guess, shots, study.seed + player + 1_000_000 * shots)
+      const records = hitShots(truth, guess, shots, study.seed + player + 1_000_000 * shots, true)
       const learned = learnPlayer(guess, records, { seed: player + 1 })
       learned.clubs.forEach(({ numbers }, club) => {
         for (const number of Object.keys(numbers) as Learned[]) {

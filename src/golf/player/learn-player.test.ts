@@ -73,6 +73,11 @@ describe('learnPlayer', () => {
     expect(width(1)).toBeLessThan(0.7 * width(0))
   })
 
+  it('leaves the player as it is without a shot that can be used', () => {
+    expect(learnPlayer(guess, []).player).toEqual(guess)
+    expect(learnPlayer(guess, [{ ...shots[0]!, club: '1-iron' }]).player).toEqual(guess)
+  })
+
   it('says which shots it could not use', () => {
     const { unused } = learnPlayer(guess, [
       { ...shots[0]!, club: '1-iron' },

@@ -113,14 +113,14 @@ function learnRightHanded(
   })
   const mean = draws.swings.reduce((sum, one) => sum + one, 0) / draws.swings.length
   const sd = Math.sqrt(draws.swings.reduce((sum, one) => sum + (one - mean) ** 2, 0) / draws.swings.length)
+  const learned = {
+    ...player,
+    clubs: player.clubs.map((club, index) => learnedClub(club, clubs[index] as LearnedClub, player.guesses)),
+    guesses: learnedGuesses(player, observed.clubs, clubs),
+  }
   return {
-    player: {
-      ...player,
-      clubs: player.clubs.map((club, index) =>
-        learnedClub(club, clubs[index] as LearnedClub, player.guesses),
-      ),
-      guesses: learnedGuesses(player, observed.clubs, clubs),
-    },
+    // Without a shot nothing is learned: the draws' own noise moves no number.
+    player: clubs.some((club) => club.shots > 0) ? learned : player,
     clubs,
     season: observed.hasSeasons ? { share: mean, sd } : null,
     unused: observed.unused,
