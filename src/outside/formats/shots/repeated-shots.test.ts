@@ -52,6 +52,16 @@ describe('repeatedShots', () => {
     expect(looks(twice.filter((_, place) => !copies(twice).includes(place)))).toEqual(looks(shots))
   })
 
+  it('finds the days that two tables share, joined and sorted', () => {
+    const [first, second, third] = ['2026-05-01', '2026-05-02', '2026-05-03'].map((day, index) =>
+      session(40, 10 + index, day),
+    )
+    const sorted = [...(first ?? []), ...(second ?? []).flatMap((shot) => [shot, shot]), ...(third ?? [])]
+    const found = copies(sorted)
+    expect(found).toHaveLength(40)
+    for (const place of found) expect(sorted[place]?.date).toBe('2026-05-02')
+  })
+
   it('takes a row with its time of day for a copy of the same row, and not of another', () => {
     const [shot] = session(1, 5)
     const shots = Array(4).fill(shot) as ShotRecord[]

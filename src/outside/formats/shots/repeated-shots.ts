@@ -8,14 +8,17 @@ import { FALSE_BATCHES, LEAST_BATCH } from './settings.ts'
  * pattern, which must not be thinned. Taken for copies are
  * - a stretch of shots that stands again in the same order, with so many different shots in it that chance would not
  *   do it once in a hundred such files;
- * - everything beyond the first, when every shot stands there the same number of times;
+ * - everything beyond the first, when every shot of the tables, or of one day, stands there the same number of times, as
+ *   where two tables were joined and sorted;
  * - a row whose `mark` was there before: all its cells where one is a time of day, else empty.
  */
 export function repeatedShots(shots: readonly ShotRecord[], marks: readonly string[]): readonly number[] {
   const ids = shotIds(shots)
-  const whole = wholeCopies(ids)
-  if (whole !== null) return whole
+  const all = [...ids.keys()]
+  const whole = wholeCopies(ids, all)
+  if (whole.length > 0) return whole
   const copies = new Set(batchCopies(ids))
+  for (const places of placesByDay(shots)) for (const copy of wholeCopies(ids, places)) copies.add(copy)
   const seen = new Set<string>()
   for (const [place, mark] of marks.entries()) {
     if (mark === '' || copies.has(place)) continue
@@ -37,19 +40,31 @@ function shotIds(shots: readonly ShotRecord[]): readonly number[] {
   })
 }
 
-/** Twenty different shots each an even number of times are no chance; the copies, or `null`. */
-const LEAST_DIFFERENT = 20
+/** So many different shots, each an even number of times, are no chance: 1 in 30,000. Our assumption. */
+const LEAST_DIFFERENT = 15
 
-function wholeCopies(ids: readonly number[]): readonly number[] | null {
-  const times = countsOf(ids)
+/** The later copies among some places, when every shot there stands there twice, or three times …; else none. */
+function wholeCopies(ids: readonly number[], places: readonly number[]): readonly number[] {
+  const times = countsOf(places.map((place) => ids[place] ?? 0))
   const every = [...times.values()].reduce(greatestDivisor, 0)
-  if (every < 2 || times.size < LEAST_DIFFERENT) return null
+  if (every < 2 || times.size < LEAST_DIFFERENT) return []
   const seen = new Map<number, number>()
-  return ids.flatMap((id, place) => {
+  return places.filter((place) => {
+    const id = ids[place] ?? 0
     const before = seen.get(id) ?? 0
     seen.set(id, before + 1)
-    return before < (times.get(id) ?? 0) / every ? [] : [place]
+    return before >= (times.get(id) ?? 0) / every
   })
+}
+
+function placesByDay(shots: readonly ShotRecord[]): Iterable<readonly number[]> {
+  const days = new Map<string | null, number[]>()
+  for (const [place, { date }] of shots.entries()) {
+    const own = days.get(date)
+    if (own === undefined) days.set(date, [place])
+    else own.push(place)
+  }
+  return days.values()
 }
 
 function batchCopies(ids: readonly number[]): readonly number[] {
