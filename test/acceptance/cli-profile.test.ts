@@ -20,6 +20,7 @@ describe('marram profile', () => {
     const { status, document } = marramJson('profile', '--answers', ANSWERS, '--out', out)
     expect(status).toBe(0)
     expect(document.schema).toBe('profile/1')
+    expect(document.nearGreen.half_holed_m.value).toBeGreaterThan(document.nearGreen.half_holed_m.low)
     expect(document.player).toEqual(JSON.parse(readFileSync(out, 'utf8')))
     const { player } = document
     expect(player).toMatchObject({ hand: 'left', handicapIndex: 23, guesses: ['handicapIndex'] })

@@ -3,6 +3,7 @@ import { Failure } from '#faults/failure.ts'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
 import { howSure, type SureClub, type SureNumber } from '#golf/player/how-sure.ts'
+import { howSureNearGreen } from '#golf/player/how-sure-near-green.ts'
 import { playerFromAnswers } from '#golf/player/player-from-answers.ts'
 import { playerId } from '#golf/player/player-id.ts'
 import type { Answers } from '#golf/player/player-questions.ts'
@@ -45,15 +46,25 @@ export async function profileCommand(options: ProfileOptions, machine: Machine):
   const text = encodePlayer(player)
   if (out !== undefined) writeText(out, text)
   const clubs = howSure(player)
+  const nearGreen = howSureNearGreen(player)
   if (options.json)
     printJson(
-      { schema: 'profile/1', out: out ?? null, player: JSON.parse(text), clubs: clubs.map(clubDocument) },
+      {
+        schema: 'profile/1',
+        out: out ?? null,
+        player: JSON.parse(text),
+        clubs: clubs.map(clubDocument),
+        nearGreen: {
+          up_and_down_share: nearGreen.upAndDownShare,
+          half_holed_m: nearGreen.halfHoledMetres,
+        },
+      },
       machine,
     )
   else
     printLines(
       [
-        ...(options.quiet ? [] : [...profilePage(player, clubs, units), '']),
+        ...(options.quiet ? [] : [...profilePage(player, clubs, nearGreen, units), '']),
         out === undefined ? 'Nothing was written: --out FILE keeps the player.' : `Written: ${out}`,
       ],
       machine,

@@ -1,12 +1,18 @@
 import { clubWords } from '#golf/player/club-words.ts'
 import type { SureClub, SureNumber } from '#golf/player/how-sure.ts'
+import type { SureNearGreen } from '#golf/player/how-sure-near-green.ts'
 import type { Player } from '#golf/player/player.ts'
 import { profileWords } from '#golf/player/profile-words.ts'
 import { type Column, tableLines } from './table.ts'
 import { lengthNumber, type ReaderUnits } from './units-of-the-reader.ts'
 
 /** A new profile for a person: what was made of the answers, how sure each club is, and what ten shots would change. */
-export function profilePage(player: Player, clubs: readonly SureClub[], units: ReaderUnits): string[] {
+export function profilePage(
+  player: Player,
+  clubs: readonly SureClub[],
+  nearGreen: SureNearGreen,
+  units: ReaderUnits,
+): string[] {
   const unit = units === 'yards' ? 'yd' : 'm'
   const columns: Column[] = [
     { heading: 'club' },
@@ -39,7 +45,7 @@ export function profilePage(player: Player, clubs: readonly SureClub[], units: R
     between(mishitShare.then, percent),
   ])
   return [
-    ...profileWords(player, clubs, units).flatMap((paragraph) => [paragraph, '']),
+    ...profileWords(player, clubs, nearGreen, units).flatMap((paragraph) => [paragraph, '']),
     ...tableLines(columns, rows),
     '',
     'Eight in ten: where the number lies for eight in ten such players. Ten shots: the same after ten measured shots with the club.',

@@ -1,13 +1,15 @@
-import { METRES_PER_YARD } from '#numbers/units/units.ts'
+import { METRES_PER_YARD, metresToFeet } from '#numbers/units/units.ts'
 import { clubKind } from './club-names.ts'
 import { clubWords } from './club-words.ts'
 import type { SureClub, SureNumber } from './how-sure.ts'
+import type { SureNearGreen } from './how-sure-near-green.ts'
 import type { Player } from './player.ts'
 
 /** What was made of a player's answers and what ten shots would change, in sentences. */
 export function profileWords(
   player: Player,
   clubs: readonly SureClub[],
+  nearGreen: SureNearGreen,
   units: 'yards' | 'metres',
 ): readonly string[] {
   const { name, hand, handicapIndex, said } = player
@@ -35,8 +37,21 @@ export function profileWords(
       : `Spreads and the rest are guesses from the level, moved by what was said of ${listed(spoken)}.`
   return [
     `${name}, ${hand === 'right' ? 'right-handed' : 'left-handed'}, ${level}. ${carries} ${rest}`,
+    nearGreenWords(nearGreen, units),
     ...shotsWords(clubs, units),
   ]
+}
+
+/** Short game and putting, in what can be counted. */
+function nearGreenWords(
+  { upAndDownShare, halfHoledMetres }: SureNearGreen,
+  units: 'yards' | 'metres',
+): string {
+  const percent = (share: number): string => `${Math.round(100 * share)}`
+  const length = (metres: number): string => (units === 'yards' ? metresToFeet(metres) : metres).toFixed(1)
+  const sign = units === 'yards' ? 'ft' : 'm'
+  const [from, holed, putts] = [units === 'yards' ? '22 yd' : '20 m', upAndDownShare, halfHoledMetres]
+  return `Of 100 chips from ${from} of short grass ${percent(holed.value)} are holed in two (${percent(holed.low)} to ${percent(holed.high)} for eight in ten such players), and every second putt is holed from ${length(putts.value)} ${sign} (${length(putts.low)} to ${length(putts.high)}).`
 }
 
 /** What ten shots would tell, by a club of middle length. */

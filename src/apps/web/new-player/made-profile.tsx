@@ -1,6 +1,7 @@
 import { type ReactElement, useEffect, useMemo, useRef, useState } from 'react'
 import { encodePlayer } from '#golf/player/encode-player.ts'
 import { howSure } from '#golf/player/how-sure.ts'
+import { howSureNearGreen } from '#golf/player/how-sure-near-green.ts'
 import type { Player } from '#golf/player/player.ts'
 import { playerId } from '#golf/player/player-id.ts'
 import { profileWords } from '#golf/player/profile-words.ts'
@@ -20,6 +21,7 @@ export function MadeProfile(props: {
 }): ReactElement {
   const { player, reader, onBack, onKept } = props
   const clubs = useMemo(() => howSure(player), [player])
+  const nearGreen = useMemo(() => howSureNearGreen(player), [player])
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const [isKeeping, setIsKeeping] = useState(false)
   const title = useRef<HTMLHeadingElement>(null)
@@ -43,7 +45,7 @@ export function MadeProfile(props: {
       <h2 ref={title} tabIndex={-1}>
         A first profile of {player.name}
       </h2>
-      {profileWords(player, clubs, reader.units).map((paragraph) => (
+      {profileWords(player, clubs, nearGreen, reader.units).map((paragraph) => (
         <p key={paragraph} className="made-words">
           {paragraph}
         </p>
