@@ -4,6 +4,7 @@ import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { type LineOf, sideWords } from '../aim-words.ts'
 import type { Reader } from '../desk/desk.ts'
+import { firstAnswerWords } from '../first-answer-words.ts'
 import type { Planning } from '../planning/use-planning.ts'
 import {
   cost,
@@ -28,7 +29,7 @@ export function PlanSentence(props: { readonly planning: Planning }): ReactEleme
         ? 'Reckoning.'
         : isFull
           ? ''
-          : 'A first answer, on a coarse grid. The fuller one follows.'
+          : `${firstAnswerWords(plan)} The fuller one follows.`
   return (
     <section className={`sentence${isCurrent ? '' : ' waiting'}`} aria-label="The plan">
       <p aria-live="polite" className="plan-sentence">

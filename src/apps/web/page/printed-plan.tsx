@@ -9,6 +9,7 @@ import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import { aimWords, type LineOf } from '../aim-words.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
+import { firstAnswerWords } from '../first-answer-words.ts'
 import { flipSentence, isFound, silentFlips } from '../flip-words.ts'
 import { nextShotsOf, OutcomeList, ScoreList, valueWords } from '../ledger/plan-words.tsx'
 import {
@@ -64,7 +65,7 @@ export function PrintedPlan(props: {
       <p className="printed-sentence">{unbroken(plan.sentence)}</p>
       <p className="printed-verdict">
         {verdict(plan)} {valueWords(plan)}
-        {isFull ? '' : ' A first answer on a coarse grid: print again when the fuller one is there.'}
+        {isFull ? '' : ` ${firstAnswerWords(plan)} Print again when the fuller one is there.`}
       </p>
       <div className="printed-body">
         <Picture drawing={chart} className="printed-chart" isDecoration />
