@@ -11,7 +11,6 @@ import {
   CORRIDOR_METRES,
   DEFAULT_SHARES,
   FINE_CELL_METRES,
-  ROUGH_CELL_METRES,
   SHORT_GAME_METRES,
 } from './settings.ts'
 
@@ -59,8 +58,7 @@ export function placesOf(hole: Hole, cellMetres: number = CELL_METRES): Places {
   const coarseCount = coarse.columns * coarse.rows
   // A whole number of fine cells to a coarse one, so that a strike moves every cell by the same whole numbers; an odd one,
   // so that none lies on the edge between two coarse cells, where left and right would have to choose alike.
-  const finest = cellMetres > ROUGH_CELL_METRES ? cellMetres / 3 : FINE_CELL_METRES
-  const finePerCoarse = 2 * Math.ceil((cellMetres / finest - 1) / 2) + 1
+  const finePerCoarse = 2 * Math.ceil((cellMetres / FINE_CELL_METRES - 1) / 2) + 1
   const fineMetres = cellMetres / finePerCoarse
   const fineReach = Math.ceil(SHORT_GAME_METRES / fineMetres)
   const fine: RasterFrame = {

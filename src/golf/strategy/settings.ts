@@ -2,8 +2,6 @@
 export const CELL_METRES = 3
 /** Side of a cell near the pin, metres: strokes there depend on feet. */
 export const FINE_CELL_METRES = 1
-/** Cells larger than this, metres, are for a quick answer: those near the pin are then a third of them. */
-export const ROUGH_CELL_METRES = 6
 /** Within this distance of the pin, metres, a stroke is a chip, a pitch or a putt and its value comes from the short game. */
 export const SHORT_GAME_METRES = 45
 /** Ground kept beside, behind and beyond the hole line, metres: wide enough for the widest club's finishes. */
