@@ -47,7 +47,6 @@ const double: Work = (task, lookUp) => {
   return 2 * task
 }
 afterEach(() => {
-  vi.unstubAllGlobals()
   vi.useRealTimers()
 })
 
@@ -101,10 +100,12 @@ describe('stopping a task of a workerLane', () => {
 
   it('ends its worker at once where memory cannot be shared, and asks a fresh one the next', async () => {
     const { spawn, all } = puppets(double)
-    const lane = workerLane<number, number>(spawn)
+    const lane = workerLane<number, number>(spawn, false)
     const stop = new AbortController()
     const stopped = lane.run(4, stop.signal)
     stop.abort()
+    // Before anything is waited for: no patience is had with a worker that cannot be asked.
+    expect(all[0]!.isEnded).toBe(true)
     await expect(stopped).rejects.toThrow(aborted)
     const answered = lane.run(5, never)
     expect(all.map(({ isEnded }) => isEnded)).toEqual([true, false])
@@ -113,39 +114,37 @@ describe('stopping a task of a workerLane', () => {
   })
 
   it('asks its worker to stop where memory can be shared, and keeps it for the next', async () => {
-    vi.stubGlobal('crossOriginIsolated', true)
     const { spawn, all } = puppets(double)
-    const lane = workerLane<number, number>(spawn)
+    const lane = workerLane<number, number>(spawn, true)
     const stop = new AbortController()
     const stopped = lane.run(4, stop.signal)
     stop.abort()
     all[0]!.answer()
     await expect(stopped).rejects.toThrow(aborted)
     const answered = lane.run(5, never)
+    // Said before it is waited for: a second worker would never be made to answer.
+    expect(all.map(({ isEnded }) => isEnded)).toEqual([false])
     all[0]!.answer()
     expect(await answered).toBe(10)
-    expect(all.map(({ isEnded }) => isEnded)).toEqual([false])
   })
 
   it('still tells an answer that was there before the worker looked up', async () => {
-    vi.stubGlobal('crossOriginIsolated', true)
     const { spawn, all } = puppets((task) => 2 * task)
     const stop = new AbortController()
-    const answered = workerLane<number, number>(spawn).run(4, stop.signal)
+    const answered = workerLane<number, number>(spawn, true).run(4, stop.signal)
     stop.abort()
     all[0]!.answer()
     expect(await answered).toBe(8)
   })
 
   it('ends a worker that does not look up, once patience is over, and never frees it to go on', async () => {
-    vi.stubGlobal('crossOriginIsolated', true)
     vi.useFakeTimers()
     let lookUp: () => void = () => undefined
     const { spawn, all } = puppets((task, look) => {
       lookUp = look
       return task
     })
-    const lane = workerLane<number, number>(spawn)
+    const lane = workerLane<number, number>(spawn, true)
     const first = lane.run(4, never)
     all[0]!.answer()
     await first
@@ -153,9 +152,10 @@ describe('stopping a task of a workerLane', () => {
     const stopped = lane.run(4, stop.signal)
     stop.abort()
     const heard = expect(stopped).rejects.toThrow(aborted)
+    expect(all[0]!.isEnded).toBe(false)
     await vi.runAllTimersAsync()
-    await heard
     expect(all[0]!.isEnded).toBe(true)
+    await heard
     void lane.run(5, never)
     expect(all).toHaveLength(2)
     expect(lookUp).toThrow('stopped')

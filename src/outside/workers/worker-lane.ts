@@ -24,8 +24,13 @@ export type Reply<Result> = { readonly result: Result } | { readonly error: stri
  * first task, and anew after one that broke it. Its module calls `serveTasks`. To stop a task the worker is asked to, and
  * ended when it does not; where memory cannot be shared it is ended at once. Asking comes first because some browsers let
  * an ended worker go on for seconds before they break into its work, and because it keeps what it has laid out.
+ *
+ * `sharesMemory`: whether the page may share memory with its workers; as the browser says unless given.
  */
-export function workerLane<Task, Result>(spawn: () => WorkerPort): Lane<Task, Result> {
+export function workerLane<Task, Result>(
+  spawn: () => WorkerPort,
+  sharesMemory: boolean = isIsolated(),
+): Lane<Task, Result> {
   let worker: { readonly port: WorkerPort; readonly stop: Int32Array | null } | null = null
 
   function end(): void {
@@ -37,7 +42,7 @@ export function workerLane<Task, Result>(spawn: () => WorkerPort): Lane<Task, Re
     run(task, signal) {
       return new Promise((resolve, reject) => {
         if (signal.aborted) return reject(signal.reason)
-        worker ??= { port: spawn(), stop: sharedFlag() }
+        worker ??= { port: spawn(), stop: sharesMemory ? new Int32Array(new SharedArrayBuffer(4)) : null }
         const { port, stop } = worker
         let patience: ReturnType<typeof setTimeout> | undefined
         const settled = (): void => {
@@ -78,8 +83,7 @@ export function workerLane<Task, Result>(spawn: () => WorkerPort): Lane<Task, Re
   }
 }
 
-/** Memory that a page shares with its workers; only pages that no other site can look into may have it. */
-function sharedFlag(): Int32Array | null {
-  const { crossOriginIsolated } = globalThis as { readonly crossOriginIsolated?: boolean }
-  return crossOriginIsolated ? new Int32Array(new SharedArrayBuffer(4)) : null
+/** Only pages that no other site can look into may share memory with their workers. */
+function isIsolated(): boolean {
+  return (globalThis as { readonly crossOriginIsolated?: boolean }).crossOriginIsolated === true
 }
