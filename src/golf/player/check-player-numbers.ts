@@ -1,6 +1,7 @@
 import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_KINDS, clubKind } from './club-names.ts'
 import { LIE_NAMES, seenLie } from './lie-names.ts'
+import { parseClubName } from './parse-club-name.ts'
 import type { LieFactors } from './player.ts'
 import type { ClubFile, PlayerFile, ShortGameNumber } from './player-file.ts'
 import { fieldName, type PlayerFault } from './player-shape.ts'
@@ -150,34 +151,10 @@ function nameFault(name: string, field: string): PlayerFault | null {
   }
 }
 
-/** Everyday ways of writing a club: `7i`, `Iron 7`, `5 wood`, `PW`, `52°`. */
+/** The club meant by another spelling, else the name that is nearest by its letters. */
 function meantClub(name: string): string | null {
-  const plain = name
-    .trim()
-    .toLowerCase()
-    .replace(/[\s_°-]+/g, '')
-  const initials: Readonly<Record<string, string>> = {
-    pw: 'pitching-wedge',
-    gw: 'gap-wedge',
-    aw: 'gap-wedge',
-    sw: 'sand-wedge',
-    lw: 'lob-wedge',
-    d: 'driver',
-    dr: 'driver',
-    '1w': 'driver',
-    '1wood': 'driver',
-  }
-  const numbered =
-    /^(\d)(i|iron|w|wood|h|hy|hybrid|rescue)$/.exec(plain) ??
-    /^(i|iron|w|wood|h|hy|hybrid|rescue)(\d)$/.exec(plain)
-  const parts = numbered?.slice(1) ?? []
-  const digit = parts.find((part) => /^\d$/.test(part))
-  const letter = parts.find((part) => !/^\d$/.test(part))?.[0]
-  const family = letter === 'i' ? 'iron' : letter === 'w' ? 'wood' : 'hybrid'
-  const guess =
-    initials[plain] ??
-    (digit !== undefined ? `${digit}-${family}` : /^\d\d$/.test(plain) ? `${plain}-wedge` : null)
-  if (guess !== null && clubKind(guess) !== null) return guess
+  const spelled = parseClubName(name)
+  if (spelled.kind === 'club') return spelled.name
   return nearestWord(
     name,
     CLUB_KINDS.map((kind) => kind.name),
