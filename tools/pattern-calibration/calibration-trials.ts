@@ -67,6 +67,7 @@ export function calibrationTrials(
   return trials
 }
 
+/** Read here and not by the learner: what is checked must not say what is true. */
 const TRUTH: Readonly<Record<Learned, (club: Club) => number>> = {
   carry: (club) => club.carryMetres,
   run: (club) => club.totalMetres - club.carryMetres,

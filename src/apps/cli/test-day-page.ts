@@ -49,7 +49,7 @@ export function testDayPage(player: Player, learned: LearnedTestDay | null, unit
           number,
           number,
         ]
-        const [low, high] = learned.oneputtBand(metres)
+        const [low, high] = learned.onePuttBand(metres)
         const from = units === 'yards' ? `${feet} ft` : `${metres.toFixed(1)} m`
         return [from, percent(before), percent(now), `${percent(low)} to ${percent(high)}`]
       }),

@@ -4,6 +4,7 @@ import { hitShots } from '../../../tools/pattern-calibration/hit-shots.ts'
 import { truePlayer } from '../../../tools/pattern-calibration/true-player.ts'
 import { completePlayer } from './complete-player.ts'
 import { type ReferenceClub, referencePosterior } from './learn/reference-posterior.fixture.ts'
+import { LEARNED } from './learn/summarise.ts'
 import { learnPlayer } from './learn-player.ts'
 import { lieEffect } from './lie-effects.ts'
 import { mirrorPlayer } from './mirror-player.ts'
@@ -22,17 +23,6 @@ const threeClubs = (hand: Player['hand'] = 'right'): Player =>
     shortGame: {},
     putting: {},
   })
-
-const NUMBERS = [
-  'carry',
-  'run',
-  'directionSd',
-  'side',
-  'carrySd',
-  'mishit',
-  'mishitCarry',
-  'mishitCarrySd',
-] as const
 
 const sdOf = (values: ArrayLike<number>): number => {
   const all = Array.from(values)
@@ -135,7 +125,7 @@ describe('learnPlayer', () => {
     const states = referencePosterior(guess, few, 8000, 3)
     const { clubs } = learnPlayer(guess, few)
     clubs.forEach(({ name, numbers }, index) => {
-      for (const number of NUMBERS) {
+      for (const number of LEARNED) {
         const reference = states.map((state) => state[index]![number as keyof ReferenceClub])
         const sd = sdOf(reference)
         const off = meanOf(Array.from(numbers[number].draws)) - meanOf(reference)
@@ -272,14 +262,14 @@ describe('learnPlayer', () => {
     }
     const chances = (player: Player): number[][] =>
       learnPlayer(known, hitShots(player, guess, 150, 23)).clubs.map(({ numbers }) =>
-        NUMBERS.map((number) => numbers[number].chanceOfChange!),
+        LEARNED.map((number) => numbers[number].chanceOfChange!),
       )
     const same = chances(truth).flat()
     expect(meanOf(same)).toBeLessThan(0.25)
     expect(Math.max(...same)).toBeLessThan(0.8)
     const [driver, iron, wedge] = chances(changed)
-    expect(driver![NUMBERS.indexOf('carry')]).toBeGreaterThan(0.95)
-    expect(iron![NUMBERS.indexOf('directionSd')]).toBeGreaterThan(0.8)
+    expect(driver![LEARNED.indexOf('carry')]).toBeGreaterThan(0.95)
+    expect(iron![LEARNED.indexOf('directionSd')]).toBeGreaterThan(0.8)
     expect(Math.max(...wedge!)).toBeLessThan(0.8)
     // Of guesses nothing can have changed.
     expect(learnPlayer(guess, shots).clubs[0]!.numbers.carry.chanceOfChange).toBeNull()

@@ -23,7 +23,7 @@ export interface LearnedTestDay {
   readonly distanceSdShare: TestedNumber
   readonly strokesLost: TestedNumber
   /** Chance of one putt from a distance, metres: nine chances in ten, from low to high. */
-  oneputtBand(metres: number): readonly [low: number, high: number]
+  onePuttBand(metres: number): readonly [low: number, high: number]
   readonly putts: number
   readonly shortShots: number
 }
@@ -69,7 +69,7 @@ export function learnTestDay(player: Player, { stations }: TestDayResults): Lear
       after: strokesLost,
       ninety: [short.mean - reach, short.mean + reach],
     },
-    oneputtBand: bandOf(profiles),
+    onePuttBand: bandOf(profiles),
     putts,
     shortShots: short.balls,
   }
@@ -90,7 +90,7 @@ function shortOver(
   return { mean, sd: Math.sqrt(variance), balls: fits[0]?.balls ?? 0 }
 }
 
-function bandOf(profiles: readonly Putting[]): LearnedTestDay['oneputtBand'] {
+function bandOf(profiles: readonly Putting[]): LearnedTestDay['onePuttBand'] {
   const equal = new Float64Array(profiles.length).fill(1)
   return (metres) => {
     const ones = Float64Array.from(profiles, (putting) => puttingValues({ putting }).shares(metres)[0])

@@ -1,8 +1,6 @@
 import type { Flights } from '#golf/ball/flights.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
-import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
-import { degreesToRadians } from '#numbers/units/units.ts'
 import {
   type Candidate,
   type Situation,
@@ -13,14 +11,13 @@ import {
 import { type HoleGround, holeModel } from './hole-model.ts'
 import { type HoleProblem, holeProblem } from './hole-problem.ts'
 import type { NearGreenCorrections } from './near-green-corrections.ts'
-import { reachedStates } from './reached-states.ts'
 import {
   COMPARE_LINE_STEP_DEGREES,
   COMPARE_LINES_DEGREES,
   COMPARE_QUADRATURE,
   NEIGHBOUR_ACTIONS,
-  NEIGHBOUR_TOLERANCE,
 } from './settings.ts'
+import { linesAbout, settleReached } from './settle-reached.ts'
 import { type Shot, shotsRedrawn } from './shots.ts'
 import { isTriedAlong } from './stroke-tries.ts'
 
@@ -74,7 +71,7 @@ export function evaluateNeighbour(
     quadrature: COMPARE_QUADRATURE,
     tries: best.map((candidate) => {
       const shot = shotOf(candidate)
-      const headings = headingsAbout(candidate.heading)
+      const headings = linesAbout(candidate.heading, COMPARE_LINES_DEGREES, COMPARE_LINE_STEP_DEGREES)
       return {
         shot,
         headings: isOnTheSameLine
@@ -83,22 +80,6 @@ export function evaluateNeighbour(
       }
     }),
   })
-  problem.settleOnly(
-    reachedStates(
-      model,
-      tried.map(({ ends }) => ends),
-      problem.rowsFrom,
-      start,
-    ),
-  )
-  const { values } = solveShortestPath(problem, { start, keptOnly: true, tolerance: NEIGHBOUR_TOLERANCE })
+  const { values } = settleReached(model, problem, tried, start)
   return weighTried(model, values, situation, tried)
-}
-
-function headingsAbout(heading: number): number[] {
-  const steps = Math.round(COMPARE_LINES_DEGREES / COMPARE_LINE_STEP_DEGREES)
-  return Array.from(
-    { length: 2 * steps + 1 },
-    (_, index) => heading + degreesToRadians((index - steps) * COMPARE_LINE_STEP_DEGREES),
-  )
 }

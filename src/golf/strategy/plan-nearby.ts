@@ -1,6 +1,4 @@
 import type { Hole } from '#golf/course/hole.ts'
-import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
-import { degreesToRadians } from '#numbers/units/units.ts'
 import {
   type Situation,
   type StrokeQuestion,
@@ -9,13 +7,12 @@ import {
   weighTried,
 } from './evaluate-stroke.ts'
 import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
-import { type HoleProblem, holeProblem } from './hole-problem.ts'
+import { holeProblem } from './hole-problem.ts'
 import { carriedOver } from './kept-nearby.ts'
 import type { NearGreenCorrections } from './near-green-corrections.ts'
 import { linesOf, type NearbyStart, shotName } from './nearby-start.ts'
 import type { LayGround, PlanQuestion, WorkedPlan } from './plan-hole.ts'
 import { bestByClub } from './plan-options.ts'
-import { reachedStates } from './reached-states.ts'
 import { reportPlan } from './report-plan.ts'
 import { type ScoreChances, scoreChances } from './score-distribution.ts'
 import {
@@ -25,11 +22,11 @@ import {
   NEARBY_ACTIONS,
   NEARBY_LINES_DEGREES,
   NEARBY_STROKES,
-  NEIGHBOUR_TOLERANCE,
   SOLVE_QUADRATURE,
   STROKE_LINE_STEP_DEGREES,
   STROKE_QUADRATURE,
 } from './settings.ts'
+import { linesAbout, settleReached } from './settle-reached.ts'
 import { type Shot, shotsOf } from './shots.ts'
 import { situationOf } from './situation.ts'
 import { isTriedAlong } from './stroke-tries.ts'
@@ -63,12 +60,8 @@ export function planNearby(
   }
   const { close, wide } = tries
   const tried = triedStrokes(model, { situation, quadrature: STROKE_QUADRATURE, tries: close })
-  const states = settleReached(model, problem, tried, start, before)
-  const solution = solveShortestPath(problem, {
-    start: before,
-    keptOnly: true,
-    tolerance: NEIGHBOUR_TOLERANCE,
-  })
+  const solution = settleReached(model, problem, playedOn(start, tried), before)
+  const { states, sweeps, residual, tolerance, converged } = solution
   const values = Float64Array.from(solution.values)
   for (const state of ground.states.order) {
     const was = start.values[from[state] as number] as number
@@ -101,10 +94,10 @@ export function planNearby(
       states: states.length,
       quadrature: SOLVE_QUADRATURE.good + SOLVE_QUADRATURE.mishit,
       refined_quadrature: null,
-      sweeps: solution.sweeps,
-      residual: solution.residual,
-      tolerance: solution.tolerance,
-      converged: solution.converged,
+      sweeps,
+      residual,
+      tolerance,
+      converged,
       draws: 0,
       milliseconds: 0,
     },
@@ -120,39 +113,26 @@ function triesOf(
   shots: readonly Shot[],
 ): Record<'close' | 'wide', StrokeQuestion['tries']> {
   const headings = new Map(start.lines.map(({ shot, heading }) => [shot, heading]))
-  const about = (offsets: readonly number[]): StrokeQuestion['tries'] =>
+  const triedOn = (linesOf: (heading: number) => readonly number[]): StrokeQuestion['tries'] =>
     shots.flatMap((shot) => {
       const last = headings.get(shotName(shot))
       if (last === undefined) return []
-      const lines = offsets.map((offset) => last + degreesToRadians(offset))
-      return [{ shot, headings: lines.filter((line) => isTriedAlong(model, situation, shot, line)) }]
+      const lines = linesOf(last).filter((line) => isTriedAlong(model, situation, shot, line))
+      return lines.length === 0 ? [] : [{ shot, headings: lines }]
     })
-  const close = stepsTo(NEARBY_LINES_DEGREES, STROKE_LINE_STEP_DEGREES)
-  const wide = stepsTo(AIM_COSTS_DEGREES, LINE_STEP_DEGREES)
-  return { close: about(close), wide: about(wide.filter((offset) => !close.includes(offset))) }
+  const close = (heading: number): number[] =>
+    linesAbout(heading, NEARBY_LINES_DEGREES, STROKE_LINE_STEP_DEGREES)
+  const wide = (heading: number): number[] => linesAbout(heading, AIM_COSTS_DEGREES, LINE_STEP_DEGREES)
+  return {
+    close: triedOn(close),
+    wide: triedOn((heading) => wide(heading).filter((line) => line !== heading)),
+  }
 }
 
-/** Offsets to each side, in whole steps. */
-function stepsTo(most: number, step: number): number[] {
-  const count = Math.round(most / step)
-  return Array.from({ length: 2 * count + 1 }, (_, index) => (index - count) * step)
-}
-
-/** Settles from now on only where balls come to from the strokes that may be the plan. */
-function settleReached(
-  model: HoleModel,
-  problem: HoleProblem,
-  tried: readonly TriedStroke[],
-  start: NearbyStart,
-  values: Float64Array,
-): Int32Array {
-  const costs = new Map(start.lines.map(({ shot, cost }) => [shot, cost]))
-  const ends = tried
-    .filter(({ shot }) => (costs.get(shotName(shot)) as number) < NEARBY_STROKES)
-    .map((one) => one.ends)
-  const states = reachedStates(model, ends, problem.rowsFrom, values)
-  problem.settleOnly(states)
-  return states
+/** The strokes that may be the plan, by what their shots cost before. */
+function playedOn({ lines }: NearbyStart, tried: readonly TriedStroke[]): readonly TriedStroke[] {
+  const costs = new Map(lines.map(({ shot, cost }) => [shot, cost]))
+  return tried.filter(({ shot }) => (costs.get(shotName(shot)) as number) < NEARBY_STROKES)
 }
 
 /** What must be the same for places to lie where they lay: all of a hole's line but the pin. */
@@ -160,7 +140,7 @@ function frameOf({ ref, bearingDegrees, line }: Hole): string {
   return JSON.stringify([ref, bearingDegrees, line.slice(0, -1)])
 }
 
-/** What the green's slopes add, where they add the same as before. */
+/** What the green's slopes add, where they add the same as before; a bunker moved beside it is taken to change that little. */
 function nearGreenOf(
   { hole, player, day }: PlanQuestion,
   start: NearbyStart,
