@@ -1,10 +1,9 @@
 import type { Fault } from '#faults/fault.ts'
-import { type BagOfShots, bagOfShots } from '#golf/player/bag-of-shots.ts'
-import { completePlayer } from '#golf/player/complete-player.ts'
+import type { BagOfShots } from '#golf/player/bag-of-shots.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
-import { type LearnedPlayer, learnPlayer } from '#golf/player/learn-player.ts'
+import { type LearnedFromShots, learnFromShots } from '#golf/player/learn-from-shots.ts'
+import type { LearnedPlayer } from '#golf/player/learn-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
-import type { Player } from '#golf/player/player.ts'
 import type { ShotReading } from '#outside/formats/shot-table.ts'
 import { bagPicture } from './bag-picture.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
@@ -29,11 +28,7 @@ export interface PatternOptions extends GlobalOptions {
 }
 
 /** What `marram pattern` found out. */
-export interface PatternAnswer {
-  /** As the file and the prior had it. */
-  readonly before: Player
-  readonly learned: LearnedPlayer
-  readonly bag: BagOfShots
+export interface PatternAnswer extends LearnedFromShots {
   readonly reading: ShotReading
   /** Of the files and of the clubs in them. */
   readonly faults: readonly Fault[]
@@ -46,19 +41,18 @@ export function patternCommand(path: string, options: PatternOptions, machine: M
   const units = parseUnits(options.units)
   const file = parsePlayer(readText(path), path)
   const reading = readShots(options.shots, options)
-  const bag = bagOfShots(file, reading.shots)
-  const before = completePlayer(bag.file)
-  const learned = whileWorking(
-    `Learning from ${bag.shots.length} shots`,
+  const known = whileWorking(
+    `Learning from ${reading.shots.length} shots`,
     options.quiet === true,
     machine,
-    () => learnPlayer(before, bag.shots),
+    () => learnFromShots(file, reading.shots),
   )
+  const { bag, learned } = known
   const out = options.out ?? null
   if (out !== null) writeText(out, encodePlayer(learned.player))
   if (options.picture !== undefined) writeText(options.picture, bagPicture(learned.player, units))
   const faults = [...reading.faults, ...otherClubs(bag, learned)]
-  const answer: PatternAnswer = { before, learned, bag, reading, faults, out }
+  const answer: PatternAnswer = { ...known, reading, faults, out }
   if (options.json) printJson(patternDocument(answer), machine)
   else printLines(patternPage(answer, units, options.quiet === true, machine), machine)
   return exitCodeOf(faults)

@@ -18,6 +18,3 @@ export const MOST_WORKERS = 64
 
 /** A fault found in more places than this is printed once with its first places. Our assumption. */
 export const FAULTS_PRINTED_SINGLY = 3
-
-/** Chance from which a number of a player is told as really changed. Our assumption. */
-export const LIKELY_CHANGE = 0.8

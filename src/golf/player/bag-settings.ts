@@ -10,3 +10,6 @@ export const SAME_WEDGE_DEGREES = 2
 
 /** So many shots show that a club is in a bag that was only guessed; fewer may be a slip of the pen. Our assumption. */
 export const SHOTS_THAT_SHOW_A_CLUB = 5
+
+/** Chance from which a number of a player is told as really changed. Our assumption. */
+export const LIKELY_CHANGE = 0.8

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest'
+import { learnFromShots } from './learn-from-shots.ts'
+import { changeLines, learnedRows, usedLines } from './learned-words.ts'
+import type { PlayerFile } from './player-file.ts'
+import type { ShotRecord } from './shot-record.ts'
+
+const FILE: PlayerFile = {
+  name: 'Two Clubs',
+  hand: 'right',
+  handicapIndex: 14,
+  sex: 'unstated',
+  bag: 'as-listed',
+  clubs: [
+    { name: '7-iron', carry_m: 130, shots: 40, lies: {} },
+    { name: '9-iron', shots: 0, lies: {} },
+  ],
+  shortGame: {},
+  putting: {},
+}
+
+/** Forty shots about a carry, spread alike every time. */
+const shots = (carry: number): ShotRecord[] =>
+  Array.from({ length: 40 }, (_, index) => ({
+    date: null,
+    club: '7-iron',
+    lie: 'fairway' as const,
+    carryMetres: carry + ((index * 7) % 19) - 9,
+    totalMetres: null,
+    offlineMetres: ((index * 5) % 17) - 8,
+    strike: null,
+  }))
+
+describe('learnedRows', () => {
+  it('says before and after with the range of a club that was hit, and no range for another', () => {
+    const known = learnFromShots(FILE, shots(142))
+    const [seven, nine] = learnedRows(known, 'metres')
+    expect(seven).toMatchObject({ club: '7-iron', shots: 40, carry: { before: '130', wasGuess: false } })
+    const [low, high] = seven!.carry.between!.map(Number)
+    expect(low).toBeLessThanOrEqual(Number(seven!.carry.after))
+    expect(high).toBeGreaterThanOrEqual(Number(seven!.carry.after))
+    expect(low).toBeGreaterThan(130)
+    expect(nine!.carry.between).toBeNull()
+    expect(nine!.carry.wasGuess).toBe(true)
+    expect(Number(learnedRows(known, 'yards')[0]!.carry.before)).toBe(142)
+  })
+})
+
+describe('changeLines', () => {
+  it('tells a carry that was known and has really changed', () => {
+    expect(changeLines(learnFromShots(FILE, shots(142)), 'metres')[0]).toMatch(
+      /^7-iron, carry: \d+ m longer than was known; \d\d chances in 100$/,
+    )
+  })
+
+  it('says that shots do not tell, and that guesses cannot change', () => {
+    expect(changeLines(learnFromShots(FILE, shots(130).slice(0, 2)), 'metres')).toEqual([
+      expect.stringMatching(/^too few shots to tell, or no change, in \d numbers$/),
+    ])
+    const guessed = { ...FILE, clubs: [{ name: '7-iron', shots: 0, lies: {} }] }
+    expect(changeLines(learnFromShots(guessed, shots(130)), 'metres')).toEqual([
+      'nothing to compare: the numbers before were guesses',
+    ])
+  })
+})
+
+describe('usedLines', () => {
+  it('names clubs that the shots put into a guessed bag', () => {
+    const { bag: _, ...filled } = FILE
+    expect(usedLines(learnFromShots({ ...filled, clubs: [] }, shots(130)))).toEqual([
+      'New in the bag by these shots: 7-iron.',
+    ])
+  })
+})

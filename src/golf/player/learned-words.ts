@@ -1,0 +1,127 @@
+import { METRES_PER_YARD } from '#numbers/units/units.ts'
+import { LIKELY_CHANGE } from './bag-settings.ts'
+import { clubWords } from './club-words.ts'
+import type { LearnedFromShots } from './learn-from-shots.ts'
+import type { LearnedClub } from './learn-player.ts'
+import type { Club, Player } from './player.ts'
+
+/** A number of a club before and after shots, in figures for a person. */
+export interface LearnedFigure {
+  /** Whether it was a guess before. */
+  readonly wasGuess: boolean
+  readonly before: string
+  readonly after: string
+  /** Where it lies nine times in ten; `null` without shots of the club's own. */
+  readonly between: readonly [low: string, high: string] | null
+}
+
+/** One club before and after shots: lengths in the reader's units, spreads in degrees on that side of the aim, mishits in per cent. */
+export interface LearnedRow {
+  readonly club: string
+  readonly shots: number
+  readonly carry: LearnedFigure
+  readonly total: LearnedFigure
+  readonly left: LearnedFigure
+  readonly right: LearnedFigure
+  readonly mishits: LearnedFigure
+}
+
+type Units = 'yards' | 'metres'
+
+/** What shots made of every club, in figures, in the order of the bag. */
+export function learnedRows({ before, learned }: LearnedFromShots, units: Units): readonly LearnedRow[] {
+  return learned.clubs.flatMap((one, index) => {
+    const [old, now] = [before.clubs[index], learned.player.clubs[index]]
+    return old === undefined || now === undefined ? [] : [learnedRow(one, old, now, before, units)]
+  })
+}
+
+function learnedRow(one: LearnedClub, old: Club, now: Club, player: Player, units: Units): LearnedRow {
+  const figureOf =
+    (words: (value: number) => string, ...fields: readonly string[]) =>
+    (was: number, is: number, ninety: readonly [number, number] | null): LearnedFigure => ({
+      wasGuess: fields.some((field) => player.guesses.has(`clubs.${old.name}.${field}`)),
+      before: words(was),
+      after: words(is),
+      between: ninety === null || one.shots === 0 ? null : [words(ninety[0]), words(ninety[1])],
+    })
+  const length = (metres: number): string => lengthFigure(metres, units)
+  const degrees = (value: number): string => value.toFixed(1)
+  const percent = (share: number): string => String(Math.round(100 * share))
+  const spread = figureOf(degrees, 'direction_sd_deg', 'left_share')
+  const { carry, mishit } = one.numbers
+  return {
+    club: clubWords(old.name),
+    shots: one.shots,
+    carry: figureOf(length, 'carry_m')(old.carryMetres, now.carryMetres, carry.ninety),
+    total: figureOf(length, 'total_m')(old.totalMetres, now.totalMetres, null),
+    left: spread(old.directionSdDegrees * old.leftShare, now.directionSdDegrees * now.leftShare, null),
+    right: figureOf(degrees, 'direction_sd_deg', 'right_share')(
+      old.directionSdDegrees * old.rightShare,
+      now.directionSdDegrees * now.rightShare,
+      null,
+    ),
+    mishits: figureOf(percent, 'mishit_share')(old.mishitShare, now.mishitShare, mishit.ninety),
+  }
+}
+
+const NUMBERS = [
+  ['carry', 'carry'],
+  ['run', 'run'],
+  ['directionSd', 'spread of direction'],
+  ['side', 'side of the misses'],
+  ['carrySd', 'spread of carry'],
+  ['mishit', 'mishits'],
+] as const
+
+/** Numbers that were known before and that the shots speak against, the surest first; or that the shots do not tell. */
+export function changeLines({ learned }: LearnedFromShots, units: Units): readonly string[] {
+  const found = learned.clubs.flatMap(({ name, numbers }) =>
+    NUMBERS.map(([number, words]) => ({ name, words, number, ...numbers[number] })),
+  )
+  const asked = found.filter(({ chanceOfChange }) => chanceOfChange !== null)
+  if (asked.length === 0) return ['nothing to compare: the numbers before were guesses']
+  const likely = asked
+    .filter(({ chanceOfChange }) => (chanceOfChange ?? 0) >= LIKELY_CHANGE)
+    .sort((a, b) => (b.chanceOfChange ?? 0) - (a.chanceOfChange ?? 0))
+  if (likely.length === 0) return [`too few shots to tell, or no change, in ${asked.length} numbers`]
+  return likely.map(({ name, words, number, before, after, chanceOfChange }) => {
+    const chance = Math.min(99, Math.round(100 * (chanceOfChange ?? 0)))
+    return `${clubWords(name)}, ${words}: ${changeWords(number, before, after, units)}; ${chance} chances in 100`
+  })
+}
+
+function changeWords(
+  number: (typeof NUMBERS)[number][0],
+  before: number,
+  after: number,
+  units: Units,
+): string {
+  if (number === 'carry' || number === 'run') {
+    const by = `${lengthFigure(Math.abs(after - before), units)} ${units === 'yards' ? 'yd' : 'm'}`
+    return `${by} ${after > before ? 'longer' : 'shorter'} than was known`
+  }
+  if (number === 'side') return `more to the ${after > before ? 'left' : 'right'} than was known`
+  if (number === 'mishit') return after > before ? 'more than was known' : 'fewer than was known'
+  return after > before ? 'wider than was known' : 'tighter than was known'
+}
+
+/** What became of the shots beyond the clubs' numbers: strays, clubs that are new in the bag, shots left out. */
+export function usedLines({ bag, learned }: LearnedFromShots): readonly string[] {
+  const strays = learned.clubs.reduce((sum, club) => sum + Math.round(club.strays), 0)
+  return [
+    ...(strays === 0
+      ? []
+      : [
+          `${strays} ${strays === 1 ? 'shot is' : 'shots are'} so far from the rest that ${strays === 1 ? 'it counts' : 'they count'} for next to nothing.`,
+        ]),
+    ...(bag.added.length === 0
+      ? []
+      : [`New in the bag by these shots: ${bag.added.map(clubWords).join(', ')}.`]),
+  ]
+}
+
+function lengthFigure(metres: number, units: Units): string {
+  const whole = Math.round(units === 'yards' ? metres / METRES_PER_YARD : metres)
+  return String(whole === 0 ? 0 : whole)
+}
