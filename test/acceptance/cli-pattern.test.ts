@@ -85,6 +85,17 @@ describe('marram pattern', () => {
     expect(drawn).toMatch(/>no club {2}\d+</)
   })
 
+  it('draws one club before and after, by any of its names, and says what has really changed', () => {
+    const picture = join(folder, 'seven.svg')
+    const { status } = marram('pattern', player, '--shots', shots, '--picture', picture, '--club', '7i')
+    expect(status).toBe(0)
+    const drawn = readFileSync(picture, 'utf8')
+    expect(drawn).toContain('7-iron of Two Clubs')
+    expect(drawn).toMatch(/>The carry: \d+ yd longer than was known; \d\d chances in 100/)
+    expect(drawn).toContain('>half before<')
+    expect(drawn).toMatch(/>carries \d+ yards; 40 shots/)
+  })
+
   it('says it in plain words, with what was not read, and exits with 1 when a row was not', () => {
     const damaged = file(
       'damaged.csv',
@@ -153,6 +164,12 @@ describe('marram pattern', () => {
 
   it.each<[string, string, readonly string[]]>([
     ['columns said twice', 'MAR-USAGE-002', ['--shots', shots, '--columns', 'a=club', '--mapping', shots]],
+    [
+      'a picture of a club the player does not have',
+      'MAR-PLAN-003',
+      ['--shots', shots, '--picture', join(folder, 'x.svg'), '--club', 'driver'],
+    ],
+    ['a club without a picture', 'MAR-USAGE-002', ['--shots', shots, '--club', '7-iron']],
     ['columns that mean nothing', 'MAR-SHOTS-002', ['--shots', shots, '--columns', 'club']],
     ['no shots', 'MAR-USAGE-001', []],
     ['a table that is not there', 'MAR-FILE-001', ['--shots', join(folder, 'nowhere.csv')]],

@@ -1,6 +1,9 @@
 import { measureHole } from '#golf/course/measure-hole.ts'
+import { playerOfLevel } from '#golf/player/level.ts'
+import { bagPatterns } from '#golf/strategy/bag-patterns.ts'
 import type { PlanOption } from '#golf/strategy/plan.ts'
 import type { Point } from '#numbers/geometry/point.ts'
+import { type ClubPatternPicture, drawClubPattern } from '#paper/draw/draw-club-pattern.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlips } from '#paper/draw/draw-flips.ts'
 import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
@@ -94,7 +97,39 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       units: 'metres',
       width: 420,
     }),
+  'club-pattern': () => drawClubPattern(inventedClub('9-iron', 'metres')),
+  'club-before-and-after': () => {
+    const guessed = inventedClub('driver', 'yards')
+    const learned = inventedClub('driver', 'yards', 1.04)
+    return drawClubPattern({
+      ...learned,
+      before: { pattern: guessed.now, isGuess: false },
+      sentences: ['The carry: 8 yd longer than was known; 97 chances in 100 that it has really changed.'],
+    })
+  },
   'flips-none': () => drawFlips([], { club: '7-iron' }),
+}
+
+/** A club of a golfer of index 15, so much longer than expected, with a few balls about its pattern. */
+function inventedClub(name: string, units: 'yards' | 'metres', longer = 1): ClubPatternPicture {
+  const level = playerOfLevel('15')
+  const player = {
+    ...level,
+    clubs: level.clubs.map((club) => ({ ...club, carryMetres: club.carryMetres * longer, rightShare: 1.2 * longer })),
+  }
+  const now = bagPatterns(player).find(({ club }) => club.name === name)!
+  const places = Array.from({ length: 24 }, (_, ball) => {
+    const at = (ball * 211) % now.x.length
+    return { x: now.x[at]! + 1, y: now.y[at]! - 1, isMishit: at >= now.goodCount }
+  })
+  return {
+    playerName: 'A. Player',
+    units,
+    now,
+    marks: { places, withoutSide: [now.club.carryMetres - 4], withoutCarry: 0 },
+    basis: '25 shots, which count for 22 by now',
+    sentences: [],
+  }
 }
 
 /** What the Rules give a ball on the hole with every ground. */

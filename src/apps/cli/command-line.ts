@@ -163,6 +163,7 @@ export function commandLine(
     .option('--mapping <file>', 'the same from a file: {"Club": "club", "Carry": "carry_yd"}')
     .option('--out <file>', 'the player file to write (.player.json)')
     .option('--picture <file>', 'write a drawing of the bag at true scale (.svg)')
+    .option('--club <name>', 'draw the pattern of this club instead, before and after, with its shots')
     .action((player, _own, command) => done(patternCommand(player, command.optsWithGlobals(), machine)))
 
   const player = program

@@ -1,11 +1,14 @@
+import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { BagOfShots } from '#golf/player/bag-of-shots.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
 import { type LearnedFromShots, learnFromShots } from '#golf/player/learn-from-shots.ts'
 import type { LearnedPlayer } from '#golf/player/learn-player.ts'
+import { parseClubName } from '#golf/player/parse-club-name.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import type { ShotReading } from '#outside/formats/shot-table.ts'
 import { bagPicture } from './bag-picture.ts'
+import { clubPicture } from './club-picture.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { patternDocument } from './pattern-document.ts'
 import { patternPage } from './pattern-page.ts'
@@ -13,6 +16,7 @@ import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { readText } from './read-file.ts'
 import { readShots } from './read-shots.ts'
+import { requireClub } from './require-club.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { whileWorking } from './while-working.ts'
 import { writeText } from './write-file.ts'
@@ -25,6 +29,8 @@ export interface PatternOptions extends GlobalOptions {
   readonly mapping?: string
   readonly out?: string
   readonly picture?: string
+  /** The club of the picture, in any usual spelling; the whole bag without it. */
+  readonly club?: string
 }
 
 /** What `marram pattern` found out. */
@@ -39,6 +45,7 @@ export interface PatternAnswer extends LearnedFromShots {
 /** `marram pattern`: shots → what they change in a player, and with `--out` the player file with that. Returns the exit code. */
 export function patternCommand(path: string, options: PatternOptions, machine: Machine): number {
   const units = parseUnits(options.units)
+  const club = pictureClub(options)
   const file = parsePlayer(readText(path), path)
   const reading = readShots(options.shots, options)
   const known = whileWorking(
@@ -47,15 +54,29 @@ export function patternCommand(path: string, options: PatternOptions, machine: M
     machine,
     () => learnFromShots(file, reading.shots),
   )
-  const { bag, learned } = known
+  const { before, bag, learned } = known
+  if (club !== null) requireClub(before, club)
   const out = options.out ?? null
   if (out !== null) writeText(out, encodePlayer(learned.player))
-  if (options.picture !== undefined) writeText(options.picture, bagPicture(learned.player, units))
+  if (options.picture !== undefined)
+    writeText(
+      options.picture,
+      club === null ? bagPicture(learned.player, units) : clubPicture(known, club, units),
+    )
   const faults = [...reading.faults, ...otherClubs(bag, learned)]
   const answer: PatternAnswer = { ...known, reading, faults, out }
   if (options.json) printJson(patternDocument(answer), machine)
   else printLines(patternPage(answer, units, options.quiet === true, machine), machine)
   return exitCodeOf(faults)
+}
+
+/** The club whose pattern is drawn, as a bag names it; `null` for the whole bag. Throws MAR-USAGE-002. */
+function pictureClub({ club, picture }: PatternOptions): string | null {
+  if (club === undefined) return null
+  if (picture === undefined)
+    throw new Failure('MAR-USAGE-002', 'A club is of a picture: give --picture as well.', '--club')
+  const spelled = parseClubName(club)
+  return spelled.kind === 'club' ? spelled.name : club.trim()
 }
 
 /** Clubs that were hit and that the player does not have. */

@@ -1,5 +1,4 @@
-import { METRES_PER_YARD } from '#numbers/units/units.ts'
-import { LIKELY_CHANGE } from './bag-settings.ts'
+import { askedChanges, changeLine, isLikely, lengthFigure } from './change-words.ts'
 import { clubWords } from './club-words.ts'
 import type { LearnedFromShots } from './learn-from-shots.ts'
 import type { LearnedClub } from './learn-player.ts'
@@ -65,45 +64,13 @@ function learnedRow(one: LearnedClub, old: Club, now: Club, player: Player, unit
   }
 }
 
-const NUMBERS = [
-  ['carry', 'carry'],
-  ['run', 'run'],
-  ['directionSd', 'spread of direction'],
-  ['side', 'side of the misses'],
-  ['carrySd', 'spread of carry'],
-  ['mishit', 'mishits'],
-] as const
-
 /** Numbers that were known before and that the shots speak against, the surest first; or that the shots do not tell. */
 export function changeLines({ learned }: LearnedFromShots, units: Units): readonly string[] {
-  const found = learned.clubs.flatMap(({ name, numbers }) =>
-    NUMBERS.map(([number, words]) => ({ name, words, number, ...numbers[number] })),
-  )
-  const asked = found.filter(({ chanceOfChange }) => chanceOfChange !== null)
+  const asked = askedChanges(learned.clubs)
   if (asked.length === 0) return ['nothing to compare: the numbers before were guesses']
-  const likely = asked
-    .filter(({ chanceOfChange }) => (chanceOfChange ?? 0) >= LIKELY_CHANGE)
-    .sort((a, b) => (b.chanceOfChange ?? 0) - (a.chanceOfChange ?? 0))
+  const likely = asked.filter(isLikely)
   if (likely.length === 0) return [`too few shots to tell, or no change, in ${asked.length} numbers`]
-  return likely.map(({ name, words, number, before, after, chanceOfChange }) => {
-    const chance = Math.min(99, Math.round(100 * (chanceOfChange ?? 0)))
-    return `${clubWords(name)}, ${words}: ${changeWords(number, before, after, units)}; ${chance} chances in 100`
-  })
-}
-
-function changeWords(
-  number: (typeof NUMBERS)[number][0],
-  before: number,
-  after: number,
-  units: Units,
-): string {
-  if (number === 'carry' || number === 'run') {
-    const by = `${lengthFigure(Math.abs(after - before), units)} ${units === 'yards' ? 'yd' : 'm'}`
-    return `${by} ${after > before ? 'longer' : 'shorter'} than was known`
-  }
-  if (number === 'side') return `more to the ${after > before ? 'left' : 'right'} than was known`
-  if (number === 'mishit') return after > before ? 'more than was known' : 'fewer than was known'
-  return after > before ? 'wider than was known' : 'tighter than was known'
+  return likely.map((change) => changeLine(change, units))
 }
 
 /** What became of the shots beyond the clubs' numbers: strays, clubs that are new in the bag, shots left out. */
@@ -119,9 +86,4 @@ export function usedLines({ bag, learned }: LearnedFromShots): readonly string[]
       ? []
       : [`New in the bag by these shots: ${bag.added.map(clubWords).join(', ')}.`]),
   ]
-}
-
-function lengthFigure(metres: number, units: Units): string {
-  const whole = Math.round(units === 'yards' ? metres / METRES_PER_YARD : metres)
-  return String(whole === 0 ? 0 : whole)
 }

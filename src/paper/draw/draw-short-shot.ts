@@ -5,6 +5,7 @@ import { hashNoise } from './hash-noise.ts'
 import { type Ruler, rulerOf } from './ruler.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 import { lineSteps, polylineSteps } from './steps.ts'
+import { textLines } from './text-lines.ts'
 
 /** A shot near the green as seen from the side: lengths along the line from the ball to the pin, metres. */
 export interface ShortShotPicture {
@@ -78,7 +79,7 @@ function words({ title, sentence }: ShortShotPicture, width: number): Shape[] {
   const most = Math.floor((width - 2 * MARGIN) / (DRAW_SETTINGS.smallType * 0.5))
   return [
     { ...text, text: title, at: [width / 2, 20], size: 17, face: 'serif' },
-    ...lines(sentence, most).map((line, index) => ({
+    ...textLines(sentence, most).map((line, index) => ({
       ...text,
       text: line,
       at: [width / 2, 35 + 12 * index] as Point,
@@ -86,13 +87,6 @@ function words({ title, sentence }: ShortShotPicture, width: number): Shape[] {
       face: 'serif-italic' as const,
     })),
   ]
-}
-
-/** Lines of at most so many letters, cut between words. */
-function lines(sentence: string, most: number): string[] {
-  if (sentence.length <= most) return [sentence]
-  const cut = Math.max(1, sentence.lastIndexOf(' ', most))
-  return [sentence.slice(0, cut), ...lines(sentence.slice(cut + 1), most)]
 }
 
 /** The line of the ground, with what grows on it or fills it. */

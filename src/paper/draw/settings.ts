@@ -24,6 +24,8 @@ export const DRAW_SETTINGS = {
   smallType: 10,
   type: 12,
   titleType: 34,
+  /** Type that is read at two yards from a printed page: capitals about 2.7 mm high, 5 minutes of arc (common practice for plain sight). */
+  farType: 15,
   /** Sand: distance between dots in the middle and their radius, units; closer towards the lip. */
   sandSpacing: 3.1,
   sandDotRadius: 0.48,
