@@ -68,7 +68,7 @@ export function calibrationTrials(
 }
 
 /** Read here and not by the learner: what is checked must not say what is true. */
-const TRUTH: Readonly<Record<Learned, (club: Club) => number>> = {
+export const TRUTH: Readonly<Record<Learned, (club: Club) => number>> = {
   carry: (club) => club.carryMetres,
   run: (club) => club.totalMetres - club.carryMetres,
   directionSd: (club) => club.directionSdDegrees,

@@ -21,6 +21,26 @@ export function changeTable(trials: readonly ChangeTrial[]): string {
   ].join('\n')
 }
 
+/** Shares of the intervals that hold the truth, of numbers that had changed and of those that had not. */
+export function changedCoverage(trials: readonly ChangeTrial[]): string {
+  const rows = [true, false].map((hasChanged) => {
+    const own = trials.filter((trial) => trial.hasChanged === hasChanged)
+    return `| ${hasChanged ? 'had changed' : 'had not'} | ${own.length} | ${share(own, ({ isInHalf }) => isInHalf)} | ${share(own, ({ isInNinety }) => isInNinety)} |`
+  })
+  const all = `| all | ${trials.length} | ${share(trials, ({ isInHalf }) => isInHalf)} | ${share(trials, ({ isInNinety }) => isInNinety)} |`
+  return [
+    '| numbers that | numbers | in the 50 % interval, % | in the 90 % interval, % |',
+    '| --- | --- | --- | --- |',
+    ...rows,
+    all,
+  ].join('\n')
+}
+
+function share(trials: readonly ChangeTrial[], is: (trial: ChangeTrial) => boolean): string {
+  const held = trials.filter(is).length / trials.length
+  return `${(100 * held).toFixed(1)} ± ${(100 * Math.sqrt((held * (1 - held)) / trials.length)).toFixed(1)}`
+}
+
 function percent(share: number): string {
   return `${Math.round(100 * share)}`
 }

@@ -1,6 +1,7 @@
 import { type LearnedPlayer, learnPlayer } from '../../src/golf/player/learn-player.ts'
 import type { Club, Player } from '../../src/golf/player/player.ts'
 import { seededGenerator } from '../../src/numbers/statistics/seeded-generator.ts'
+import { TRUTH } from './calibration-trials.ts'
 import { hitShots } from './hit-shots.ts'
 import { normals, truePlayer } from './true-player.ts'
 
@@ -11,6 +12,9 @@ export interface ChangeTrial {
   readonly number: Learned
   readonly chance: number
   readonly hasChanged: boolean
+  /** Whether the truth after the change lies in what was learned. */
+  readonly isInHalf: boolean
+  readonly isInNinety: boolean
 }
 
 export interface ChangeStudy {
@@ -51,9 +55,12 @@ export function chancesOfChange(
     const shots = hitShots(changed, known, study.after, study.seed + player + 500_000)
     learnPlayer(known, shots).clubs.forEach(({ numbers }, index) => {
       NUMBERS.forEach((number, place) => {
-        const chance = numbers[number].chanceOfChange
+        const { chanceOfChange: chance, half, ninety } = numbers[number]
         const hasChanged = isChanged[index]?.[place] ?? false
-        if (chance !== null) trials.push({ number, chance, hasChanged })
+        const value = TRUTH[number](changed.clubs[index] as Club)
+        const isIn = ([low, high]: readonly [number, number]): boolean => value >= low && value <= high
+        if (chance !== null)
+          trials.push({ number, chance, hasChanged, isInHalf: isIn(half), isInNinety: isIn(ninety) })
       })
     })
     told(player + 1)

@@ -1,10 +1,10 @@
-import { chanceOfChange } from './learn/chance-of-change.ts'
+import { isKnown, LEARNED, type Learned, numberOf } from './learn/learned-numbers.ts'
 import { type ClubObservations, observe, type Unused } from './learn/observations.ts'
-import { type PatternPrior, patternPrior } from './learn/pattern-prior.ts'
-import { type PosteriorDraws, samplePosterior } from './learn/sample-posterior.ts'
+import { AT, patternPrior, SAMPLED } from './learn/pattern-prior.ts'
+import { samplePosterior } from './learn/sample-posterior.ts'
 import { dayNumber } from './learn/season.ts'
-import { LEARNED, type Learned, type NumberPosterior, summarise } from './learn/summarise.ts'
-import { isKnown, learnedClub, learnedGuesses, numberOf } from './learn/write-learned.ts'
+import { type NumberPosterior, summarise } from './learn/summarise.ts'
+import { learnedClub, learnedGuesses } from './learn/write-learned.ts'
 import { mirrorPlayer } from './mirror-player.ts'
 import type { Club, Player } from './player.ts'
 import type { ShotRecord } from './shot-record.ts'
@@ -71,26 +71,20 @@ function learnRightHanded(
 ): LearnedPlayer {
   const prior = patternPrior(player)
   const observed = observe(player, shots, dayNumber(options.today ?? null) ?? undefined)
-  const drawsFrom = (one: PatternPrior): PosteriorDraws =>
-    samplePosterior({
-      prior: one,
-      observations: observed.clubs,
-      shares: player.clubs.map(({ leftShare, rightShare }) => ({ left: leftShare, right: rightShare })),
-      hasSeasons: observed.hasSeasons,
-      seed: options.seed ?? 1,
-      isTrusted: options.isTrusted ?? false,
-    })
-  const draws = drawsFrom(prior)
-  const isAnyKnown = player.clubs.some((club) =>
-    LEARNED.some((number) => isKnown(number, club, player.guesses)),
-  )
-  const free = patternPrior(player, true)
-  const ifChanged = isAnyKnown ? drawsFrom(free) : null
+  const draws = samplePosterior({
+    prior,
+    observations: observed.clubs,
+    shares: player.clubs.map(({ leftShare, rightShare }) => ({ left: leftShare, right: rightShare })),
+    hasSeasons: observed.hasSeasons,
+    seed: options.seed ?? 1,
+    isTrusted: options.isTrusted ?? false,
+  })
   const change = (number: Learned, index: number): number | null => {
-    const club = player.clubs[index] as Club
     const { count } = (observed.clubs[index] as ClubObservations).shots
-    if (ifChanged === null || count === 0 || !isKnown(number, club, player.guesses)) return null
-    return chanceOfChange(ifChanged, free, prior, index, number)
+    if (count === 0 || !isKnown(number, player.clubs[index] as Club, player.guesses)) return null
+    return number === 'run'
+      ? (draws.runChanges[index] as number)
+      : (draws.changes[index * SAMPLED.length + AT[number]] as number)
   }
   const clubs = player.clubs.map((club, index): LearnedClub => {
     const { shots: own } = observed.clubs[index] as ClubObservations

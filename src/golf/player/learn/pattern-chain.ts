@@ -2,6 +2,7 @@ import { normalQuantile } from '#numbers/statistics/normal.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { type SharedNormal, sharedNormal } from '#numbers/statistics/shared-normal.ts'
 import { sliceSample } from '#numbers/statistics/slice-sample.ts'
+import { chanceOfChange } from './chance-of-change.ts'
 import { SEASON_SD_SHARE } from './learn-settings.ts'
 import type { ClubObservations } from './observations.ts'
 import {
@@ -30,15 +31,19 @@ const NUMBERS = SAMPLED.length
 export class PatternChain {
   readonly numbers: Float64Array
   readonly runs: Float64Array
-  /** What is the club's own in each number and in each run, in standard deviations before any shot. */
-  readonly own: Float64Array
-  readonly ownRuns: Float64Array
+  /** Chance, in this state, that each number and each run has really changed; 0 where it was a guess. */
+  readonly changes: Float64Array
+  readonly runChanges: Float64Array
   readonly sums: readonly StrikeSums[]
   swing = 0
   runFamily: SharedNormal = sharedNormal([])
   readonly #input: ChainInput
   readonly #uniform: () => number
   readonly #factors = new Float64Array(FACTOR_COUNT)
+  /** What is the club's own in each number, in standard deviations of it: with or without a change, as it is taken now. */
+  readonly #own: Float64Array
+  readonly #ownSd: Float64Array
+  readonly #ownRunSd: Float64Array
   /** Where all numbers move at once, before it is known whether they do. */
   readonly #moved: Float64Array
 
@@ -48,9 +53,12 @@ export class PatternChain {
     this.#uniform = seededGenerator(input.seed)
     this.numbers = prior.centre.slice()
     this.runs = Float64Array.from(prior.run, ({ metres }) => metres)
-    this.ownRuns = new Float64Array(prior.clubs)
+    this.#ownRunSd = Float64Array.from(prior.run, ({ doubt }) => doubt.own)
+    this.runChanges = new Float64Array(prior.clubs)
     this.sums = observations.map(({ lies }) => noStrikes(lies.length))
-    this.own = new Float64Array(prior.centre.length)
+    this.changes = new Float64Array(prior.centre.length)
+    this.#own = new Float64Array(prior.centre.length)
+    this.#ownSd = prior.own.slice()
     this.#moved = new Float64Array(prior.centre.length)
   }
 
@@ -59,6 +67,7 @@ export class PatternChain {
     this.#drawRuns()
     if (this.#input.hasSeasons) this.#drawSwing()
     this.#drawOwn()
+    this.#drawChanges()
     for (let factor = 0; factor < FACTOR_COUNT; factor++) {
       this.#moveFactor(factor)
       this.#refitFactor(factor)
@@ -94,7 +103,7 @@ export class PatternChain {
         return {
           centre: metres,
           shared: metres * doubt.shared,
-          own: metres * doubt.own,
+          own: metres * (this.#ownRunSd[index] as number),
           precision: runPrecision,
           weightedSum: runSum,
         }
@@ -103,10 +112,29 @@ export class PatternChain {
     const factor = this.runFamily.factorMean + this.runFamily.factorSd * this.#normal()
     this.runFamily.members.forEach(({ intercept, slope, ownSd }, index) => {
       const run = intercept + slope * factor + ownSd * this.#normal()
-      const { metres, doubt } = this.#input.prior.run[index] as PatternPrior['run'][number]
       this.runs[index] = run
-      this.ownRuns[index] = (run / metres - 1 - doubt.shared * factor) / doubt.own
+      const { metres, doubt, changedOwn } = this.#input.prior.run[index] as PatternPrior['run'][number]
+      const part = run / metres - 1 - doubt.shared * factor
+      if (changedOwn === 0) return
+      const chance = chanceOfChange(part, doubt.own, changedOwn)
+      this.runChanges[index] = chance
+      this.#ownRunSd[index] = this.#uniform() < chance ? changedOwn : doubt.own
     })
+  }
+
+  /** Takes each known number for changed or not, by chance, its club's own part held. */
+  #drawChanges(): void {
+    const { own, changedOwn } = this.#input.prior
+    for (let at = 0; at < this.#own.length; at++) {
+      const changedSd = changedOwn[at] as number
+      if (changedSd === 0) continue
+      const part = (this.#ownSd[at] as number) * (this.#own[at] as number)
+      const chance = chanceOfChange(part, own[at] as number, changedSd)
+      const sd = this.#uniform() < chance ? changedSd : (own[at] as number)
+      this.changes[at] = chance
+      this.#ownSd[at] = sd
+      this.#own[at] = part / sd
+    }
   }
 
   /** All carries as shares of the stock carry are `share + swing · season` with known spread: normal in closed form. */
@@ -144,11 +172,10 @@ export class PatternChain {
   }
 
   #drawOwn(): void {
-    const { prior } = this.#input
     for (let at = 0; at < this.numbers.length; at++) {
-      const own = prior.own[at] as number
+      const own = this.#ownSd[at] as number
       const club = Math.floor(at / NUMBERS)
-      const before = this.own[at] as number
+      const before = this.#own[at] as number
       const base = (this.numbers[at] as number) - own * before
       const next = sliceSample(
         (value) => {
@@ -159,7 +186,7 @@ export class PatternChain {
         1,
         this.#uniform,
       )
-      this.own[at] = next
+      this.#own[at] = next
       this.numbers[at] = base + own * next
     }
   }
@@ -201,16 +228,16 @@ export class PatternChain {
     for (let at = 0; at < this.numbers.length; at++) {
       const load = loadOf(at, factor, prior)
       if (load === 0) continue
-      const own = prior.own[at] as number
+      const own = this.#ownSd[at] as number
       precision += (load / own) ** 2
-      weighted += (load * (load * before + own * (this.own[at] as number))) / own ** 2
+      weighted += (load * (load * before + own * (this.#own[at] as number))) / own ** 2
     }
     const next = weighted / precision + this.#normal() / Math.sqrt(precision)
     this.#factors[factor] = next
     for (let at = 0; at < this.numbers.length; at++) {
       const load = loadOf(at, factor, prior)
       if (load !== 0)
-        this.own[at] = (this.own[at] as number) + (load * (before - next)) / (prior.own[at] as number)
+        this.#own[at] = (this.#own[at] as number) + (load * (before - next)) / (this.#ownSd[at] as number)
     }
   }
 }

@@ -3,6 +3,7 @@ import { type ClubDoubts, clubDoubts } from '../club-doubts.ts'
 import type { Club, Player } from '../player.ts'
 import { type Doubt, LEAST_KNOWN_SHARE, MISHIT_SPREAD_CORRELATION } from '../settings.ts'
 import { CHANGE_SIZE } from './learn-settings.ts'
+import { isKnown, type Learned } from './learned-numbers.ts'
 
 /** The numbers of a club that are learned by sampling, each on a scale on which its doubt is normal. */
 export const SAMPLED = [
@@ -48,23 +49,26 @@ export interface PatternPrior {
   readonly centre: Float64Array
   readonly shared: Float64Array
   readonly own: Float64Array
+  /** The own part's standard deviation where the number has really changed since it was known; 0 where it was a guess. */
+  readonly changedOwn: Float64Array
   /** Stock carry of each club as it was thought to be, metres. */
   readonly carry: readonly number[]
   /** Stock run of each club, metres, and its doubt as a share of it; plainly normal. */
-  readonly run: readonly { readonly metres: number; readonly doubt: Doubt }[]
+  readonly run: readonly { readonly metres: number; readonly doubt: Doubt; readonly changedOwn: number }[]
 }
 
 /**
- * What is assumed of a player before any shot: the very doubts that the draws of a plan are made from. `mayHaveChanged`:
- * and each number may have moved since, by as much as real changes do (`CHANGE_SIZE`).
+ * What is assumed of a player before any shot: the very doubts that the draws of a plan are made from. And each number
+ * that was known may have moved since, by as much as real changes do (`CHANGE_SIZE`).
  */
-export function patternPrior(player: Player, mayHaveChanged = false): PatternPrior {
-  const moved = (own: number, number: keyof typeof CHANGE_SIZE): number =>
-    mayHaveChanged ? Math.hypot(own, CHANGE_SIZE[number]) : own
+export function patternPrior(player: Player): PatternPrior {
+  const changed = (own: number, number: Learned, club: Club): number =>
+    isKnown(number, club, player.guesses) ? Math.hypot(own, CHANGE_SIZE[number]) : 0
   const size = player.clubs.length * SAMPLED.length
   const centre = new Float64Array(size)
   const shared = new Float64Array(size)
   const own = new Float64Array(size)
+  const changedOwn = new Float64Array(size)
   const doubts = clubDoubts(player)
   player.clubs.forEach((club, index) => {
     const doubt = doubts[index] as ClubDoubts
@@ -72,19 +76,21 @@ export function patternPrior(player: Player, mayHaveChanged = false): PatternPri
       const at = index * SAMPLED.length + place
       const one = doubt[number]
       shared[at] = one.shared
-      own[at] = moved(one.own, number)
+      own[at] = one.own
+      changedOwn[at] = changed(one.own, number, club)
       centre[at] = onScale(number, club) - (HAS_MEAN_ONE[number] ? (one.shared ** 2 + one.own ** 2) / 2 : 0)
     })
   })
   const run = player.clubs.map((club, index) => {
-    const { shared: ofAll, own: ofClub } = (doubts[index] as ClubDoubts).run
+    const doubt = (doubts[index] as ClubDoubts).run
     return {
       metres: Math.max(LEAST_RUN_METRES, club.totalMetres - club.carryMetres),
-      doubt: { shared: ofAll, own: moved(ofClub, 'run') },
+      doubt,
+      changedOwn: changed(doubt.own, 'run', club),
     }
   })
   const carry = player.clubs.map(({ carryMetres }) => carryMetres)
-  return { clubs: player.clubs.length, centre, shared, own, carry, run }
+  return { clubs: player.clubs.length, centre, shared, own, changedOwn, carry, run }
 }
 
 /** The stated number is the mean of what it may be. */

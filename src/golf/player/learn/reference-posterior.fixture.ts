@@ -5,7 +5,15 @@ import { clubDoubts } from '../club-doubts.ts'
 import type { Player } from '../player.ts'
 import { MISHIT_DIRECTION_FACTOR, MISHIT_SPREAD_CORRELATION, RUN_NOISE } from '../settings.ts'
 import type { ShotRecord } from '../shot-record.ts'
-import { MISHIT_RUN_FACTOR, STRAY, STRAY_RUN, TOPPED_CARRY_SHARE } from './learn-settings.ts'
+import {
+  CHANCE_OF_CHANGE,
+  CHANGE_SIZE,
+  MISHIT_RUN_FACTOR,
+  STRAY,
+  STRAY_RUN,
+  TOPPED_CARRY_SHARE,
+} from './learn-settings.ts'
+import { isKnown } from './learned-numbers.ts'
 
 /** One state of the chain in words: what each club's pattern would be. */
 export interface ReferenceClub {
@@ -19,11 +27,22 @@ export interface ReferenceClub {
   readonly mishitCarrySd: number
 }
 
-const OWN = 8
+/** In the order of a club's own parts. */
+const NUMBERS = [
+  'carry',
+  'directionSd',
+  'carrySd',
+  'side',
+  'mishit',
+  'mishitCarry',
+  'mishitCarrySd',
+  'run',
+] as const
+const OWN = NUMBERS.length
 
 /**
  * The same posterior as `learnPlayer`'s by another road, slow and plain: random-walk Metropolis over the standard
- * normal parts of everything unknown, each shot's chance summed over good strike, mishit and stray. For complete
+ * normal parts of everything unknown (mixtures of two normals for known numbers, which may have changed), each shot's chance summed over good strike, mishit and stray. For complete
  * shots from the reference lie, all of one season and of today, of a right-hander. Returns the kept states.
  */
 export function referencePosterior(
@@ -72,6 +91,23 @@ export function referencePosterior(
     return sum
   }
 
+  // A known number's own part is a mixture: as it was known to be, or changed. In standard deviations without a change.
+  const widths = player.clubs.flatMap((club, index) => {
+    const doubt = doubts[index]!
+    return NUMBERS.map((number) =>
+      isKnown(number, club, player.guesses)
+        ? Math.hypot(doubt[number].own, CHANGE_SIZE[number]) / doubt[number].own
+        : 1,
+    )
+  })
+  const logPrior = (parts: Float64Array, at: number): number => {
+    const width = parts === own ? widths[at]! : 1
+    const value = parts[at]!
+    return Math.log(
+      (1 - CHANCE_OF_CHANGE) * normalPdf(value) + (CHANCE_OF_CHANGE * normalPdf(value / width)) / width,
+    )
+  }
+
   const likelihoods = player.clubs.map((_, index) => likelihoodOf(index))
   const stepOf = new Map<Float64Array, Float64Array>([
     [factors, new Float64Array(factors.length).fill(0.5)],
@@ -83,12 +119,14 @@ export function referencePosterior(
     for (const [parts, steps] of stepOf)
       for (let at = 0; at < parts.length; at++) {
         const before = parts[at]!
+        const likelyBefore = logPrior(parts, at)
         const touched = parts === own ? [Math.floor(at / OWN)] : player.clubs.map((_, index) => index)
         parts[at] = before + steps[at]! * normal()
         const tried = touched.map(likelihoodOf)
         const gain =
           tried.reduce((sum, one, k) => sum + one - likelihoods[touched[k]!]!, 0) +
-          (before ** 2 - parts[at]! ** 2) / 2
+          logPrior(parts, at) -
+          likelyBefore
         const isTaken = Math.log(1 - uniform()) < gain
         if (isTaken)
           touched.forEach((index, k) => {

@@ -8,9 +8,9 @@ export interface PosteriorDraws {
   readonly numbers: readonly Float64Array[]
   /** A row for each draw: stock runs, metres. */
   readonly runs: readonly Float64Array[]
-  /** The same rows of what is each club's own, in standard deviations before any shot. */
-  readonly own: readonly Float64Array[]
-  readonly ownRuns: readonly Float64Array[]
+  /** Chance that each number and each run has really changed, the mean over draws. */
+  readonly changes: Float64Array
+  readonly runChanges: Float64Array
   /** Mean and spread of each run, averaged over their closed forms: exact where nothing else is unknown. */
   readonly runMoments: readonly { readonly mean: number; readonly sd: number }[]
   readonly swings: Float64Array
@@ -22,7 +22,8 @@ export interface PosteriorDraws {
  * Draws from the posterior of a player's pattern by Gibbs sampling: shots are shared out between good strikes, mishits
  * and strays, then every number is drawn given those sums (slice sampling), the factors that clubs share both with the
  * clubs' own parts held and with the numbers held (Yu & Meng, Journal of Computational and Graphical Statistics 20
- * (2011) 531–570), runs and season in closed form. The same seed gives the same draws.
+ * (2011) 531–570), whether a known number has really changed from its club's own part (George & McCulloch, Journal of the
+ * American Statistical Association 88 (1993) 881–889), runs and season in closed form. The same seed gives the same draws.
  */
 export function samplePosterior(input: ChainInput): PosteriorDraws {
   const { prior, observations } = input
@@ -34,8 +35,8 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
   for (let sweep = 0; sweep < SETTLING_SWEEPS; sweep++) chain.sweep()
   const numbers: Float64Array[] = []
   const runs: Float64Array[] = []
-  const own: Float64Array[] = []
-  const ownRuns: Float64Array[] = []
+  const changes = new Float64Array(prior.centre.length)
+  const runChanges = new Float64Array(prior.clubs)
   const swings = new Float64Array(kept)
   const moments = Array.from({ length: prior.clubs }, () => ({ mean: 0, square: 0, variance: 0 }))
   const strays = new Array<number>(prior.clubs).fill(0)
@@ -43,8 +44,8 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
     chain.sweep()
     numbers.push(chain.numbers.slice())
     runs.push(chain.runs.slice())
-    own.push(chain.own.slice())
-    ownRuns.push(chain.ownRuns.slice())
+    addInto(changes, chain.changes, kept)
+    addInto(runChanges, chain.runChanges, kept)
     swings[draw] = chain.swing
     chain.runFamily.members.forEach(({ mean, sd }, club) => {
       const sum = moments[club] as (typeof moments)[number]
@@ -58,8 +59,8 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
   return {
     numbers,
     runs,
-    own,
-    ownRuns,
+    changes,
+    runChanges,
     runMoments: moments.map(({ mean, square, variance }) => ({
       mean,
       sd: Math.sqrt(variance + Math.max(0, square - mean ** 2)),
@@ -67,4 +68,9 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
     swings,
     strays,
   }
+}
+
+/** Adds to means over so many. */
+function addInto(means: Float64Array, values: Float64Array, count: number): void {
+  for (let at = 0; at < means.length; at++) means[at] = (means[at] as number) + (values[at] as number) / count
 }

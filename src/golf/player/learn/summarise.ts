@@ -1,20 +1,8 @@
 import { shareOfLogOdds } from '#numbers/statistics/log-odds.ts'
 import type { Club } from '../player.ts'
+import { LEARNED, type Learned } from './learned-numbers.ts'
 import { AT, SAMPLED } from './pattern-prior.ts'
 import type { PosteriorDraws } from './sample-posterior.ts'
-
-/** Every number that is learned, in the order it is told. */
-export const LEARNED = [
-  'carry',
-  'run',
-  'directionSd',
-  'side',
-  'carrySd',
-  'mishit',
-  'mishitCarry',
-  'mishitCarrySd',
-] as const
-export type Learned = (typeof LEARNED)[number]
 
 /** What is now known of one number, in its own unit. */
 export interface NumberPosterior {
