@@ -39,6 +39,19 @@ describe('marram test-day', () => {
     expect(learned.putting_direction_sd_deg.low).toBeLessThan(learned.putting_direction_sd_deg.high)
   })
 
+  it('draws the curves, and says that they need a test that was played', () => {
+    const picture = join(folder, 'curves.svg')
+    marram('test-day', player, '--results', results, '--picture', picture)
+    const drawn = readFileSync(picture, 'utf8')
+    expect(drawn).toContain('Putting and short game of Wren')
+    expect(drawn).toMatch(
+      /<desc [^>]*>Wren, 26 putts, 6 short shots\. From 7 feet one putt \d+ times in 100, between/,
+    )
+    const bare = marram('test-day', player, '--picture', picture)
+    expect(bare).toMatchObject({ status: 2, out: '' })
+    expect(bare.err).toMatch(/^MAR-USAGE-002 .*--results/)
+  })
+
   it('writes nothing when the table is none', () => {
     const out = join(folder, 'none.player.json')
     writeFileSync(results.replace('today', 'none'), 'hole,score\n1,5\n')

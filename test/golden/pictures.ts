@@ -1,4 +1,8 @@
 import { measureHole } from '#golf/course/measure-hole.ts'
+import { learnTestDay } from '#golf/player/learn-test-day.ts'
+import { testDayCurves } from '#golf/player/test-day-curves.ts'
+import type { StationResult } from '#golf/player/test-day-results.ts'
+import { STATIONS, type Station } from '#golf/player/test-day-stations.ts'
 import { playerOfLevel } from '#golf/player/level.ts'
 import { bagPatterns } from '#golf/strategy/bag-patterns.ts'
 import type { PlanOption } from '#golf/strategy/plan.ts'
@@ -8,6 +12,7 @@ import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlips } from '#paper/draw/draw-flips.ts'
 import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
+import { drawTestCurves } from '#paper/draw/draw-test-curves.ts'
 import { drawRelief } from '#paper/draw/draw-relief.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import { everyGround, inventedPattern, inventedProfile, inventedValues, overWater, tieredGreen } from './invented-holes.ts'
@@ -107,7 +112,27 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       sentences: ['The carry: 8 yd longer than was known; 97 chances in 100 that it has really changed.'],
     })
   },
+  'test-day-curves': () => {
+    const player = playerOfLevel('20')
+    const results = { stations: STATIONS.map(inventedResult) }
+    return drawTestCurves(testDayCurves(player, learnTestDay(player, results), results), {
+      playerName: 'A. Player',
+      units: 'yards',
+      basis: '42 putts, 28 short shots',
+    })
+  },
   'flips-none': () => drawFlips([], { club: '7-iron' }),
+}
+
+/** What a golfer might play from a station: most of the near ones holed, the rest left a tenth to a quarter of the way. */
+function inventedResult(station: Station): StationResult {
+  const { balls, metres, kind, hasLeaves } = station
+  const holed = kind === 'putt' ? Math.round(balls / (0.9 + (metres / 3) ** 1.5)) : 0
+  const leaves = Array.from({ length: hasLeaves ? balls - holed : 0 }, (_, ball) => ({
+    metres: metres * (0.08 + (0.17 * ((ball * 5) % 7)) / 7),
+    isOffGreen: false,
+  }))
+  return { station, holed, balls, leaves }
 }
 
 /** A club of a golfer of index 15, so much longer than expected, with a few balls about its pattern. */

@@ -199,6 +199,7 @@ export function commandLine(
     .option('--sheet <file>', 'write the sheet to print (.svg)')
     .option('--results <file>', 'what was played (.csv): station,holed,leaves_ft or leaves_m')
     .option('--out <file>', 'write the player with what was learned (.player.json)')
+    .option('--picture <file>', 'write the curves of putting and short game by distance (.svg)')
     .action((player, _own, command) => done(testDayCommand(player, command.optsWithGlobals(), machine)))
 
   program

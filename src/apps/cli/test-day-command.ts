@@ -1,3 +1,4 @@
+import { Failure } from '#faults/failure.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
 import { type LearnedTestDay, learnTestDay } from '#golf/player/learn-test-day.ts'
 import { readTestResults } from '#outside/formats/test-results.ts'
@@ -9,6 +10,7 @@ import { plainText } from './plain-text.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf, faultLines } from './print-faults.ts'
 import { readText } from './read-file.ts'
+import { testCurvesPicture } from './test-curves-picture.ts'
 import { testDayDocument } from './test-day-document.ts'
 import { stationWords, testDayPage } from './test-day-page.ts'
 import { parseUnits } from './units-of-the-reader.ts'
@@ -19,6 +21,7 @@ export interface TestDayOptions extends GlobalOptions {
   readonly results?: string
   readonly out?: string
   readonly sheet?: string
+  readonly picture?: string
 }
 
 /**
@@ -27,6 +30,12 @@ export interface TestDayOptions extends GlobalOptions {
  */
 export function testDayCommand(path: string, options: TestDayOptions, machine: Machine): number {
   const units = parseUnits(options.units)
+  if (options.picture !== undefined && options.results === undefined)
+    throw new Failure(
+      'MAR-USAGE-002',
+      'The curves are of a test that was played: give --results.',
+      '--picture',
+    )
   const player = loadPlayer(path)
   if (options.sheet !== undefined) {
     const sheet = drawTestSheet({
@@ -40,6 +49,8 @@ export function testDayCommand(path: string, options: TestDayOptions, machine: M
     options.results === undefined ? null : readTestResults(readText(options.results), options.results)
   const learned: LearnedTestDay | null = reading && learnTestDay(player, reading.results)
   if (learned && options.out !== undefined) writeText(options.out, encodePlayer(learned.player))
+  if (reading && learned && options.picture !== undefined)
+    writeText(options.picture, testCurvesPicture(player, learned, reading.results, units))
   const faults = reading?.faults ?? []
   if (options.json) printJson(testDayDocument(player, learned, faults), machine)
   else printLines([...faultLines(faults, machine), ...testDayPage(player, learned, units)], machine)

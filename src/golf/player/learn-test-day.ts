@@ -22,8 +22,9 @@ export interface LearnedTestDay {
   readonly directionSdDegrees: TestedNumber
   readonly distanceSdShare: TestedNumber
   readonly strokesLost: TestedNumber
-  /** Chance of one putt from a distance, metres: nine chances in ten, from low to high. */
+  /** Chance of one putt, and of three or more, from a distance, metres: nine chances in ten, from low to high. */
   onePuttBand(metres: number): readonly [low: number, high: number]
+  threePuttBand(metres: number): readonly [low: number, high: number]
   readonly putts: number
   readonly shortShots: number
 }
@@ -69,7 +70,8 @@ export function learnTestDay(player: Player, { stations }: TestDayResults): Lear
       after: strokesLost,
       ninety: [short.mean - reach, short.mean + reach],
     },
-    onePuttBand: bandOf(profiles),
+    onePuttBand: bandOf(profiles, 0),
+    threePuttBand: bandOf(profiles, 2),
     putts,
     shortShots: short.balls,
   }
@@ -90,10 +92,10 @@ function shortOver(
   return { mean, sd: Math.sqrt(variance), balls: fits[0]?.balls ?? 0 }
 }
 
-function bandOf(profiles: readonly Putting[]): LearnedTestDay['onePuttBand'] {
+function bandOf(profiles: readonly Putting[], count: 0 | 2): LearnedTestDay['onePuttBand'] {
   const equal = new Float64Array(profiles.length).fill(1)
   return (metres) => {
-    const ones = Float64Array.from(profiles, (putting) => puttingValues({ putting }).shares(metres)[0])
-    return [weightedQuantile(ones, equal, LOW), weightedQuantile(ones, equal, 1 - LOW)]
+    const shares = Float64Array.from(profiles, (putting) => puttingValues({ putting }).shares(metres)[count])
+    return [weightedQuantile(shares, equal, LOW), weightedQuantile(shares, equal, 1 - LOW)]
   }
 }

@@ -2,9 +2,9 @@ import { clubWords } from '#golf/player/club-words.ts'
 import type { ShotMarks } from '#golf/player/shot-marks.ts'
 import type { BagPattern } from '#golf/strategy/bag-patterns.ts'
 import type { Point } from '#numbers/geometry/point.ts'
-import { type ChangeLine, lineLegend } from './change-legend.ts'
 import { layOutPattern, type PatternSheet, patternScales } from './club-pattern-sheet.ts'
 import type { Drawing, Shape, Step, Stroke } from './drawing.ts'
+import { type LegendEntry, legend } from './legend.ts'
 import { patternIsoline } from './marks/draw-pattern.ts'
 import { rulerOf } from './ruler.ts'
 import { DRAW_SETTINGS } from './settings.ts'
@@ -46,10 +46,10 @@ export function drawClubPattern(picture: ClubPatternPicture): Drawing {
   })
   const outside = marks.places.filter(({ x, y }) => !sheet.holds([x, y])).length
   const legendTop = sheet.frame.bottom + 64
-  const legend = lineLegend(changeLines(before), marks, [MARGIN, legendTop], WIDTH - 2 * MARGIN)
+  const key = legend(keyEntries(before, marks), [MARGIN, legendTop], WIDTH - 2 * MARGIN)
   const notes = [...picture.sentences, ...noteLines(marks, outside)]
   const lines = notes.flatMap((sentence) => textLines(sentence, 78))
-  const wordsTop = legendTop + legend.height + 12
+  const wordsTop = legendTop + key.height + 12
   const title = `${name.charAt(0).toUpperCase()}${name.slice(1)} of ${picture.playerName}`
   return {
     width: WIDTH,
@@ -87,7 +87,7 @@ export function drawClubPattern(picture: ClubPatternPicture): Drawing {
         ],
       },
       ...isolineNames(now, sheet),
-      ...legend.shapes,
+      ...key.shapes,
       ...lines.map(
         (text, index): Shape => ({
           kind: 'text',
@@ -113,17 +113,22 @@ const BEFORE: LinePair = [
   { paint: 'ink', width: 1.2, dash: [8, 5], join: 'round' },
 ]
 
-function changeLines(before: ClubPatternPicture['before']): ChangeLine[] {
+function keyEntries(before: ClubPatternPicture['before'], { places }: ShotMarks): LegendEntry[] {
   const was = before?.isGuess ? 'as guessed before' : 'before'
+  const line = (words: string, stroke: Stroke): LegendEntry => ({
+    words,
+    draw: (from, to) => [{ kind: 'path', steps: lineSteps(from, to), stroke }],
+  })
+  const mark = (words: string, isMishit: boolean): LegendEntry[] =>
+    places.some((place) => place.isMishit === isMishit)
+      ? [{ words, draw: ([x, y], [end]) => balls([[(x + end) / 2, y]], isMishit) }]
+      : []
   return [
-    { words: before ? 'half of the balls now' : 'half of the balls', stroke: NOW[0] },
-    { words: before ? 'nine in ten now' : 'nine in ten', stroke: NOW[1] },
-    ...(before
-      ? [
-          { words: `half ${was}`, stroke: BEFORE[0] },
-          { words: `nine in ten ${was}`, stroke: BEFORE[1] },
-        ]
-      : []),
+    line(before ? 'half of the balls now' : 'half of the balls', NOW[0]),
+    line(before ? 'nine in ten now' : 'nine in ten', NOW[1]),
+    ...(before ? [line(`half ${was}`, BEFORE[0]), line(`nine in ten ${was}`, BEFORE[1])] : []),
+    ...mark('a ball that came down', false),
+    ...mark('a mishit, by the player’s word', true),
   ]
 }
 
@@ -185,29 +190,35 @@ function aimShapes({ frame, toSheet }: PatternSheet, carryMetres: number): Shape
   ]
 }
 
-/** A dot a ball, a cross a mishit that was called one, a dash on the scale where no side was written down. */
+/** The balls that were struck, and a dash on the scale where no side was written down. */
 function markShapes({ places, withoutSide }: ShotMarks, sheet: PatternSheet): Shape[] {
-  const at = ({ x, y }: { readonly x: number; readonly y: number }): Point => sheet.toSheet([x, y])
-  const crosses = places.filter(({ isMishit }) => isMishit).map(at)
-  const dots = places.filter(({ isMishit }) => !isMishit).map(at)
   const { left } = sheet.frame
+  const levels = withoutSide.map((carry) => sheet.toSheet([0, carry])[1])
   return [
-    { kind: 'dots', points: dots, radius: 1.9, fill: 'spot' },
+    ...[false, true].flatMap((isMishit) =>
+      balls(
+        places.filter((place) => place.isMishit === isMishit).map(({ x, y }) => sheet.toSheet([x, y])),
+        isMishit,
+      ),
+    ),
     {
       kind: 'path',
-      steps: [
-        ...crosses.flatMap(([x, y]) => [
-          ...lineSteps([x - 3, y - 3], [x + 3, y + 3]),
-          ...lineSteps([x - 3, y + 3], [x + 3, y - 3]),
-        ]),
-        ...withoutSide.flatMap((carry) => {
-          const [, y] = sheet.toSheet([0, carry])
-          return lineSteps([left, y], [left + 12, y])
-        }),
-      ],
-      stroke: { paint: 'spot', width: 1.3, cap: 'round' },
+      steps: levels.flatMap((y) => lineSteps([left, y], [left + 12, y])),
+      stroke: MARK,
     },
   ]
+}
+
+const MARK: Stroke = { paint: 'spot', width: 1.3, cap: 'round' }
+
+/** A dot a ball, a cross a mishit. */
+function balls(at: readonly Point[], isMishit: boolean): Shape[] {
+  if (!isMishit) return [{ kind: 'dots', points: at, radius: 1.9, fill: 'spot' }]
+  const steps = at.flatMap(([x, y]) => [
+    ...lineSteps([x - 3, y - 3], [x + 3, y + 3]),
+    ...lineSteps([x - 3, y + 3], [x + 3, y - 3]),
+  ])
+  return [{ kind: 'path', steps, stroke: MARK }]
 }
 
 function noteLines({ withoutSide, withoutCarry }: ShotMarks, outside: number): string[] {

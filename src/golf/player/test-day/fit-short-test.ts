@@ -49,8 +49,8 @@ export function fitShortTest(player: Player, results: readonly StationResult[]):
   }
 }
 
-/** What each ball cost: the stroke, and what is expected from where it stopped. */
-function costsOf(player: Player, { holed, leaves }: StationResult): number[] {
+/** What each ball of a station cost: the stroke, and what is expected from where it stopped. */
+export function costsOf(player: Player, { holed, leaves }: StationResult): number[] {
   const { expected } = puttingValues(player)
   const after = ({ metres, isOffGreen }: Leave): number =>
     isOffGreen ? shortGameValue(player, 'rough', metres) : expected(metres)

@@ -10,3 +10,6 @@ export const SHORT_PRIOR_SD = { share: 0.35, strokes: 0.08 } as const
 export const SHORT_BALL_SD = { strokes: 0.45, balls: 6 } as const
 /** Directions in which the stop of a missed putt is looked for around the hole. */
 export const LEAVE_DIRECTIONS = 32
+/** How far the curves of a test day reach: putts, and short shots from and to, metres. */
+export const LONGEST_PUTT_METRES = 15
+export const SHORT_CURVE_METRES = [4, 38] as const
