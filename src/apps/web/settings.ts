@@ -9,6 +9,20 @@ export const DESK_SETTINGS = {
   softest: 0.4,
   firmest: 1.7,
   firmnessStep: 0.1,
+  /** Scale of the green speed, feet of the ramp test, and its step: most greens are cut to 7 to 13 (common practice). */
+  slowestGreen: 6,
+  fastestGreen: 14,
+  greenSpeedStep: 0.5,
+  /** The markers may be put so far ahead or back, metres. */
+  furthestMarkers: 40,
+  /** Scale of the player's spread: what the ruler of flips looks through. */
+  tightest: 0.6,
+  widest: 1.6,
+  spreadStep: 0.1,
+  /** A side of a hazard may be moved so far, metres. */
+  furthestHazard: 100,
+  /** A press that moves less than this is a tap, CSS pixels. */
+  tapPixels: 6,
   /** The aim may be dragged this far to each side of the first leg, degrees. */
   widestAim: 60,
   /** Small and large step of the aim by button and key, in the reader's units (yards or metres). */

@@ -90,6 +90,18 @@ export function firmnessWord(firmness: number): string {
   return 'firm'
 }
 
+/** How wide the player's shots are taken to spread, in words. */
+export function spreadWord(factor: number): string {
+  return Math.abs(factor - 1) < 0.01 ? 'as it is' : `${factor.toFixed(1)} times as wide`
+}
+
+/** What the plan was before the last edit, with what that club costs now. */
+export function turnWords(plan: Plan, before: string): string {
+  const option = plan.options.find(({ club }) => club === before)
+  if (option === undefined) return `Before it was the ${before}.`
+  return `Before it was the ${clubWords(option)}, which now costs ${cost(option.cost)} more.`
+}
+
 /** The verdict as a sentence; never more certain than the plan is. */
 export function verdict(plan: Plan): string {
   const [first, second] = plan.options

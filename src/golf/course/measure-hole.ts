@@ -2,6 +2,7 @@ import { distance, type Point } from '#numbers/geometry/point.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
 import { greenSurvey } from './green-survey.ts'
 import type { Ground } from './ground.ts'
+import { HAZARDS } from './hazards.ts'
 import type { Hole } from './hole.ts'
 import type { HoleMeasures, LegMeasure } from './hole-measures.ts'
 import { headingTo } from './measures/ahead.ts'
@@ -10,15 +11,6 @@ import { greenMeasure } from './measures/green-measure.ts'
 import { hazardMeasure } from './measures/hazard-measure.ts'
 import { treeMeasures } from './measures/tree-measures.ts'
 
-const HAZARDS: ReadonlySet<Ground> = new Set([
-  'bunker',
-  'penalty-red',
-  'penalty-yellow',
-  'out',
-  'trees',
-  'scrub',
-  'heavy',
-])
 const CUTS_FAIRWAY: ReadonlySet<Ground> = new Set(['penalty-red', 'penalty-yellow', 'bunker'])
 
 /**

@@ -1,5 +1,5 @@
 import type { Day } from '#golf/course/day.ts'
-import type { Player } from '#golf/player/player.ts'
+import { withSpread } from '#golf/player/with-spread.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import type { Candidate, Situation } from './evaluate-stroke.ts'
 import { holeGround } from './hole-model.ts'
@@ -158,17 +158,6 @@ function withMoreWind(day: Day, fromDegrees: number, speed: number): Day {
     fromDegrees: (Math.atan2(east, north) * 180) / Math.PI,
   }
   return { ...day, wind }
-}
-
-function withSpread(player: Player, factor: number): Player {
-  return {
-    ...player,
-    clubs: player.clubs.map((club) => ({
-      ...club,
-      directionSdDegrees: club.directionSdDegrees * factor,
-      carrySdShare: club.carrySdShare * factor,
-    })),
-  }
 }
 
 /** The hole with one hazard moved, metres in the hole frame. */

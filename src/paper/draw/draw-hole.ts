@@ -12,6 +12,7 @@ import { drawGround } from './ground/draw-ground.ts'
 import { groundMap } from './ground/ground-map.ts'
 import type { HoleDrawingOptions } from './hole-drawing-options.ts'
 import { drawAim, drawCarryArcs } from './marks/draw-aim.ts'
+import { drawMoved } from './marks/draw-moved.ts'
 import { drawPattern } from './marks/draw-pattern.ts'
 import { drawValues } from './marks/draw-values.ts'
 import { type Ruler, rulerOf } from './ruler.ts'
@@ -119,12 +120,13 @@ function creditLine(text: string, sheet: Sheet): Shape {
 /** The player's own marks, which change with every drag: arcs, pattern and aim, cut to the frame. */
 export function drawMarks(sheet: Sheet, options: HoleDrawingOptions): GroupShape {
   const { left, top, right, bottom } = sheet.frame
-  const { aim, arcs, pattern, units } = options
+  const { aim, arcs, moved, pattern, units } = options
   return {
     kind: 'group',
     name: 'marks',
     clip: rectangleSteps(left, top, right - left, bottom - top),
     shapes: [
+      ...(moved === undefined ? [] : [drawMoved(moved, sheet)]),
       ...(arcs === undefined
         ? []
         : [drawCarryArcs(arcs, aim?.from ?? [0, 0], aim?.headingDegrees ?? 0, sheet, rulerOf(units))]),

@@ -1,5 +1,5 @@
 import type { HoleMeasures } from '#golf/course/hole-measures.ts'
-import type { Point } from '#numbers/geometry/point.ts'
+import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import type { Field } from './contour-lines.ts'
 import type { Pattern } from './pattern.ts'
 
@@ -19,6 +19,8 @@ export interface HoleDrawingOptions {
   readonly pattern?: Pattern
   readonly aim?: AimMark
   readonly arcs?: readonly CarryArc[]
+  /** Hazards that are taken to lie elsewhere than they were surveyed. */
+  readonly moved?: readonly MovedGround[]
   /** The day's wind, `label` as the reader likes it (`5 m/s`); absent = no wind shown. */
   readonly wind?: WindMark
   /** Reach and carry written beside the hazards. */
@@ -52,4 +54,10 @@ export interface WindMark {
   readonly speedMetresPerSecond: number
   readonly fromDegrees: number
   readonly label: string
+}
+
+/** A hazard where it was surveyed and where it is taken to lie, hole frame. */
+export interface MovedGround {
+  readonly surveyed: Polygon
+  readonly now: Polygon
 }

@@ -1,4 +1,5 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
+import type { HazardMove } from '#golf/course/move-hazards.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 
 /** Everything a person has chosen on the hole desk: the whole of it is one step of undo. */
@@ -13,6 +14,10 @@ export interface Desk {
   readonly day: Day
   /** `day` = where the day's pin sheet cuts it, else the middle; a point is in the hole frame. */
   readonly pin: 'day' | 'front' | 'middle' | 'back' | Point
+  /** Hazards of the hole moved to see what they do, by the ids of their areas. */
+  readonly moved: Readonly<Record<string, HazardMove>>
+  /** How wide the player's shots are taken to spread: 1 = as they do. */
+  readonly spread: number
   /** The club looked at; `null` = the plan's. */
   readonly club: string | null
   /** Where it is aimed, degrees clockwise from the y axis; `null` = its best line. */
@@ -36,6 +41,8 @@ export function openDesk(courseId: string, holeRef: string, playerId: string): D
     dayId: null,
     day: REFERENCE_DAY,
     pin: 'day',
+    moved: {},
+    spread: 1,
     club: null,
     aimDegrees: null,
   }

@@ -1,4 +1,5 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
+import type { HazardMove } from '#golf/course/move-hazards.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import type { Desk } from './desk.ts'
@@ -7,12 +8,12 @@ import type { Desk } from './desk.ts'
 
 /** Another course: its first hole, from its usual tee. */
 export function chooseCourse(desk: Desk, courseId: string, firstHole: string): Desk {
-  return { ...ownLine(desk), courseId, holeRef: firstHole, teeName: null, pin: 'day' }
+  return { ...ownLine(desk), courseId, holeRef: firstHole, teeName: null, pin: 'day', moved: {} }
 }
 
 /** Another hole; tees of one name are looked for again. */
 export function chooseHole(desk: Desk, holeRef: string): Desk {
-  return { ...ownLine(desk), holeRef, pin: 'day' }
+  return { ...ownLine(desk), holeRef, pin: 'day', moved: {} }
 }
 
 /** Other markers. */
@@ -22,7 +23,7 @@ export function chooseTee(desk: Desk, teeName: string | null): Desk {
 
 /** Another player; the clubs are theirs, so the choice of club goes. */
 export function choosePlayer(desk: Desk, playerId: string): Desk {
-  return { ...ownLine(desk), playerId }
+  return { ...ownLine(desk), playerId, spread: 1 }
 }
 
 /** Other conditions from the store, or the calm reference day. */
@@ -54,6 +55,43 @@ export function setWindFrom(desk: Desk, degrees: number): Desk {
 /** Firmness: soft 0.4, normal 1, firm 1.7. */
 export function setFirmness(desk: Desk, firmness: number): Desk {
   return changeDay(desk, { firmness: clamp(firmness, DESK_SETTINGS.softest, DESK_SETTINGS.firmest) })
+}
+
+/** Green speed, feet of the ramp test. */
+export function setGreenSpeed(desk: Desk, feet: number): Desk {
+  return changeDay(desk, {
+    greenSpeedFeet: clamp(feet, DESK_SETTINGS.slowestGreen, DESK_SETTINGS.fastestGreen),
+  })
+}
+
+/** The markers of the hole so far ahead of where they stand in the survey, metres; behind is less than nothing. */
+export function moveMarkers(desk: Desk, metres: number): Desk {
+  const movedMetres = clamp(metres, -DESK_SETTINGS.furthestMarkers, DESK_SETTINGS.furthestMarkers)
+  return changeDay(desk, { tees: { ...desk.day.tees, [desk.holeRef]: { movedMetres } } })
+}
+
+/** The player's shots so many times as wide as they are. */
+export function setSpread(desk: Desk, spread: number): Desk {
+  return { ...desk, spread: clamp(spread, DESK_SETTINGS.tightest, DESK_SETTINGS.widest), aimDegrees: null }
+}
+
+/** A hazard so far from where it was surveyed, side by side; all else of the desk stays. */
+export function moveHazard(desk: Desk, id: string, move: HazardMove): Desk {
+  const most = DESK_SETTINGS.furthestHazard
+  const held = {
+    near: clamp(move.near, -most, most),
+    far: clamp(move.far, -most, most),
+    left: clamp(move.left, -most, most),
+    right: clamp(move.right, -most, most),
+  }
+  if (Object.values(held).every((metres) => metres === 0)) return restoreHazard(desk, id)
+  return { ...desk, moved: { ...desk.moved, [id]: held }, aimDegrees: null }
+}
+
+/** A hazard back where it was surveyed. */
+export function restoreHazard(desk: Desk, id: string): Desk {
+  const { [id]: _, ...moved } = desk.moved
+  return { ...desk, moved, aimDegrees: null }
 }
 
 /** Looks at a club with its best line; the plan's own club when it is chosen twice. */

@@ -47,12 +47,18 @@ function isDesk(kept: unknown): kept is Desk {
   return (
     texts.every((each) => typeof each === 'string') &&
     names.every((each) => each === null || typeof each === 'string') &&
-    [...wind, ...air].every(Number.isFinite) &&
+    [...wind, ...air, kept.spread].every(Number.isFinite) &&
+    isRecord(kept.moved) &&
+    Object.values(kept.moved).every(isMove) &&
     [kept.aimDegrees, day.pressureHectopascal].every((each) => each === null || Number.isFinite(each)) &&
     isRecord(day.pins) &&
     isRecord(day.tees) &&
     (typeof pin === 'string' || (Array.isArray(pin) && pin.length === 2 && pin.every(Number.isFinite)))
   )
+}
+
+function isMove(move: unknown): boolean {
+  return isRecord(move) && [move.near, move.far, move.left, move.right].every(Number.isFinite)
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

@@ -2,11 +2,19 @@ import type { ReactElement } from 'react'
 import type { Day } from '#golf/course/day.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import { compassPoint, firmnessWord, windOnHole, windSpeed } from '../words.ts'
+import {
+  compassPoint,
+  firmnessWord,
+  length,
+  readerMetres,
+  spreadWord,
+  windOnHole,
+  windSpeed,
+} from '../words.ts'
 import { Section } from './section.tsx'
 import { StepSlider } from './step-slider.tsx'
 
-/** Wind, firmness and the pin: what changes a plan without the course changing. */
+/** Wind, ground, greens, markers, the player's spread and the pin: what changes a plan without the course changing. */
 export function DayControls(props: {
   readonly day: Day
   readonly pin: Desk['pin']
@@ -17,11 +25,20 @@ export function DayControls(props: {
   readonly onWindSpeed: (metresPerSecond: number) => void
   readonly onWindFrom: (degrees: number) => void
   readonly onFirmness: (firmness: number) => void
+  readonly onGreenSpeed: (feet: number) => void
+  /** How far the markers stand ahead of where they were surveyed. */
+  readonly markersMetres: number
+  readonly onMarkers: (metres: number) => void
+  readonly spread: number
+  readonly onSpread: (spread: number) => void
   readonly onPin: (pin: Desk['pin']) => void
   readonly onPinStep: (right: number, further: number) => void
 }): ReactElement {
   const { day, pin, reader, bearingDegrees } = props
   const { speedMetresPerSecond, fromDegrees } = day.wind
+  const unit = readerMetres(reader)
+  const markers = Math.round(props.markersMetres / unit)
+  const mostMarkers = Math.floor(DESK_SETTINGS.furthestMarkers / unit)
   const isCalm = speedMetresPerSecond < 0.05
   return (
     <Section title="The day">
@@ -55,6 +72,40 @@ export function DayControls(props: {
         words={firmnessWord(day.firmness)}
         ends={['soft', 'firm']}
         onChange={props.onFirmness}
+      />
+      <StepSlider
+        label="Greens"
+        value={day.greenSpeedFeet}
+        low={DESK_SETTINGS.slowestGreen}
+        high={DESK_SETTINGS.fastestGreen}
+        step={DESK_SETTINGS.greenSpeedStep}
+        words={`${day.greenSpeedFeet} ft on the ramp`}
+        ends={['slow', 'fast']}
+        onChange={props.onGreenSpeed}
+      />
+      <StepSlider
+        label="Tees"
+        value={markers}
+        low={-mostMarkers}
+        high={mostMarkers}
+        step={1}
+        words={
+          markers === 0
+            ? 'as surveyed'
+            : `${length(Math.abs(props.markersMetres), reader)} ${markers < 0 ? 'back' : 'ahead'}`
+        }
+        ends={['back', 'ahead']}
+        onChange={(units) => props.onMarkers(units * unit)}
+      />
+      <StepSlider
+        label="Spread"
+        value={props.spread}
+        low={DESK_SETTINGS.tightest}
+        high={DESK_SETTINGS.widest}
+        step={DESK_SETTINGS.spreadStep}
+        words={spreadWord(props.spread)}
+        ends={['tighter', 'wider']}
+        onChange={props.onSpread}
       />
       {props.hasGreen && (
         <fieldset className="pin">

@@ -14,13 +14,18 @@ import {
   scoreShares,
   shotLeft,
   strokes,
+  turnWords,
   unbroken,
   verdict,
 } from '../words.ts'
 import { Section } from './section.tsx'
 
-/** The plan as a sentence, its verdict and its value. */
-export function PlanSentence(props: { readonly planning: Planning }): ReactElement {
+/** The plan as a sentence, its verdict and its value, and what it was before the last edit changed it. */
+export function PlanSentence(props: {
+  readonly planning: Planning
+  /** The plan's club before; `null` when it is the same. */
+  readonly before: string | null
+}): ReactElement {
   const { plan, isCurrent, isFull, trouble } = props.planning
   const state =
     trouble !== null
@@ -35,6 +40,11 @@ export function PlanSentence(props: { readonly planning: Planning }): ReactEleme
       <p aria-live="polite" className="plan-sentence">
         {unbroken(plan?.sentence ?? '')}
       </p>
+      {plan !== null && props.before !== null && (
+        <p className="turn" aria-live="polite">
+          {unbroken(turnWords(plan, props.before))}
+        </p>
+      )}
       {plan !== null && (
         <p className="verdict">
           {verdict(plan)} <span className="value">{valueWords(plan)}</span>

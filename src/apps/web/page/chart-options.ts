@@ -29,6 +29,21 @@ export function chartSurvey(
   }
 }
 
+/** Hazards that lie elsewhere than they were surveyed, and the one that is looked at. */
+export function movedMarks(
+  surveyed: Hole | null,
+  hole: Hole | null,
+  moves: Readonly<Record<string, unknown>>,
+  looked: string | null,
+): HoleDrawingOptions {
+  const now = new Map((hole?.areas ?? []).map(({ id, polygon }) => [id, polygon]))
+  const moved = (surveyed?.areas ?? []).flatMap(({ id, polygon }) => {
+    const there = id in moves || id === looked ? now.get(id) : undefined
+    return there === undefined ? [] : [{ surveyed: polygon, now: there }]
+  })
+  return moved.length === 0 ? {} : { moved }
+}
+
 /** The player's own marks: the chosen club's pattern and aim, arcs at the carries of the plan's first clubs. */
 export function chartMarks(
   option: PlanOption | null,

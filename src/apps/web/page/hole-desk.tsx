@@ -1,5 +1,5 @@
-import { type ReactElement, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import { parseDay } from '#golf/course/parse-day.ts'
+import { type ReactElement, useCallback, useEffect, useMemo } from 'react'
+import { NOT_MOVED } from '#golf/course/move-hazards.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimWords, linesOf } from '../aim-words.ts'
 import { HoleChart } from '../chart/hole-chart.tsx'
@@ -7,13 +7,13 @@ import { openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
 import { finishOffset } from '../desk/finish-offset.ts'
 import { keepDesk, keptDesk } from '../desk/kept-desk.ts'
-import { fetchDocument } from '../documents/fetch-document.ts'
 import { teeNames } from '../documents/load-course.ts'
-import { type Library, troubleOf, useCourse, usePlayer } from '../documents/use-library.ts'
+import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
 import { AimStrip } from '../ledger/aim-strip.tsx'
 import { ClubTable } from '../ledger/club-table.tsx'
 import { DayControls } from '../ledger/day-controls.tsx'
 import { FlipRuler } from '../ledger/flip-ruler.tsx'
+import { HazardControls } from '../ledger/hazard-controls.tsx'
 import {
   CautionList,
   OutcomeList,
@@ -22,17 +22,19 @@ import {
   ScoreList,
   ThenList,
 } from '../ledger/plan-words.tsx'
-import type { Trouble } from '../planning/questions.ts'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { readerMetres } from '../words.ts'
-import { chartMarks, chartSurvey } from './chart-options.ts'
+import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
 import { PrintedPlan } from './printed-plan.tsx'
 import { TroubleNote } from './trouble-note.tsx'
+import { useDayChoice } from './use-day-choice.ts'
 import { useDesk } from './use-desk.ts'
+import { useHazards } from './use-hazards.ts'
 import { useSituation } from './use-situation.ts'
+import { useTurn } from './use-turn.ts'
 
 /** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
 export function HoleDesk(props: {
@@ -43,24 +45,18 @@ export function HoleDesk(props: {
   readonly onReader: (reader: Reader) => void
 }): ReactElement {
   const { library, reader, onReader } = props
-  const [dayTrouble, setDayTrouble] = useState<Trouble | null>(null)
-  // The day asked for last: a slower answer for one before it comes too late.
-  const dayAsked = useRef('')
-  const { desk, edit, undo, canUndo } = useDesk(() => {
+  const { desk, edit, undo, canUndo, step } = useDesk(() => {
     const left =
       keptDesk(library, sessionStorage) ??
       openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? '')
     const isNew = library.players.some(({ id }) => id === props.playerId)
     return isNew && props.playerId !== null ? edits.choosePlayer(left, props.playerId) : left
   })
-  useEffect(() => {
-    keepDesk(desk, sessionStorage)
-    // A day that could not be had is told until the desk moves on.
-    setDayTrouble(null)
-  }, [desk])
+  useEffect(() => keepDesk(desk, sessionStorage), [desk])
+  const { chooseDay, dayTrouble } = useDayChoice(desk, edit)
   const course = useCourse(desk.courseId)
   const player = usePlayer(desk.playerId)
-  const { hole, situation, trouble } = useSituation(desk, course.value, player.value, reader.units)
+  const { surveyed, hole, situation, trouble } = useSituation(desk, course.value, player.value, reader.units)
   const planning = usePlan(situation, desk.club)
   const plan = planning.plan?.hole.ref === hole?.ref ? planning.plan : null
   const option = plan?.options.find(({ club }) => club === desk.club) ?? plan?.options[0] ?? null
@@ -76,13 +72,18 @@ export function HoleDesk(props: {
       edit('open', (now) => (isOnCourse(now.holeRef) ? now : edits.chooseHole(now, first)))
   }, [course.value, desk.holeRef, edit])
 
+  const hazards = useHazards(surveyed, desk, reader, edit)
+  const before = useTurn(step, [desk.courseId, desk.holeRef, desk.playerId].join(), planning, plan)
   const survey = useMemo(
     () => chartSurvey(hole, course.value, desk.day, reader),
     [hole, course.value, desk.day, reader],
   )
   const marks = useMemo(
-    () => chartMarks(option, heading, finishes, plan, player.value),
-    [option, heading, finishes, plan, player.value],
+    () => ({
+      ...movedMarks(surveyed, hole, desk.moved, hazards.held?.id ?? null),
+      ...chartMarks(option, heading, finishes, plan, player.value),
+    }),
+    [surveyed, hole, desk.moved, hazards.held?.id, option, heading, finishes, plan, player.value],
   )
   const credit = course.value?.credit ?? null
   const printed = useMemo(
@@ -107,22 +108,6 @@ export function HoleDesk(props: {
     const pace = DESK_SETTINGS.pinStep
     edit('pin', (now) => edits.stepPin(now, hole.pin, right * pace, further * pace))
   }
-  const chooseDay = (id: string): void => {
-    setDayTrouble(null)
-    dayAsked.current = id
-    if (id === '') {
-      edit('day', (now) => edits.chooseDay(now, null, now.day))
-      return
-    }
-    fetchDocument('days', id)
-      .then((text) => {
-        if (dayAsked.current !== id) return
-        const day = parseDay(text, `days/${id}`)
-        edit('day', (now) => edits.chooseDay(now, id, day))
-      })
-      .catch((error: unknown) => dayAsked.current === id && setDayTrouble(troubleOf(error)))
-  }
-
   const shown = course.trouble ?? player.trouble ?? trouble ?? dayTrouble ?? planning.trouble
   return (
     <>
@@ -145,9 +130,15 @@ export function HoleDesk(props: {
       <main className="desk">
         {shown !== null && <TroubleNote trouble={shown} />}
         <div className="chart-side">
-          {hole !== null && survey !== null && (
+          {hole !== null && surveyed !== null && survey !== null && (
             <HoleChart
               hole={hole}
+              surveyed={surveyed}
+              hazard={hazards.held}
+              moves={desk.moved}
+              step={readerMetres(reader)}
+              onHazard={hazards.take}
+              onMoveHazard={hazards.move}
               survey={survey}
               marks={marks}
               aimWords={
@@ -176,7 +167,7 @@ export function HoleDesk(props: {
           {credit !== null && <p className="credit">{credit}</p>}
         </div>
         <div className="ledger">
-          <PlanSentence planning={{ ...planning, plan, trouble: shown }} />
+          <PlanSentence planning={{ ...planning, plan, trouble: shown }} before={before} />
           {plan !== null && option !== null && lineOf !== null && (
             <>
               <OwnChoice option={option} plan={plan} lineOf={lineOf} reader={reader} />
@@ -207,10 +198,24 @@ export function HoleDesk(props: {
               onWindSpeed={(speed) => edit('wind', (now) => edits.setWindSpeed(now, speed))}
               onWindFrom={(degrees) => edit('wind-from', (now) => edits.setWindFrom(now, degrees))}
               onFirmness={(firmness) => edit('firmness', (now) => edits.setFirmness(now, firmness))}
+              onGreenSpeed={(feet) => edit('green-speed', (now) => edits.setGreenSpeed(now, feet))}
+              markersMetres={desk.day.tees[hole.ref]?.movedMetres ?? 0}
+              onMarkers={(metres) => edit('markers', (now) => edits.moveMarkers(now, metres))}
+              spread={desk.spread}
+              onSpread={(spread) => edit('spread', (now) => edits.setSpread(now, spread))}
               onPin={(pin) => edit('pin-part', (now) => edits.movePin(now, pin))}
               onPinStep={stepPin}
             />
           )}
+          <HazardControls
+            hazards={hazards.named}
+            chosen={hazards.held?.id ?? null}
+            move={hazards.held?.move ?? NOT_MOVED}
+            reader={reader}
+            onChoose={hazards.take}
+            onMove={(move) => hazards.held !== null && hazards.move(hazards.held.id, move, null)}
+            onRestore={() => hazards.held !== null && hazards.restore(hazards.held.id)}
+          />
           {plan !== null && (
             <>
               <FlipRuler

@@ -11,6 +11,8 @@ export function useDesk(open: () => Desk): {
   readonly edit: Edit
   readonly undo: () => void
   readonly canUndo: boolean
+  /** How many steps of undo lie behind the desk. */
+  readonly step: number
 } {
   const [history, setHistory] = useState(() => beginHistory(open()))
   const edit = useCallback<Edit>((kind, change, drag = null) => {
@@ -23,5 +25,5 @@ export function useDesk(open: () => Desk): {
     })
   }, [])
   const undo = useCallback(() => setHistory(undoOnce), [])
-  return { desk: history.now, edit, undo, canUndo: history.past.length > 0 }
+  return { desk: history.now, edit, undo, canUndo: history.past.length > 0, step: history.past.length }
 }

@@ -10,9 +10,13 @@ interface Puppet extends WorkerPort {
 }
 
 /** Asks workers that are puppets, and keeps what it is told. */
-function asking(isInterrupted = false): { latest: LatestAnswer; all: Puppet[]; told: Answered[] } {
+function asking(
+  isInterrupted = false,
+  isNear?: (older: Question, newer: Question) => boolean,
+): { latest: LatestAnswer; all: Puppet[]; told: Answered[]; late: boolean[] } {
   const all: Puppet[] = []
   const told: Answered[] = []
+  const late: boolean[] = []
   const spawn = (): WorkerPort => {
     const puppet: Puppet = {
       asked: [],
@@ -28,9 +32,18 @@ function asking(isInterrupted = false): { latest: LatestAnswer; all: Puppet[]; t
     return puppet
   }
   return {
-    latest: latestAnswer(workerLane(spawn), (answered) => told.push(answered), isInterrupted),
+    latest: latestAnswer(
+      workerLane(spawn),
+      (answered, isLate) => {
+        told.push(answered)
+        late.push(isLate)
+      },
+      isInterrupted,
+      isNear,
+    ),
     all,
     told,
+    late,
   }
 }
 
@@ -60,6 +73,17 @@ describe('latestAnswer', () => {
     await answerLast(all[0]!)
     expect(told).toEqual([{ finishes: { club: '7-iron' } }])
     expect(all).toHaveLength(1)
+  })
+
+  it('tells a near answer late when a newer question waits, so that figures follow a drag', async () => {
+    const { latest, all, told, late } = asking(false, (older) => clubOf(older) !== '9-iron')
+    for (const club of ['driver', '9-iron']) latest.ask(question(club))
+    await answerLast(all[0]!)
+    latest.ask(question('putter'))
+    await answerLast(all[0]!)
+    await answerLast(all[0]!)
+    expect(told.map((answered) => clubOf(answered.finishes as never))).toEqual(['driver', 'putter'])
+    expect(late).toEqual([true, false])
   })
 
   it('stops a worker that is busy with a stale question when it may be interrupted', async () => {

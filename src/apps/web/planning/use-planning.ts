@@ -44,15 +44,16 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
   const start = useRef<NearbyStart | null>(null)
 
   useEffect(() => {
-    const first = latestAnswer(planner(), ({ plan, start: nearby, fault }) => {
+    const answer = ({ plan, start: nearby, fault }: Answered, isLate: boolean): void => {
       start.current = nearby ?? start.current
       setPlanning((before) => {
         if (before.isFull) return before
-        if (plan !== undefined) return { plan, isCurrent: true, isFull: false, trouble: null }
+        if (plan !== undefined) return { plan, isCurrent: !isLate, isFull: false, trouble: null }
         return { ...before, trouble: fault ?? null }
       })
-      if (plan !== undefined && next.current !== null) workers.current?.full.ask(next.current)
-    })
+      if (plan !== undefined && !isLate && next.current !== null) workers.current?.full.ask(next.current)
+    }
+    const first = latestAnswer(planner(), answer, false, isOneStroke)
     const tell = ({ plan, start: nearby, fault }: Answered): void => {
       start.current = nearby ?? start.current
       setPlanning((before) =>
@@ -144,6 +145,18 @@ function turned(finishes: Finishes, headingDegrees: number): Finishes {
   const x = finishes.x.map((each, index) => each * cos + (finishes.y[index] ?? 0) * sin)
   const y = finishes.y.map((each, index) => each * cos - (finishes.x[index] ?? 0) * sin)
   return { ...finishes, headingDegrees, x, y }
+}
+
+/** Whether two plans are of one stroke under other conditions, so that the older one still says something. */
+function isOneStroke(older: Question, newer: Question): boolean {
+  return (
+    older.kind === 'plan' &&
+    newer.kind === 'plan' &&
+    older.courseName === newer.courseName &&
+    older.hole.ref === newer.hole.ref &&
+    older.hole.teeName === newer.hole.teeName &&
+    older.player.name === newer.player.name
+  )
 }
 
 /** A lane to one worker of the planner's. */

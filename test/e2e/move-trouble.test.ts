@@ -1,0 +1,143 @@
+import type { Locator, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+
+/** Moving the trouble of a hole: by mouse, by finger, by key and by button, and taking it back. Hole 3 plans quickly. */
+let desk: ServedDesk
+let page: Page
+
+beforeAll(async () => {
+  desk = await serveDesk()
+  page = desk.page
+  await page.goto(desk.address)
+  await page.getByLabel('Hole', { exact: true }).selectOption('3')
+  await planned()
+}, PATIENCE * 2)
+
+afterAll(() => desk?.close())
+
+async function planned(): Promise<void> {
+  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
+  await answered.or(page.getByRole('alert')).first().waitFor()
+  expect(await page.getByRole('alert').count()).toBe(0)
+}
+
+const hazard = (): Locator => page.getByLabel('Hazard', { exact: true })
+const words = async (): Promise<string> =>
+  ((await page.locator('.moved-words').textContent()) ?? '').replace('As surveyed', '').trim()
+const restore = (): Locator => page.getByRole('button', { name: 'As surveyed' })
+const clubs = (): Promise<string[]> => page.locator('.clubs tbody tr').allTextContents()
+
+/** Takes up the hazard that lies in front of the green on this hole. */
+async function takeUp(): Promise<void> {
+  const names = await hazard().locator('option').allTextContents()
+  const across = names.findIndex((name) => / across,/.test(name) || /^bunker/.test(name))
+  expect(across).toBeGreaterThan(0)
+  await hazard().selectOption({ index: across })
+}
+
+async function middleOf(locator: Locator): Promise<[number, number]> {
+  const box = (await locator.boundingBox())!
+  return [box.x + box.width / 2, box.y + box.height / 2]
+}
+
+describe('moving the trouble', () => {
+  it('takes a hazard up by name, with handles on the chart for it and each edge', async () => {
+    expect(await page.locator('.handle-hazard').count()).toBe(0)
+    await takeUp()
+    expect(await page.locator('.handle-hazard').count()).toBe(5)
+    expect(await words()).toBe('as surveyed')
+    expect(await restore().isDisabled()).toBe(true)
+  })
+
+  it('drags the whole of it: the words say how far, the plan is made anew, one undo takes it back', async () => {
+    const before = await clubs()
+    const [x, y] = await middleOf(page.locator('.grip-whole'))
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    await page.mouse.move(x, y - 40, { steps: 8 })
+    expect(await words()).toMatch(/^moved: \d+ yd on$/)
+    await page.mouse.up()
+    await planned()
+    expect(await page.locator('.chart svg .moved').count()).toBe(1)
+    expect(await clubs()).not.toEqual(before)
+    await page.keyboard.press('Control+z')
+    expect(await words()).toBe('as surveyed')
+    await planned()
+  })
+
+  it('stretches it by one edge', async () => {
+    const [x, y] = await middleOf(page.locator('.grip-far'))
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    await page.mouse.move(x, y - 20, { steps: 4 })
+    await page.mouse.up()
+    expect(await words()).toMatch(/^moved: far edge \d+ yd on$/)
+    await restore().click()
+    expect(await words()).toBe('as surveyed')
+  })
+
+  it('does the same by keys on the chart and by the scales', async () => {
+    await page.locator('.grip-whole').focus()
+    for (const key of ['ArrowUp', 'ArrowUp', 'ArrowUp', 'ArrowLeft']) await page.keyboard.press(key)
+    expect(await words()).toBe('moved: 3 yd on, 1 yd left')
+    await page.getByRole('button', { name: 'On: one step more' }).click()
+    expect(await words()).toBe('moved: 4 yd on, 1 yd left')
+    await page.getByLabel('Part', { exact: true }).selectOption('near')
+    await page.getByRole('button', { name: 'On: one step less' }).click()
+    expect(await words()).toBe('moved: near edge 3 yd on, far edge 4 yd on, 1 yd left')
+    await restore().click()
+    await page.getByLabel('Part', { exact: true }).selectOption('whole')
+  })
+
+  it('drags a hazard that the mouse finds under it, and a tap takes one up without moving it', async () => {
+    const at = await middleOf(page.locator('.grip-whole'))
+    await hazard().selectOption({ index: 0 })
+    expect(await page.locator('.handle-hazard').count()).toBe(0)
+    await page.mouse.click(...at)
+    expect(await page.locator('.handle-hazard').count()).toBe(5)
+    expect(await words()).toBe('as surveyed')
+    await hazard().selectOption({ index: 0 })
+    await page.mouse.move(...at)
+    await page.mouse.down()
+    await page.mouse.move(at[0] + 30, at[1], { steps: 6 })
+    await page.mouse.up()
+    expect(await words()).toMatch(/^moved: \d+ yd right$/)
+    await restore().click()
+  })
+
+  it('keeps what was moved when the page is loaded again, and forgets it with the hole', async () => {
+    await page.locator('.grip-whole').focus()
+    await page.keyboard.press('ArrowUp')
+    await page.reload()
+    await planned()
+    await takeUp()
+    expect(await words()).toBe('moved: 1 yd on')
+    await page.getByLabel('Hole', { exact: true }).selectOption('8')
+    await page.getByLabel('Hole', { exact: true }).selectOption('3')
+    await planned()
+    await takeUp()
+    expect(await words()).toBe('as surveyed')
+  })
+
+  it('moves greens, markers and spread by their scales', async () => {
+    const output = (label: string): Promise<string | null> =>
+      page
+        .locator('.step-slider', { has: page.getByLabel(label, { exact: true }) })
+        .locator('output')
+        .textContent()
+    await page.getByRole('button', { name: 'Greens: one step more' }).click()
+    expect(await output('Greens')).toBe('9.5 ft on the ramp')
+    await page.getByRole('button', { name: 'Tees: one step less' }).click()
+    expect(await output('Tees')).toBe('1 yd back')
+    await page.getByRole('button', { name: 'Spread: one step more' }).click()
+    expect(await output('Spread')).toBe('1.1 times as wide')
+    await planned()
+  })
+
+  it('has nothing that a screen reader or a large finger cannot use', async () => {
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    expect(desk.troubles).toEqual([])
+  })
+})
