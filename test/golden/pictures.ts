@@ -13,8 +13,11 @@ import { drawFlips } from '#paper/draw/draw-flips.ts'
 import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import { drawTestCurves } from '#paper/draw/draw-test-curves.ts'
+import { drawRange } from '#paper/draw/draw-range.ts'
+import { drawCross, drawTapped } from '#paper/draw/draw-tapped.ts'
 import { drawRelief } from '#paper/draw/draw-relief.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
+import { layOutRange } from '#paper/draw/range-sheet.ts'
 import { everyGround, inventedPattern, inventedProfile, inventedValues, overWater, tieredGreen } from './invented-holes.ts'
 import { inventedRelief } from './invented-relief.ts'
 
@@ -58,6 +61,30 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       inventedRelief({ ...everyGround(), localRules: ['E-5'] }, [-74, 210]),
       { units: 'metres', courseName: 'Invented' },
     ),
+  'range-with-shots': () => {
+    const size = { width: 560, height: 720 }
+    const sheet = layOutRange(150, size)
+    const marks = [
+      { at: [-6, 148], isMishit: false, isLast: false },
+      { at: [9, 152], isMishit: false, isLast: false },
+      { at: [14, 96], isMishit: true, isLast: true },
+    ] as const
+    return {
+      ...size,
+      title: 'A range for the 5-wood',
+      description: 'Three shots over the pattern.',
+      shapes: [
+        ...drawRange(sheet, {
+          units: 'yards',
+          club: '5-wood',
+          basis: 'carry 164 yd, from 44 shots',
+          pattern: inventedPattern('5-wood', 150, 1),
+        }),
+        drawTapped(marks, sheet),
+        drawCross([4, 140], sheet),
+      ],
+    }
+  },
   'cost-bars': () =>
     drawCostBars(
       [

@@ -34,6 +34,11 @@ export const DESK_SETTINGS = {
   titleWidth: 480,
   /** Rows of clubs shown before the rest is asked for. */
   clubRows: 5,
+  /** Coarse and fine step of the cross with which shots are put down, in the reader's units. */
+  shotStep: 5,
+  shotFineStep: 1,
+  /** Shots shown before the rest is asked for. */
+  shotRows: 10,
   /** Steps that can be undone. */
   undoSteps: 200,
   /** Edits of one kind within this time are one step of undo, ms: a drag is one step. */

@@ -39,6 +39,10 @@ describe('learnedRows', () => {
     expect(low).toBeLessThanOrEqual(Number(seven!.carry.after))
     expect(high).toBeGreaterThanOrEqual(Number(seven!.carry.after))
     expect(low).toBeGreaterThan(130)
+    // The spread to a side is the product of two learned numbers: its range is drawn, not multiplied.
+    const spread = seven!.left.between!.map(Number)
+    expect(spread[0]).toBeLessThan(Number(seven!.left.after))
+    expect(spread[1]).toBeGreaterThan(Number(seven!.left.after))
     expect(nine!.carry.between).toBeNull()
     expect(nine!.carry.wasGuess).toBe(true)
     expect(Number(learnedRows(known, 'yards')[0]!.carry.before)).toBe(142)

@@ -1,5 +1,6 @@
 import { askedChanges, changeLine, isLikely, lengthFigure } from './change-words.ts'
 import { clubWords } from './club-words.ts'
+import { intervals } from './learn/summarise.ts'
 import type { LearnedFromShots } from './learn-from-shots.ts'
 import type { LearnedClub } from './learn-player.ts'
 import type { Club, Player } from './player.ts'
@@ -47,21 +48,31 @@ function learnedRow(one: LearnedClub, old: Club, now: Club, player: Player, unit
   const length = (metres: number): string => lengthFigure(metres, units)
   const degrees = (value: number): string => value.toFixed(1)
   const percent = (share: number): string => String(Math.round(100 * share))
-  const spread = figureOf(degrees, 'direction_sd_deg', 'left_share')
   const { carry, mishit } = one.numbers
+  const [left, right] = sideSpreads(one, old)
+  const { leftShare, rightShare, directionSdDegrees: is } = now
+  const was = old.directionSdDegrees
   return {
     club: clubWords(old.name),
     shots: one.shots,
     carry: figureOf(length, 'carry_m')(old.carryMetres, now.carryMetres, carry.ninety),
     total: figureOf(length, 'total_m')(old.totalMetres, now.totalMetres, null),
-    left: spread(old.directionSdDegrees * old.leftShare, now.directionSdDegrees * now.leftShare, null),
-    right: figureOf(degrees, 'direction_sd_deg', 'right_share')(
-      old.directionSdDegrees * old.rightShare,
-      now.directionSdDegrees * now.rightShare,
-      null,
-    ),
+    left: figureOf(degrees, 'direction_sd_deg', 'left_share')(was * old.leftShare, is * leftShare, left),
+    right: figureOf(degrees, 'direction_sd_deg', 'right_share')(was * old.rightShare, is * rightShare, right),
     mishits: figureOf(percent, 'mishit_share')(old.mishitShare, now.mishitShare, mishit.ninety),
   }
+}
+
+/** Where the spreads to the left and to the right lie nine times in ten: draw by draw, as the shares are written into the player. */
+function sideSpreads(
+  { numbers: { directionSd, side } }: LearnedClub,
+  { leftShare, rightShare }: Club,
+): readonly [left: readonly [number, number], right: readonly [number, number]] {
+  const size = Math.sqrt(leftShare * rightShare)
+  const ratio = side.draws.map((toLeft) => Math.sqrt(toLeft / (1 - toLeft)))
+  const ends = (of: (sd: number, ratio: number) => number): readonly [number, number] =>
+    intervals(directionSd.draws.map((sd, draw) => of(sd, ratio[draw] as number))).ninety
+  return [ends((sd, toLeft) => sd * size * toLeft), ends((sd, toLeft) => (sd * size) / toLeft)]
 }
 
 /** Numbers that were known before and that the shots speak against, the surest first; or that the shots do not tell. */
@@ -69,7 +80,8 @@ export function changeLines({ learned }: LearnedFromShots, units: Units): readon
   const asked = askedChanges(learned.clubs)
   if (asked.length === 0) return ['nothing to compare: the numbers before were guesses']
   const likely = asked.filter(isLikely)
-  if (likely.length === 0) return [`too few shots to tell, or no change, in ${asked.length} numbers`]
+  if (likely.length === 0)
+    return [`too few shots to tell, or no change, in ${asked.length} number${asked.length === 1 ? '' : 's'}`]
   return likely.map((change) => changeLine(change, units))
 }
 

@@ -220,6 +220,10 @@ export const AGE_RANGE: readonly [number, number] = [3, 110]
 /** Carry over this is refused as a slip of the pen (metres): the longest tour player averages under 300 m in all. */
 export const MOST_CARRY_METRES = 400
 
+/** The furthest a ball stops, and the furthest it lies off the line, metres: beyond it is a slip of the pen. Our assumption. */
+export const MOST_TOTAL_METRES = 500
+export const MOST_OFFLINE_METRES = 200
+
 /** Wedges with partial swings are those of at least this loft, degrees. Common practice: pitching wedge and up. */
 export const PARTIAL_SWING_LEAST_LOFT_DEGREES = 44
 /** A partial swing shorter than this carry, metres, is a short-game shot and left out: near-green values hold there. */

@@ -1,8 +1,8 @@
 import { REFERENCE_DAY } from '#golf/course/day.ts'
-import type { Club, Player } from '#golf/player/player.ts'
+import type { Club, Lie, Player } from '#golf/player/player.ts'
 import { STROKE_QUADRATURE } from './settings.ts'
 import { strikePattern } from './shot-table.ts'
-import { shotsOf } from './shots.ts'
+import { type Shot, shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
 
 /** Where one club's balls come down on a level range without wind. */
@@ -17,29 +17,36 @@ export interface BagPattern {
 
 /** Patterns of a player's whole swings from the fairway, longest club first. */
 export function bagPatterns(player: Player): readonly BagPattern[] {
+  return (
+    shotsOf(player)
+      .filter(({ shape }) => shape === 'stock')
+      // The big clubs are stroked from a tee, and what is drawn is the club and not the lie.
+      .map((shot) => patternOf(shot, 'tee', player))
+  )
+}
+
+/** The pattern of one club from a lie; to where balls stop when `isTotal`. `null` for a club the player does not have. */
+export function clubPattern(player: Player, club: string, lie: Lie, isTotal: boolean): BagPattern | null {
+  const shot = shotsOf(player).find((one) => one.club === club && one.shape === 'stock')
+  if (shot === undefined) return null
+  const run = Math.max(0, shot.stock.totalMetres - shot.stock.carryMetres)
+  return patternOf(shot, lie, player, isTotal ? run : 0)
+}
+
+function patternOf(shot: Shot, lie: Lie, player: Player, runMetres = 0): BagPattern {
   const strikes = strikesOf(STROKE_QUADRATURE)
   const { firmness, greenSpeedFeet, rough } = REFERENCE_DAY
-  return shotsOf(player)
-    .filter(({ shape }) => shape === 'stock')
-    .map((shot) => {
-      const pattern = strikePattern({
-        shot,
-        // The big clubs are stroked from a tee, and what is drawn is the club and not the lie.
-        lie: 'tee',
-        player,
-        today: { firmness, greenSpeedFeet, rough },
-        strikes,
-      })
-      const { offLine, carry, mishitShare } = pattern
-      const mishits = strikes.count - strikes.goodCount
-      return {
-        club: shot.stock,
-        x: carry.map((metres, k) => metres * Math.sin(offLine[k] as number)),
-        y: carry.map((metres, k) => metres * Math.cos(offLine[k] as number)),
-        weight: carry.map((_, k) =>
-          k < strikes.goodCount ? (1 - mishitShare) / strikes.goodCount : mishitShare / mishits,
-        ),
-        goodCount: strikes.goodCount,
-      }
-    })
+  const today = { firmness, greenSpeedFeet, rough }
+  const { offLine, carry, mishitShare } = strikePattern({ shot, lie, player, today, strikes })
+  const mishits = strikes.count - strikes.goodCount
+  const length = carry.map((metres) => metres + runMetres)
+  return {
+    club: shot.stock,
+    x: length.map((metres, k) => metres * Math.sin(offLine[k] as number)),
+    y: length.map((metres, k) => metres * Math.cos(offLine[k] as number)),
+    weight: length.map((_, k) =>
+      k < strikes.goodCount ? (1 - mishitShare) / strikes.goodCount : mishitShare / mishits,
+    ),
+    goodCount: strikes.goodCount,
+  }
 }

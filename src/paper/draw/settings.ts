@@ -74,6 +74,11 @@ export const DRAW_SETTINGS = {
   arcHalfAngle: 0.28,
   /** Step of the contour lines of expected score, strokes. */
   valueContourStep: 0.25,
+  /**
+   * A range: the nearest and furthest ground shown, and the ground to each side, as shares of the club's usual length;
+   * room for the scale at its foot, units.
+   */
+  range: { nearestShare: 0.28, furthestShare: 1.36, besideShare: 0.24, sideScale: 14 },
   /** Height of a row of cost bars, units. */
   barRow: 26,
   /** The cost at which a bar fills its room: least and most, strokes. */

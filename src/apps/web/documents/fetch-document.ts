@@ -20,7 +20,30 @@ export async function listDocuments(kind: DocumentKind): Promise<readonly Listed
 
 /** The text of a document. Throws a Failure with the server's code. */
 export async function fetchDocument(kind: DocumentKind, id: string): Promise<string> {
-  return (await ask(`/api/${kind}/${encodeURIComponent(id)}`)).text()
+  return (await fetchKept(kind, id)).text
+}
+
+/** A document with the revision that a change of it must name. */
+export interface KeptDocument {
+  readonly text: string
+  readonly revision: string
+}
+
+/** The text of a document with its revision. Throws a Failure with the server's code. */
+export async function fetchKept(kind: DocumentKind, id: string): Promise<KeptDocument> {
+  const response = await ask(`/api/${kind}/${encodeURIComponent(id)}`)
+  return { text: await response.text(), revision: response.headers.get('ETag') ?? '' }
+}
+
+/** Keeps a document in place of the revision that was fetched. Throws a Failure with the server's code, `MAR-STORE-004` when another change came first. */
+export async function keepChanged(
+  kind: DocumentKind,
+  id: string,
+  document: string,
+  revision: string,
+): Promise<void> {
+  const headers = { 'Content-Type': 'application/json', 'If-Match': revision }
+  await ask(`/api/${kind}/${encodeURIComponent(id)}`, { method: 'PUT', headers, body: document })
 }
 
 /**

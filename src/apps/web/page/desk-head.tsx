@@ -4,7 +4,7 @@ import type { Desk, Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { shortDate } from '../words.ts'
-import { NEW_PLAYER } from './places.ts'
+import { NEW_PLAYER, shotsPlace } from './places.ts'
 
 /** The head of the desk: who plays what, from where, on which day; how the reader reads; undo and print. */
 export function DeskHead(props: {
@@ -81,6 +81,9 @@ export function DeskHead(props: {
       <div className="head-buttons">
         <a className="button" href={NEW_PLAYER}>
           New player
+        </a>
+        <a className="button" href={shotsPlace(desk.playerId)}>
+          Shots
         </a>
         <button type="button" disabled={!props.canUndo} onClick={onUndo}>
           Undo

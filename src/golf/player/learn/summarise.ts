@@ -66,7 +66,8 @@ function leftOfLine({ leftShare, rightShare }: Club, side: number): number {
   return 1 / (1 + (rightShare / leftShare) * Math.exp(-2 * side))
 }
 
-function intervals(values: Float64Array): Pick<NumberPosterior, 'half' | 'ninety'> {
+/** Ends of the middle 50 % and 90 % of draws, which may be in any order. */
+export function intervals(values: Float64Array): Pick<NumberPosterior, 'half' | 'ninety'> {
   const sorted = values.slice().sort()
   const at = (share: number): number => {
     const place = share * (sorted.length + 1) - 1

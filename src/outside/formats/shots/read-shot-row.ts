@@ -1,7 +1,7 @@
 import type { FaultCode } from '#faults/codes.ts'
 import { parseClubName, type SpelledClub } from '#golf/player/parse-club-name.ts'
 import type { Lie } from '#golf/player/player.ts'
-import { MOST_CARRY_METRES } from '#golf/player/settings.ts'
+import { MOST_CARRY_METRES, MOST_OFFLINE_METRES, MOST_TOTAL_METRES } from '#golf/player/settings.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import { type ColumnUnit, METRES_PER } from './column-meaning.ts'
@@ -14,7 +14,7 @@ import {
   parseNumber,
   parseStrike,
 } from './parse-cells.ts'
-import { MOST_COMING_BACK_METRES, MOST_OFFLINE_METRES, MOST_TOTAL_METRES } from './settings.ts'
+import { MOST_COMING_BACK_METRES } from './settings.ts'
 import type { DistanceColumn, OfflineColumn, ShotColumns } from './shot-columns.ts'
 
 /** A row as a shot. `date` of the shot is `null` while `openDate` waits for the order of day and month. */

@@ -7,10 +7,6 @@ export const ROWS_AT_ONCE = 1000
 /** Lines that one row may run over when a note in it has line breaks. Our assumption. */
 export const ROWS_IN_A_CELL = 5
 
-/** The furthest a ball stops, and the furthest it lies off the line, metres: beyond it is a slip of the pen. Our assumption. */
-export const MOST_TOTAL_METRES = 500
-export const MOST_OFFLINE_METRES = 200
-
 /** A total may be this much shorter than its carry, metres: spin brings a ball back, but not further. Our assumption. */
 export const MOST_COMING_BACK_METRES = 20
 

@@ -10,9 +10,15 @@ import { levelOfShare, patternDensity } from './pattern-density.ts'
 
 /** A pattern as the isolines that hold half and nine in ten of its finishes, with a scatter of sample finishes. */
 export function drawPattern(pattern: Pattern, sheet: Sheet): GroupShape {
-  if (pattern.x.length === 0) return { kind: 'group', name: 'pattern', shapes: [] }
+  const shapes =
+    pattern.x.length === 0 ? [] : [...sampleFinishes(pattern, sheet), ...drawIsolines(pattern, sheet)]
+  return { kind: 'group', name: 'pattern', shapes }
+}
+
+/** The isolines alone, each with its share beside it. */
+export function drawIsolines(pattern: Pattern, sheet: Pick<Sheet, 'toSheet'>): Shape[] {
   const density = patternDensity(pattern)
-  const shapes: Shape[] = [...sampleFinishes(pattern, sheet)]
+  const shapes: Shape[] = []
   for (const [index, share] of DRAW_SETTINGS.isolineShares.entries()) {
     const lines = isolines(density, share, sheet)
     const steps = linesSteps(lines)
@@ -39,7 +45,7 @@ export function drawPattern(pattern: Pattern, sheet: Sheet): GroupShape {
         halo: 2,
       })
   }
-  return { kind: 'group', name: 'pattern', shapes }
+  return shapes
 }
 
 /** A line on the sheet. */

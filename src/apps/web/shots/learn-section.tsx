@@ -1,0 +1,150 @@
+import { type ReactElement, useEffect, useMemo, useRef, useState } from 'react'
+import { encodePlayer } from '#golf/player/encode-player.ts'
+import { changeLines, learnedRows, usedLines } from '#golf/player/learned-words.ts'
+import { playerId } from '#golf/player/player-id.ts'
+import type { Reader } from '../desk/desk.ts'
+import { keepChanged, keepNewDocument } from '../documents/fetch-document.ts'
+import { troubleOf } from '../documents/use-library.ts'
+import { Section } from '../ledger/section.tsx'
+import { TroubleNote } from '../page/trouble-note.tsx'
+import type { Trouble } from '../planning/questions.ts'
+import { LearnedTable } from './learned-table.tsx'
+import type { EnteredShot } from './shot-sheet.ts'
+import type { KeptPlayer } from './use-kept-player.ts'
+import { type Lesson, useLearning } from './use-learning.ts'
+
+/** What the shots say of the player, and whether to keep it. */
+export function LearnSection(props: {
+  readonly kept: KeptPlayer
+  readonly shots: readonly EnteredShot[]
+  readonly reader: Reader
+  /** The player of this id was kept with what was learned. */
+  readonly onKept: (id: string, lesson: Lesson) => void
+  /** The store has another revision: what was learned stands on the older one. */
+  readonly onReload: () => void
+}): ReactElement {
+  const { kept, shots, reader, onKept, onReload } = props
+  const { lesson, isLearning, trouble, learn, forget } = useLearning()
+  const [refusal, setRefusal] = useState<Trouble | null>(null)
+  const [isKeeping, setIsKeeping] = useState(false)
+  const isCurrent = lesson !== null && lesson.shots === shots && lesson.kept === kept
+  const keep = (store: (lesson: Lesson, text: string) => Promise<string>): void => {
+    if (lesson === null) return
+    setIsKeeping(true)
+    setRefusal(null)
+    store(lesson, encodePlayer(lesson.result.learned.player))
+      .then((id) => {
+        forget()
+        onKept(id, lesson)
+      })
+      .catch((error: unknown) => setRefusal(troubleOf(error)))
+      .finally(() => setIsKeeping(false))
+  }
+  const shown = trouble ?? refusal
+  return (
+    <Section title="What these shots say">
+      <button
+        type="button"
+        className="question-done"
+        disabled={shots.length === 0 || isLearning}
+        onClick={() => {
+          setRefusal(null)
+          learn(kept, shots)
+        }}
+      >
+        {buttonWords(shots.length, isLearning)}
+      </button>
+      {shown !== null && <TroubleNote trouble={shown} />}
+      {refusal?.code === 'MAR-STORE-004' && (
+        <button
+          type="button"
+          onClick={() => {
+            setRefusal(null)
+            onReload()
+          }}
+        >
+          Look at {kept.player.name} again
+        </button>
+      )}
+      {lesson !== null && !isCurrent && (
+        <p className="silent">
+          The shots or the player have changed since: learn again to see what they say now.
+        </p>
+      )}
+      {lesson !== null && isCurrent && (
+        <>
+          <LearnedWords lesson={lesson} reader={reader} />
+          <div className="made-buttons">
+            <button
+              type="button"
+              className="question-done"
+              disabled={isKeeping}
+              onClick={() =>
+                keep(async ({ kept: { id, revision } }, text) => {
+                  await keepChanged('players', id, text, revision)
+                  return id
+                })
+              }
+            >
+              Keep this as {kept.player.name}
+            </button>
+            <button
+              type="button"
+              disabled={isKeeping}
+              onClick={() => keep((_, text) => keepNewDocument('players', playerId(kept.player.name), text))}
+            >
+              Keep beside, as another player
+            </button>
+          </div>
+        </>
+      )}
+    </Section>
+  )
+}
+
+function LearnedWords({
+  lesson,
+  reader,
+}: {
+  readonly lesson: Lesson
+  readonly reader: Reader
+}): ReactElement {
+  const { result } = lesson
+  const rows = useMemo(() => learnedRows(result, reader.units), [result, reader.units])
+  const title = useRef<HTMLHeadingElement>(null)
+  // Whoever reads by ear is led to what came of the shots.
+  useEffect(() => title.current?.focus(), [])
+  const { unused } = result.learned
+  return (
+    <div className="learned">
+      <h3 ref={title} tabIndex={-1}>
+        {result.before.name}, learned from {result.bag.shots.length - unused.length} shots
+      </h3>
+      {usedLines(result).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {unused.length > 0 && (
+        <p>
+          {unused.length === 1 ? 'One shot was' : `${unused.length} shots were`} hit with a club that is not
+          in the bag, and nothing was learned from {unused.length === 1 ? 'it' : 'them'}.
+        </p>
+      )}
+      <LearnedTable rows={rows} reader={reader} />
+      <h3>Really changed</h3>
+      <ul className="changes">
+        {changeLines(result, reader.units).map((line) => (
+          <li key={line}>{line.charAt(0).toUpperCase() + line.slice(1)}</li>
+        ))}
+      </ul>
+    </div>
+  )
+}
+
+function buttonWords(count: number, isLearning: boolean): string {
+  if (isLearning) return 'Learning'
+  return count === 0
+    ? 'Learn from these shots'
+    : count === 1
+      ? 'Learn from this shot'
+      : `Learn from these ${count} shots`
+}

@@ -1,0 +1,76 @@
+import type { ReactElement } from 'react'
+import type { Reader } from '../desk/desk.ts'
+import { useLibrary } from '../documents/use-library.ts'
+import { Choice } from '../ledger/choice.tsx'
+import { DESK, shotsPlace } from '../page/places.ts'
+import { TroubleNote } from '../page/trouble-note.tsx'
+import { ShotDesk } from './shot-desk.tsx'
+import { useKeptPlayer } from './use-kept-player.ts'
+
+/** The page on which a player's shots are put down and learned from. */
+export function ShotsPage(props: {
+  readonly reader: Reader
+  readonly onReader: (reader: Reader) => void
+  /** The player of the address; `null` = the first of the store. */
+  readonly playerId: string | null
+  readonly onKept: (id: string) => void
+}): ReactElement {
+  const { reader, onReader } = props
+  const { library, trouble } = useLibrary()
+  const id = props.playerId ?? library?.players[0]?.id ?? null
+  return (
+    <>
+      <header className="desk-head">
+        <h1>
+          Marram <small>shots</small>
+        </h1>
+        <div className="choices">
+          {library !== null && id !== null && (
+            <Choice
+              label="Player"
+              value={id}
+              options={library.players.map((player) => ({ value: player.id, name: player.name }))}
+              onChange={(next) => {
+                location.hash = shotsPlace(next)
+              }}
+            />
+          )}
+        </div>
+        <div className="head-buttons">
+          <a className="button" href={DESK}>
+            Back to the desk
+          </a>
+          <button
+            type="button"
+            aria-label={`Lengths in ${reader.units}: change`}
+            onClick={() => onReader({ ...reader, units: reader.units === 'yards' ? 'metres' : 'yards' })}
+          >
+            {reader.units}
+          </button>
+          <button
+            type="button"
+            aria-pressed={reader.theme === 'night'}
+            onClick={() => onReader({ ...reader, theme: reader.theme === 'night' ? 'day' : 'night' })}
+          >
+            Night
+          </button>
+        </div>
+      </header>
+      <main className="desk">
+        {trouble !== null && <TroubleNote trouble={trouble} />}
+        {id !== null && <PlayerShots key={id} id={id} reader={reader} onKept={props.onKept} />}
+      </main>
+    </>
+  )
+}
+
+function PlayerShots(props: {
+  readonly id: string
+  readonly reader: Reader
+  readonly onKept: (id: string) => void
+}): ReactElement {
+  const { kept, trouble, reload } = useKeptPlayer(props.id)
+  if (trouble !== null) return <TroubleNote trouble={trouble} />
+  if (kept === null) return <p className="silent">Fetching the player.</p>
+  return <ShotDesk kept={kept} reader={props.reader} onReload={reload} onKept={props.onKept} />
+}

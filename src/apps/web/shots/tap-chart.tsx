@@ -1,0 +1,103 @@
+import { type KeyboardEvent, type MouseEvent, type ReactElement, useId, useMemo, useRef } from 'react'
+import type { Point } from '#numbers/geometry/point.ts'
+import { drawCross, drawTapped, type TappedMark } from '#paper/draw/draw-tapped.ts'
+import type { Drawing, Shape } from '#paper/draw/drawing.ts'
+import type { Sheet } from '#paper/draw/sheet.ts'
+import { Picture } from '../chart/picture.tsx'
+import { useSize } from '../chart/use-size.ts'
+
+/** What lies under and over the shots on a chart, and what it is in words. */
+export interface TapGround {
+  readonly title: string
+  readonly description: string
+  readonly below: readonly Shape[]
+  readonly above: readonly Shape[]
+}
+
+/** A chart on which shots are put down: by a tap where the ball came to, or by keys that move a cross. */
+export function TapChart(props: {
+  /** Lays the chart out and draws it; kept by the caller, so that it is done anew only when it changes. */
+  readonly layOut: (size: { readonly width: number; readonly height: number }) => Sheet
+  readonly drawGround: (sheet: Sheet) => TapGround
+  readonly marks: readonly TappedMark[]
+  readonly cross: Point
+  readonly label: string
+  readonly onTap: (at: Point) => void
+  /** Steps to the right and further; fine ones with the shift key. */
+  readonly onStep: (right: number, further: number, isFine: boolean) => void
+  readonly onPut: () => void
+  readonly onUndo: () => void
+}): ReactElement {
+  const { layOut, drawGround, marks, cross, label } = props
+  const place = useRef<HTMLDivElement>(null)
+  const size = useSize(place)
+  const help = useId()
+  const sheet = useMemo(() => (size === null ? null : layOut(size)), [layOut, size])
+  const ground = useMemo(() => (sheet === null ? null : drawGround(sheet)), [drawGround, sheet])
+  const layers = useMemo(() => {
+    if (sheet === null || ground === null) return null
+    return {
+      ground: layer(sheet, ground.below, ground.title, ground.description),
+      above: layer(sheet, ground.above),
+    }
+  }, [sheet, ground])
+  const tapped = useMemo(
+    () => (sheet === null ? null : layer(sheet, [drawTapped(marks, sheet)])),
+    [sheet, marks],
+  )
+  const crossed = useMemo(
+    () => (sheet === null ? null : layer(sheet, [drawCross(cross, sheet)])),
+    [sheet, cross],
+  )
+
+  const onKey = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return
+    const move = MOVES[event.key]
+    if (move !== undefined) props.onStep(move[0], move[1], event.shiftKey)
+    else if (event.key === 'Enter' || event.key === ' ') props.onPut()
+    else if (event.key === 'Backspace' || event.key === 'Delete') props.onUndo()
+    else return
+    event.preventDefault()
+  }
+  const onClick = (event: MouseEvent<HTMLElement>): void => {
+    const box = event.currentTarget.getBoundingClientRect()
+    if (sheet !== null) props.onTap(sheet.toHole([event.clientX - box.left, event.clientY - box.top]))
+  }
+  return (
+    <div className="chart" ref={place}>
+      {layers !== null && tapped !== null && crossed !== null && (
+        <>
+          <Picture drawing={layers.ground} className="chart-layer" />
+          <Picture drawing={layers.above} className="chart-layer" isDecoration />
+          <Picture drawing={tapped} className="chart-layer" isDecoration />
+          <Picture drawing={crossed} className="chart-layer cross-layer" isDecoration />
+        </>
+      )}
+      <div
+        className="chart-surface"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes its own keys.
+        tabIndex={0}
+        aria-label={label}
+        aria-describedby={help}
+        onKeyDown={onKey}
+        onClick={onClick}
+      />
+      <p id={help} className="unseen">
+        Arrow keys move the cross, with shift in fine steps. Enter puts a shot down, backspace takes the last
+        step back.
+      </p>
+    </div>
+  )
+}
+
+const MOVES: Readonly<Record<string, readonly [right: number, further: number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+}
+
+function layer(sheet: Sheet, shapes: readonly Shape[], title = '', description = ''): Drawing {
+  return { width: sheet.width, height: sheet.height, title, description, shapes }
+}
