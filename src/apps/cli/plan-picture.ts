@@ -7,11 +7,11 @@ import { finishesOf } from '#golf/strategy/finishes.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { isShotShape, type ShotShape } from '#golf/strategy/shots.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
+import { drawShortOption } from '#paper/draw/draw-short-option.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import type { Pattern } from '#paper/draw/pattern.ts'
 import { renderSvg } from '#paper/draw/render-svg.ts'
 import { plainText } from './plain-text.ts'
-import { shortPicture } from './short-picture.ts'
 import { isShort } from './short-rows.ts'
 import { type ReaderUnits, windText } from './units-of-the-reader.ts'
 
@@ -37,7 +37,7 @@ export function planPicture(asked: PictureQuestion): string {
 function pictureText(asked: PictureQuestion): string {
   const { course, hole, player, day, plan, units } = asked
   const option = plan.options.find(({ club }) => club === asked.club) ?? plan.options[0]
-  if (option !== undefined && isShort(option)) return shortPicture(hole, plan, option, units)
+  if (option !== undefined && isShort(option)) return renderSvg(drawShortOption(hole, plan, option, units))
   const { x_m: x, y_m: y } = plan.situation
   const shown: HoleDrawingOptions = {
     units,

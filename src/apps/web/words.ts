@@ -170,7 +170,7 @@ export function nextShot(shot: NextShot): string {
 }
 
 /** A lie in the trade's words. */
-function lieWord(lie: NextShot['lie']): string {
+export function lieWord(lie: NextShot['lie']): string {
   return (
     { 'first-cut': 'first cut', heavy: 'heavy grass', bunker: 'sand', fringe: 'apron' }[lie as string] ?? lie
   )

@@ -72,19 +72,31 @@ describe('a plan near another', () => {
         },
       },
     ],
-  ] as const)('is the plan made anew within a hundredth of a stroke after %s has moved', (_, change) => {
+  ] as const)('is the plan made anew within a hundredth of a stroke after %s has moved', (_what, change) => {
     const near = nearby(change)
     const anew = planHole({ ...usual, ...change })
-    console.log(
-      _,
-      plan.options.map((o) => o.club + o.strokes.toFixed(3)),
-      near.options.map((o) => o.club + o.strokes.toFixed(3)),
-      anew.options.map((o) => o.club + o.strokes.toFixed(3)),
-    )
     for (const option of anew.options) {
       const same = near.options.find(({ club }) => club === option.club)
       expect(Math.abs((same?.strokes as number) - option.strokes), option.club).toBeLessThan(0.01)
     }
+  })
+
+  it.each([
+    ['the fairway', [4, 190] as const, undefined],
+    ['heavy grass', [-24, 150] as const, 'heavy' as const],
+  ])('is the plan made anew within two hundredths of a stroke with the ball on %s', (_where, from, lie) => {
+    const change = { from, ...(lie === undefined ? {} : { lie }) }
+    const near = nearby(change)
+    const anew = planHole({ ...usual, ...change })
+    expect(near.situation).toEqual(anew.situation)
+    for (const option of anew.options) {
+      const same = near.options.find(({ club }) => club === option.club)
+      expect(Math.abs((same?.strokes as number) - option.strokes), option.club).toBeLessThan(0.02)
+    }
+  })
+
+  it('is not made near the green, where a plan is of another kind', () => {
+    expect(planNearby({ ...usual, from: [0, 310] }, start, layGround)).toBeNull()
   })
 
   it('is not made on another hole, from another tee or for another player', () => {
@@ -92,7 +104,6 @@ describe('a plan near another', () => {
       { hole: { ...hole(), ref: '2' } },
       { hole: { ...hole(), bearingDegrees: 10 } },
       { player: { ...player, name: 'Somebody else' } },
-      { from: [0, 100] as const },
     ])
       expect(planNearby({ ...usual, ...change }, start, layGround)).toBeNull()
   })

@@ -12,6 +12,7 @@ import { carriedOver } from './kept-nearby.ts'
 import type { NearGreenCorrections } from './near-green-corrections.ts'
 import { linesOf, type NearbyStart, shotName } from './nearby-start.ts'
 import type { LayGround, PlanQuestion, WorkedPlan } from './plan-hole.ts'
+import { isNearGreen } from './plan-near-green.ts'
 import { bestByClub } from './plan-options.ts'
 import { reportPlan } from './report-plan.ts'
 import { type ScoreChances, scoreChances } from './score-distribution.ts'
@@ -22,6 +23,7 @@ import {
   NEARBY_ACTIONS,
   NEARBY_LINES_DEGREES,
   NEARBY_STROKES,
+  QUICK,
   SOLVE_QUADRATURE,
   STROKE_LINE_STEP_DEGREES,
   STROKE_QUADRATURE,
@@ -29,13 +31,13 @@ import {
 import { linesAbout, settleReached } from './settle-reached.ts'
 import { type Shot, shotsOf } from './shots.ts'
 import { situationOf } from './situation.ts'
-import { isTriedAlong } from './stroke-tries.ts'
+import { isTriedAlong, strokeTries } from './stroke-tries.ts'
 
 /**
- * The plan of a stroke from the markers on a hole of which nearly the same was planned before: another pin, a hazard
- * moved, other wind, another number of the player's. Only places that balls come to are settled, over the actions that
- * the start kept, and each shot is tried about its last best line. `null` when the start is of another hole, tee or player;
- * then a plan is worked out anew.
+ * The plan of a stroke on a hole of which nearly the same was planned before: another pin, a hazard moved, other wind,
+ * another number of the player's, the ball somewhere else. Only places that balls come to are settled, over the actions
+ * that the start kept; from the markers each shot is tried about its last best line, from elsewhere on every line. `null`
+ * when the start is of another hole, tee or player or the ball lies near the green; then a plan is worked out anew.
  */
 export function planNearby(
   question: PlanQuestion,
@@ -43,14 +45,18 @@ export function planNearby(
   layGround: LayGround = holeGround,
 ): WorkedPlan | null {
   const { hole, player, day } = question
-  if (hole.green === null || question.from || question.objective) return null
+  if (hole.green === null || question.objective) return null
   if (frameOf(hole) !== frameOf(start.hole) || player.name !== start.player.name) return null
   const shots = shotsOf(player)
   const ground = layGround(hole, start.frame.resolution)
+  const situation = situationOf(question, ground.places)
+  const isElsewhere = question.from !== undefined
+  if (isElsewhere && isNearGreen(situation, hole)) return null
   const model = holeModel(ground, player, day, undefined, nearGreenOf(question, start))
   const { kept, from } = carriedOver(start, model, shots)
-  const situation = situationOf(question, ground.places)
-  const tries = triesOf(model, situation, start, shots)
+  const tries = isElsewhere
+    ? { close: strokeTries(model, shots, situation, QUICK.strokeLineStepDegrees), wide: [] }
+    : triesOf(model, situation, start, shots)
   if (tries.close.length === 0) return null
   const problem = holeProblem(model, { kept, tried: NEARBY_ACTIONS, shots })
   const before = problem.startValues()
@@ -59,8 +65,9 @@ export function planNearby(
     if (Number.isFinite(known)) before[state] = known
   }
   const { close, wide } = tries
-  const tried = triedStrokes(model, { situation, quadrature: STROKE_QUADRATURE, tries: close })
-  const solution = settleReached(model, problem, playedOn(start, tried), before)
+  const quadrature = isElsewhere ? COMPARE_QUADRATURE : STROKE_QUADRATURE
+  const tried = triedStrokes(model, { situation, quadrature, tries: close })
+  const solution = settleReached(model, problem, isElsewhere ? tried : playedOn(start, tried), before)
   const { states, sweeps, residual, tolerance, converged } = solution
   const values = Float64Array.from(solution.values)
   for (const state of ground.states.order) {
@@ -102,7 +109,7 @@ export function planNearby(
       milliseconds: 0,
     },
   })
-  return { plan, start: { ...start, lines: linesOf(best) } }
+  return { plan, start: isElsewhere ? start : { ...start, lines: linesOf(best) } }
 }
 
 /** Each shot of the start about its line: close lines, and wide ones for the price of aiming elsewhere. */

@@ -9,7 +9,7 @@ import { headingTo } from './heading-to.ts'
 import { onArrows } from './on-arrows.ts'
 import { useDrag } from './use-drag.ts'
 
-/** The handles of the aim and the pin: they take drags and keys. */
+/** The handles of the ball, the aim and the pin: they take drags and keys. */
 export function Handles(props: {
   readonly hole: Hole
   readonly sheet: Sheet
@@ -21,6 +21,10 @@ export function Handles(props: {
   readonly onAimStep: (steps: number | null) => void
   readonly onPin: (pin: Point, drag: number) => void
   readonly onPinStep: (right: number, further: number) => void
+  /** Where the ball lies, hole frame. */
+  readonly ball: Point
+  readonly onBall: (at: Point, drag: number) => void
+  readonly onBallStep: (right: number, further: number) => void
 }): ReactElement {
   const { hole, sheet, aim, ground } = props
   const [isPinHeld, setPinHeld] = useState(false)
@@ -38,8 +42,19 @@ export function Handles(props: {
     if (hole.green !== null && polygonContains(hole.green, at)) props.onPin(at, number)
   }, setPinHeld)
 
+  const ballDrag = useDrag(({ now, number }) => props.onBall(ground(now), number))
+  const [ballX, ballY] = sheet.toSheet(props.ball)
+
   return (
     <>
+      <button
+        type="button"
+        className="handle handle-ball"
+        style={{ left: ballX, top: ballY }}
+        aria-label="Ball: arrow keys move it"
+        onKeyDown={(event) => onArrows(event, props.onBallStep)}
+        {...ballDrag}
+      />
       {hole.green !== null && (
         <button
           type="button"

@@ -39,6 +39,10 @@ interface HoleChartProps {
   readonly onAimStep: (steps: number | null) => void
   readonly onPin: (pin: Point, drag: number) => void
   readonly onPinStep: (right: number, further: number) => void
+  /** Where the ball lies, hole frame. */
+  readonly ball: Point
+  readonly onBall: (at: Point, drag: number) => void
+  readonly onBallStep: (right: number, further: number) => void
   readonly onHazard: (id: string | null) => void
   /** `null` = no drag but a key. */
   readonly onMoveHazard: (id: string, move: HazardMove, drag: number | null) => void
@@ -80,7 +84,7 @@ export function HoleChart(props: HoleChartProps): ReactElement {
     onMoveHazard(id, moveBy(began.current.move, 'whole', hazardBox(polygon, surveyed.line), by), drag)
   }
   const places = handlePlaces(hole, marks.aim, sheet)
-  const others = [places.pin, ...(places.aim === null ? [] : [places.aim])]
+  const others = [sheet.toSheet(props.ball), places.pin, ...(places.aim === null ? [] : [places.aim])]
   return (
     <div ref={place} className="chart">
       <Picture drawing={layers.ground} className="chart-layer" />

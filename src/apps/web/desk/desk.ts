@@ -1,5 +1,6 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { HazardMove } from '#golf/course/move-hazards.ts'
+import type { Lie } from '#golf/player/player.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 
 /** Everything a person has chosen on the hole desk: the whole of it is one step of undo. */
@@ -14,6 +15,8 @@ export interface Desk {
   readonly day: Day
   /** `day` = where the day's pin sheet cuts it, else the middle; a point is in the hole frame. */
   readonly pin: 'day' | 'front' | 'middle' | 'back' | Point
+  /** Where the ball lies; `null` = on the markers. */
+  readonly ball: Ball | null
   /** Hazards of the hole moved to see what they do, by the ids of their areas. */
   readonly moved: Readonly<Record<string, HazardMove>>
   /** How wide the player's shots are taken to spread: 1 = as they do. */
@@ -22,6 +25,14 @@ export interface Desk {
   readonly club: string | null
   /** Where it is aimed, degrees clockwise from the y axis; `null` = its best line. */
   readonly aimDegrees: number | null
+}
+
+/** A ball somewhere on the hole. */
+export interface Ball {
+  /** Hole frame. */
+  readonly at: Point
+  /** `null` = the lie that the ground there gives. */
+  readonly lie: Lie | null
 }
 
 /** How the reader likes to read; no step of undo. */
@@ -41,6 +52,7 @@ export function openDesk(courseId: string, holeRef: string, playerId: string): D
     dayId: null,
     day: REFERENCE_DAY,
     pin: 'day',
+    ball: null,
     moved: {},
     spread: 1,
     club: null,

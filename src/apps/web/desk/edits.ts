@@ -1,5 +1,6 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { HazardMove } from '#golf/course/move-hazards.ts'
+import type { Lie } from '#golf/player/player.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import type { Desk } from './desk.ts'
@@ -8,17 +9,17 @@ import type { Desk } from './desk.ts'
 
 /** Another course: its first hole, from its usual tee. */
 export function chooseCourse(desk: Desk, courseId: string, firstHole: string): Desk {
-  return { ...ownLine(desk), courseId, holeRef: firstHole, teeName: null, pin: 'day', moved: {} }
+  return { ...ownLine(desk), courseId, holeRef: firstHole, teeName: null, pin: 'day', ball: null, moved: {} }
 }
 
 /** Another hole; tees of one name are looked for again. */
 export function chooseHole(desk: Desk, holeRef: string): Desk {
-  return { ...ownLine(desk), holeRef, pin: 'day', moved: {} }
+  return { ...ownLine(desk), holeRef, pin: 'day', ball: null, moved: {} }
 }
 
 /** Other markers. */
 export function chooseTee(desk: Desk, teeName: string | null): Desk {
-  return { ...ownLine(desk), teeName }
+  return { ...ownLine(desk), teeName, ball: null }
 }
 
 /** Another player; the clubs are theirs, so the choice of club goes. */
@@ -94,6 +95,21 @@ export function restoreHazard(desk: Desk, id: string): Desk {
   return { ...desk, moved, aimDegrees: null }
 }
 
+/** The ball somewhere on the hole; the lie that was told for it stays. */
+export function placeBall(desk: Desk, at: Point): Desk {
+  return { ...ownLine(desk), ball: { at, lie: desk.ball?.lie ?? null } }
+}
+
+/** What the ball lies in, whatever the ground there; `null` = as the ground is. A ball on the markers stays there. */
+export function setLie(desk: Desk, lie: Lie | null): Desk {
+  return desk.ball === null ? desk : { ...ownLine(desk), ball: { ...desk.ball, lie } }
+}
+
+/** The ball back on the markers. */
+export function teeUp(desk: Desk): Desk {
+  return { ...ownLine(desk), ball: null }
+}
+
 /** Looks at a club with its best line; the plan's own club when it is chosen twice. */
 export function chooseClub(desk: Desk, club: string | null): Desk {
   return { ...desk, club, aimDegrees: null }
@@ -101,7 +117,9 @@ export function chooseClub(desk: Desk, club: string | null): Desk {
 
 /** Aims the club somewhere else than its best line. */
 export function aimAt(desk: Desk, club: string, degrees: number): Desk {
-  return { ...desk, club, aimDegrees: clamp(degrees, -DESK_SETTINGS.widestAim, DESK_SETTINGS.widestAim) }
+  // From the markers nobody aims far from the first leg; from elsewhere the pin may lie on any side.
+  const widest = desk.ball === null ? DESK_SETTINGS.widestAim : 180
+  return { ...desk, club, aimDegrees: clamp(degrees, -widest, widest) }
 }
 
 /** Back to the club's best line. */

@@ -1,3 +1,4 @@
+import { LIES } from '#golf/player/player.ts'
 import type { Desk } from './desk.ts'
 
 const KEPT = 'marram.desk'
@@ -48,13 +49,23 @@ function isDesk(kept: unknown): kept is Desk {
     texts.every((each) => typeof each === 'string') &&
     names.every((each) => each === null || typeof each === 'string') &&
     [...wind, ...air, kept.spread].every(Number.isFinite) &&
+    isBall(kept.ball) &&
     isRecord(kept.moved) &&
     Object.values(kept.moved).every(isMove) &&
     [kept.aimDegrees, day.pressureHectopascal].every((each) => each === null || Number.isFinite(each)) &&
     isRecord(day.pins) &&
     isRecord(day.tees) &&
-    (typeof pin === 'string' || (Array.isArray(pin) && pin.length === 2 && pin.every(Number.isFinite)))
+    (typeof pin === 'string' || isPoint(pin))
   )
+}
+
+function isBall(ball: unknown): boolean {
+  if (ball === null) return true
+  return isRecord(ball) && isPoint(ball.at) && (ball.lie === null || LIES.some((lie) => lie === ball.lie))
+}
+
+function isPoint(at: unknown): boolean {
+  return Array.isArray(at) && at.length === 2 && at.every(Number.isFinite)
 }
 
 function isMove(move: unknown): boolean {

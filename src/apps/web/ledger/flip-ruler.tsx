@@ -29,7 +29,8 @@ export function FlipRuler(props: {
     }))
     return drawFlips(marks, { width, club })
   }, [plan, hole, firmness, reader, club, width])
-  if (hole === null) return null
+  // Near the green nothing is looked for: there is no ruler to draw.
+  if (hole === null || plan.options[0]?.short !== undefined) return null
   const silent = silentFlips(plan.flips, hole)
   return (
     <Section title="What flips it">

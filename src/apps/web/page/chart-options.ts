@@ -54,7 +54,9 @@ export function chartMarks(
 ): HoleDrawingOptions {
   if (option === null || headingDegrees === null) return {}
   const clubs = new Set([option.club, ...(plan?.options ?? []).slice(0, ARCS).map(({ club }) => club)])
-  const arcs = (player?.clubs ?? [])
+  // A short shot is drawn from the side: arcs of full carries would only cross the green.
+  const isFullShot = option.short === undefined
+  const arcs = (isFullShot ? (player?.clubs ?? []) : [])
     .filter(({ name }) => clubs.has(name))
     .map(({ name, carryMetres }) => ({ club: name, carryMetres }))
   const startDegrees = option.aim.start_deg + headingDegrees - option.aim.heading_deg

@@ -1,4 +1,4 @@
-import { type ReactElement, useCallback, useEffect, useMemo } from 'react'
+import { type ReactElement, useEffect, useMemo } from 'react'
 import { NOT_MOVED } from '#golf/course/move-hazards.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimWords, linesOf } from '../aim-words.ts'
@@ -10,6 +10,7 @@ import { keepDesk, keptDesk } from '../desk/kept-desk.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
 import { AimStrip } from '../ledger/aim-strip.tsx'
+import { BallControls } from '../ledger/ball-controls.tsx'
 import { ClubTable } from '../ledger/club-table.tsx'
 import { DayControls } from '../ledger/day-controls.tsx'
 import { FlipRuler } from '../ledger/flip-ruler.tsx'
@@ -22,8 +23,8 @@ import {
   ScoreList,
   ThenList,
 } from '../ledger/plan-words.tsx'
+import { SideView } from '../ledger/side-view.tsx'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
-import { DESK_SETTINGS } from '../settings.ts'
 import { readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
@@ -34,7 +35,11 @@ import { useDayChoice } from './use-day-choice.ts'
 import { useDesk } from './use-desk.ts'
 import { useHazards } from './use-hazards.ts'
 import { useSituation } from './use-situation.ts'
+import { useSteps } from './use-steps.ts'
 import { useTurn } from './use-turn.ts'
+
+/** Where the ball lies until it is put elsewhere. */
+const TEE = [0, 0] as const
 
 /** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
 export function HoleDesk(props: {
@@ -73,7 +78,12 @@ export function HoleDesk(props: {
   }, [course.value, desk.holeRef, edit])
 
   const hazards = useHazards(surveyed, desk, reader, edit)
-  const before = useTurn(step, [desk.courseId, desk.holeRef, desk.playerId].join(), planning, plan)
+  const before = useTurn(
+    step,
+    JSON.stringify([desk.courseId, desk.holeRef, desk.playerId, desk.ball]),
+    planning,
+    plan,
+  )
   const survey = useMemo(
     () => chartSurvey(hole, course.value, desk.day, reader),
     [hole, course.value, desk.day, reader],
@@ -92,22 +102,10 @@ export function HoleDesk(props: {
   )
   const lineOf = useMemo(() => (plan === null || hole === null ? null : linesOf(plan, hole)), [plan, hole])
   const offset = option === null || heading === null ? 0 : finishOffset(option, heading)
+  const line = option === null || lineOf === null ? 0 : lineOf(option).headingDegrees
 
-  const stepAim = useCallback(
-    (steps: number | null) => {
-      if (option === null) return
-      if (steps === null) return edit('aim', edits.aimBest)
-      const step = steps * DESK_SETTINGS.aimStep * readerMetres(reader)
-      const sine = Math.max(-0.9, Math.min(0.9, (offset + step) / Math.max(1, option.total_m)))
-      edit('aim', (now) => edits.aimAt(now, option.club, (Math.asin(sine) * 180) / Math.PI))
-    },
-    [option, offset, reader, edit],
-  )
-  const stepPin = (right: number, further: number): void => {
-    if (hole === null) return
-    const pace = DESK_SETTINGS.pinStep
-    edit('pin', (now) => edits.stepPin(now, hole.pin, right * pace, further * pace))
-  }
+  const { stepAim, stepPin, stepBall } = useSteps({ desk, hole, option, heading, line, reader, edit })
+
   const shown = course.trouble ?? player.trouble ?? trouble ?? dayTrouble ?? planning.trouble
   return (
     <>
@@ -152,6 +150,9 @@ export function HoleDesk(props: {
               onAimStep={stepAim}
               onPin={(pin, drag) => edit('pin', (now) => edits.movePin(now, pin), drag)}
               onPinStep={stepPin}
+              ball={desk.ball?.at ?? TEE}
+              onBall={(at, drag) => edit('ball', (now) => edits.placeBall(now, at), drag)}
+              onBallStep={stepBall}
             />
           )}
           {option !== null && heading !== null && lineOf !== null && (
@@ -185,7 +186,19 @@ export function HoleDesk(props: {
                 }
               />
               <ScoreList option={option} />
+              {hole !== null && <SideView hole={hole} plan={plan} option={option} reader={reader} />}
             </>
+          )}
+          {hole !== null && (
+            <BallControls
+              ball={desk.ball}
+              ground={plan?.situation.lie ?? null}
+              hole={hole}
+              reader={reader}
+              onLie={(lie) => edit('lie', (now) => edits.setLie(now, lie))}
+              onStep={stepBall}
+              onTee={() => edit('tee up', edits.teeUp)}
+            />
           )}
           {hole !== null && (
             <DayControls

@@ -22,7 +22,7 @@ export function useSituation(
   readonly situation: Situation | null
   readonly trouble: Trouble | null
 } {
-  const { holeRef, teeName, day, pin, moved, spread } = desk
+  const { holeRef, teeName, day, pin, ball, moved, spread } = desk
   const kept = useRef<Hole | null>(null)
   const { surveyed, trouble } = useMemo((): { surveyed: Hole | null; trouble: Trouble | null } => {
     if (course === null || !course.holes.some(({ ref }) => ref === holeRef))
@@ -45,8 +45,8 @@ export function useSituation(
     () =>
       hole === null || playing === null || course === null
         ? null
-        : { courseName: course.name, hole, player: playing, day, units },
-    [hole, playing, course, day, units],
+        : { courseName: course.name, hole, player: playing, day, ball, units },
+    [hole, playing, course, day, ball, units],
   )
   return { surveyed, hole, situation, trouble }
 }

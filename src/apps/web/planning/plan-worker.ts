@@ -1,10 +1,14 @@
 import { Failure } from '#faults/failure.ts'
+import type { Lie } from '#golf/player/player.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
+import type { HoleGround } from '#golf/strategy/hole-model.ts'
 import { keptGround } from '#golf/strategy/kept-ground.ts'
 import { type LayGround, workPlan } from '#golf/strategy/plan-hole.ts'
 import { planNearby } from '#golf/strategy/plan-nearby.ts'
+import { situationOf } from '#golf/strategy/situation.ts'
 import { watchedGround } from '#golf/strategy/watched-ground.ts'
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
+import type { Ball } from '../desk/desk.ts'
 import type { Answered, Question } from './questions.ts'
 
 declare const self: DedicatedWorkerGlobalScope
@@ -24,17 +28,40 @@ serveTasks(self, (question: Question, lookUp): Answered => {
 
 function answer(question: Question, lookUp: () => void): Answered {
   if (question.kind === 'finishes') {
-    const { hole, player, day, club, headingDegrees } = question
+    const { hole, player, day, ball, club, headingDegrees } = question
     const ground = layGround(hole)
-    const finishes = finishesOf({ hole, player, day, club, headingDegrees, ground })
+    const finishes = finishesOf({ hole, player, day, club, headingDegrees, ground, ...lieOf(ball, ground) })
     const cellMetres = ground.places.coarse.resolution
     return { finishes: { club, headingDegrees, cellMetres, ...finishes } }
   }
-  const { courseName, hole, player, day, club, units, isFirst, near } = question
-  const asked = { courseName, hole, player, day, units, ...(club === null ? {} : { club }) }
+  const { courseName, hole, player, day, ball, club, units, isFirst, near } = question
+  const asked = {
+    courseName,
+    hole,
+    player,
+    day,
+    units,
+    ...placeOf(ball),
+    ...(club === null ? {} : { club }),
+  }
   const watched: LayGround = (...of) => watchedGround(layGround(...of), lookUp)
   if (!isFirst) return workPlan(asked, watched)
   const nearby = near && planNearby(asked, near, watched)
   if (nearby) return nearby
   return workPlan({ ...asked, isQuick: true }, watched)
+}
+
+/** Where a question is asked from. */
+function placeOf(ball: Ball | null): { readonly from?: Ball['at']; readonly lie?: Lie } {
+  if (ball === null) return {}
+  return ball.lie === null ? { from: ball.at } : { from: ball.at, lie: ball.lie }
+}
+
+/** The same with the lie of the ground where none was told. */
+function lieOf(
+  ball: Ball | null,
+  { places }: HoleGround,
+): { readonly from?: Ball['at']; readonly lie?: Lie } {
+  if (ball === null) return {}
+  return { from: ball.at, lie: situationOf(placeOf(ball), places).lie }
 }

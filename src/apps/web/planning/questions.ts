@@ -3,6 +3,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
+import type { Ball } from '../desk/desk.ts'
 
 /** What a worker is asked: everything it needs travels with the question. */
 export type Question = PlanQuestion | FinishesQuestion
@@ -14,6 +15,8 @@ export interface PlanQuestion {
   readonly hole: Hole
   readonly player: Player
   readonly day: Day
+  /** `null` = on the markers. */
+  readonly ball: Ball | null
   /** Planned on with, whatever it costs; `null` = the best. */
   readonly club: string | null
   /** Units of the sentence. */
@@ -28,6 +31,8 @@ export interface FinishesQuestion {
   readonly hole: Hole
   readonly player: Player
   readonly day: Day
+  /** `null` = on the markers. */
+  readonly ball: Ball | null
   readonly club: string
   readonly headingDegrees: number
 }

@@ -4,8 +4,10 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
+import type { Point } from '#numbers/geometry/point.ts'
 import type { Lane } from '#outside/workers/lane.ts'
 import { type WorkerPort, workerLane } from '#outside/workers/worker-lane.ts'
+import type { Ball } from '../desk/desk.ts'
 import { type LatestAnswer, latestAnswer } from './latest-answer.ts'
 import type { Answered, Finishes, PlanQuestion, Question, Trouble } from './questions.ts'
 
@@ -15,6 +17,8 @@ export interface Situation {
   readonly hole: Hole
   readonly player: Player
   readonly day: Day
+  /** `null` = on the markers. */
+  readonly ball: Ball | null
   /** Units of the sentence. */
   readonly units: 'yards' | 'metres'
 }
@@ -125,25 +129,28 @@ export function useFinishes(
   useEffect(() => {
     if (situation === null || club === null || headingDegrees === null) return
     asked.current = situation
-    const { hole, player, day } = situation
-    worker.current?.ask({ kind: 'finishes', hole, player, day, club, headingDegrees })
+    const { hole, player, day, ball } = situation
+    worker.current?.ask({ kind: 'finishes', hole, player, day, ball, club, headingDegrees })
   }, [situation, club, headingDegrees])
 
   return useMemo(() => {
     if (answer === null || answer.finishes.club !== club || answer.situation.hole.ref !== situation?.hole.ref)
       return null
+    if (answer.situation.ball !== situation.ball) return null
     if (headingDegrees === null) return null
-    return turned(answer.finishes, headingDegrees)
+    return turned(answer.finishes, headingDegrees, answer.situation.ball?.at ?? [0, 0])
   }, [answer, situation, club, headingDegrees])
 }
 
 /** Until a dragged aim's own finishes are there, the last ones turned about the ball stand in for a moment. */
-function turned(finishes: Finishes, headingDegrees: number): Finishes {
+function turned(finishes: Finishes, headingDegrees: number, [fromX, fromY]: Point): Finishes {
   const turn = ((headingDegrees - finishes.headingDegrees) * Math.PI) / 180
   if (Math.abs(turn) < 1e-6) return finishes
   const [sin, cos] = [Math.sin(turn), Math.cos(turn)]
-  const x = finishes.x.map((each, index) => each * cos + (finishes.y[index] ?? 0) * sin)
-  const y = finishes.y.map((each, index) => each * cos - (finishes.x[index] ?? 0) * sin)
+  const right = finishes.x.map((each) => each - fromX)
+  const on = finishes.y.map((each) => each - fromY)
+  const x = right.map((each, index) => fromX + each * cos + (on[index] ?? 0) * sin)
+  const y = on.map((each, index) => fromY + each * cos - (right[index] ?? 0) * sin)
   return { ...finishes, headingDegrees, x, y }
 }
 
@@ -155,7 +162,8 @@ function isOneStroke(older: Question, newer: Question): boolean {
     older.courseName === newer.courseName &&
     older.hole.ref === newer.hole.ref &&
     older.hole.teeName === newer.hole.teeName &&
-    older.player.name === newer.player.name
+    older.player.name === newer.player.name &&
+    (older.ball === null) === (newer.ball === null)
   )
 }
 

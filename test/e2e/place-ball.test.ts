@@ -1,0 +1,92 @@
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+
+/** The ball put anywhere in any lie, and planned on from there. Hole 3 plans quickly. */
+let desk: ServedDesk
+let page: Page
+
+beforeAll(async () => {
+  desk = await serveDesk()
+  page = desk.page
+  await page.goto(desk.address)
+  await page.getByLabel('Hole', { exact: true }).selectOption('3')
+  await planned()
+}, PATIENCE * 2)
+
+afterAll(() => desk?.close())
+
+async function planned(): Promise<void> {
+  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
+  await answered.or(page.getByRole('alert')).first().waitFor()
+  expect(await page.getByRole('alert').allTextContents()).toEqual([])
+}
+
+const where = async (): Promise<string> =>
+  (await page.locator('.ball-controls p').textContent())?.trim() ?? ''
+const left = async (): Promise<number> => Number(/(\d+) yd to the pin/.exec(await where())?.[1])
+const sentence = async (): Promise<string> => (await page.locator('.plan-sentence').textContent()) ?? ''
+
+async function dragBall(up: number): Promise<void> {
+  const box = (await page.locator('.handle-ball').boundingBox())!
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await page.mouse.move(x, y)
+  await page.mouse.down()
+  await page.mouse.move(x, y - up, { steps: 6 })
+  await page.mouse.up()
+}
+
+describe('the ball', () => {
+  it('lies on the markers until it is dragged; the plan is then from there', async () => {
+    expect(await where()).toMatch(/^On the markers, \d+ yd to the pin$/)
+    const before = [await left(), await sentence()]
+    await dragBall(120)
+    await planned()
+    expect(await where()).toMatch(/^From the \w+/)
+    expect(await left()).toBeLessThan(before[0] as number)
+    expect(await sentence()).not.toBe(before[1])
+    await page.keyboard.press('Control+z')
+    await planned()
+    expect(await where()).toMatch(/^On the markers/)
+    await expect.poll(sentence).toBe(before[1])
+  })
+
+  it('goes by steps and keys, and back to the tee', async () => {
+    const before = await left()
+    await page.getByRole('button', { name: 'Ball 5 yd further' }).click()
+    expect(before - (await left())).toBeCloseTo(5, 0)
+    await page.locator('.handle-ball').focus()
+    for (let key = 0; key < 3; key += 1) await page.keyboard.press('ArrowUp')
+    expect(before - (await left())).toBeCloseTo(8, 0)
+    await page.getByRole('button', { name: 'Back to the tee' }).click()
+    expect(await where()).toMatch(/^On the markers/)
+  })
+
+  it('lies as it is told: heavy grass costs more than the ground there', async () => {
+    await dragBall(100)
+    await planned()
+    const strokes = async (): Promise<number> =>
+      Number(/(\d\.\d+) strokes/.exec((await page.locator('.value').textContent()) ?? '')?.[1])
+    const before = await strokes()
+    await page.getByLabel('Lie', { exact: true }).selectOption('heavy')
+    await planned()
+    expect(await where()).toMatch(/^From the heavy grass/)
+    expect(await strokes()).toBeGreaterThan(before)
+  })
+
+  it('near the green shows the shot from the side', async () => {
+    await page.getByLabel('Lie', { exact: true }).selectOption('')
+    for (let step = 0; step < 60 && (await left()) > 25; step += 1)
+      await page.getByRole('button', { name: 'Ball 5 yd further' }).click()
+    await planned()
+    await page.getByRole('heading', { name: 'From the side' }).waitFor()
+    await page.locator('.side-view svg').waitFor()
+    expect(await page.getByRole('heading', { name: 'What flips it' }).count()).toBe(0)
+  })
+
+  it('has nothing that a screen reader or a large finger cannot use', async () => {
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    expect(desk.troubles).toEqual([])
+  })
+})
