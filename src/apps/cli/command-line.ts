@@ -1,4 +1,5 @@
 import { Command } from 'commander'
+import { bagCommand } from './bag-command.ts'
 import { checkCommand } from './check-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
@@ -152,6 +153,21 @@ export function commandLine(
     )
     .action(async (course, _own, command) =>
       done(await thumbCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('bag')
+    .description(
+      'what each club of a bag is for on a course, what it would cost to leave it out, and its gaps',
+    )
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .option('--hole <ref|all>', 'the hole (all unless given)', 'all')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
+    .action(async (course, _own, command) =>
+      done(await bagCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program

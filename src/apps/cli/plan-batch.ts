@@ -35,27 +35,25 @@ export async function* planBatch(
     }
   } catch (error) {
     if (!signal.aborted) throw error
-    for (const task of waiting)
-      yield unplannedRow(task, { code: STOPPED, message: 'Stopped before it was planned.', where: '' })
+    for (const task of waiting) yield { player: task.player, unplanned: unplannedHole(task, null) }
   }
+}
+
+/** A hole whose work failed by a defect of ours, or with `null` was stopped. */
+export function unplannedHole({ asked }: BatchTask, error: unknown): UnplannedHole {
+  const hole = asked.hole.ref
+  if (error === null) return { hole, code: STOPPED, message: 'Stopped before it was planned.', where: '' }
+  const said = error instanceof Error ? error.message : String(error)
+  return { hole, code: FAILED, message: `Marram itself failed: ${said}`, where: '' }
 }
 
 const STOPPED: FaultCode = 'MAR-WORK-001'
 const FAILED: FaultCode = 'MAR-WORK-002'
 
 function rowOf(task: BatchTask, settled: Settled<PlanAnswer>): BatchRow {
-  if ('error' in settled) {
-    const said = settled.error instanceof Error ? settled.error.message : String(settled.error)
-    return unplannedRow(task, { code: FAILED, message: `Marram itself failed: ${said}`, where: '' })
-  }
+  if ('error' in settled) return { player: task.player, unplanned: unplannedHole(task, settled.error) }
   const answer = settled.result
-  if ('fault' in answer) return unplannedRow(task, answer.fault)
+  if ('fault' in answer)
+    return { player: task.player, unplanned: { hole: task.asked.hole.ref, ...answer.fault } }
   return { player: task.player, planned: { ...task.asked, plan: answer.plan } }
-}
-
-function unplannedRow(
-  { asked, player }: BatchTask,
-  fault: { readonly code: string; readonly message: string; readonly where: string },
-): BatchRow {
-  return { player, unplanned: { hole: asked.hole.ref, ...fault } }
 }

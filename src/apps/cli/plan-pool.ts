@@ -1,11 +1,16 @@
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
 import { type TaskPool, taskPool } from '#outside/workers/task-pool.ts'
 import { threadLane } from '#outside/workers/thread-lane.ts'
-import { type PlanAnswer, planTask } from './plan-task.ts'
+import { clubUseTask, type PlanAnswer, planTask, type UseAnswer } from './plan-task.ts'
 
 /** Threads that answer questions about holes; 0 = this one. */
 export function planPool(size: number): TaskPool<PlanQuestion, PlanAnswer> {
   return taskPool({ size, spawn: () => threadLane({ entry, name: 'planTask' }), here: planTask })
+}
+
+/** Threads that answer what the clubs of a bag are for; 0 = this one. */
+export function clubUsePool(size: number): TaskPool<PlanQuestion, UseAnswer> {
+  return taskPool({ size, spawn: () => threadLane({ entry, name: 'clubUseTask' }), here: clubUseTask })
 }
 
 /** The module of {@link planTask}: beside this one in the sources, and beside the bundle. */

@@ -1,20 +1,34 @@
 import { Failure } from '#faults/failure.ts'
+import { clubUse, type HoleUse } from '#golf/strategy/club-use.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
 import { timedPlan } from './timed-plan.ts'
 
 /** A plan, or why there is none. */
-export type PlanAnswer =
-  | { readonly plan: Plan }
-  | { readonly fault: { readonly code: string; readonly message: string; readonly where: string } }
+export type PlanAnswer = { readonly plan: Plan } | Unanswered
+/** What the clubs of a bag are for on a hole, or why that cannot be said. */
+export type UseAnswer = { readonly use: HoleUse } | Unanswered
+
+interface Unanswered {
+  readonly fault: { readonly code: string; readonly message: string; readonly where: string }
+}
 
 /**
  * One task of a round or a batch, in a thread or here: a question in, an answer out, both plain records. This file is
  * bundled on its own, as the module that threads load. Throws only defects.
  */
 export function planTask(question: PlanQuestion): PlanAnswer {
+  return answered(() => ({ plan: timedPlan(question) }))
+}
+
+/** The same for the use of clubs. */
+export function clubUseTask(question: PlanQuestion): UseAnswer {
+  return answered(() => ({ use: clubUse(question) }))
+}
+
+function answered<Answer>(work: () => Answer): Answer | Unanswered {
   try {
-    return { plan: timedPlan(question) }
+    return work()
   } catch (error) {
     if (!(error instanceof Failure)) throw error
     const { code, message, where } = error

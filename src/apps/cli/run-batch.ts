@@ -1,10 +1,10 @@
-import { SingleBar } from 'cli-progress'
 import { type BatchQuestion, batchTasks } from './batch-tasks.ts'
 import type { Machine } from './machine.ts'
 import { type BatchRow, planBatch } from './plan-batch.ts'
 import type { PlanOptions } from './plan-options.ts'
 import { planPool } from './plan-pool.ts'
 import { printJson, printLines } from './print-answer.ts'
+import { progressBar } from './progress-bar.ts'
 import { roundPage, roundsPage } from './round-page.ts'
 import { roundDocument, roundLine, roundsOf } from './rounds.ts'
 import { whileInterruptible } from './while-interruptible.ts'
@@ -22,7 +22,7 @@ export async function runBatch(
   const batch = batchTasks(asked)
   const rows: BatchRow[] = []
   let hasFaults = false
-  const bar = progressBar(machine, options.quiet === true)
+  const bar = progressBar('plan', machine, options.quiet === true)
   const pool = planPool(Math.min(workers, batch.tasks.length))
   bar?.start(batch.tasks.length, 0)
   try {
@@ -44,14 +44,4 @@ export async function runBatch(
   else if (only !== undefined && others.length === 0) printLines(roundPage(only, asked.units), machine)
   else printLines(roundsPage(asked.course, rounds, asked.units), machine)
   return hasFaults ? 1 : 0
-}
-
-/** A bar on standard error, only where a person watches. */
-function progressBar(machine: Machine, isQuiet: boolean): SingleBar | null {
-  if (!machine.isWatched || isQuiet) return null
-  return new SingleBar({
-    format: 'plan {value} of {total} {bar}',
-    stream: process.stderr,
-    clearOnComplete: true,
-  })
 }

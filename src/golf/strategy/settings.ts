@@ -105,6 +105,8 @@ export const QUICK = {
   aboutPinDegrees: 10,
   strokeLineStepDegrees: 1,
 } as const
+/** A club that the plans of a round ask for less often than this is never the answer, strokes a round. Our assumption: once in twenty rounds. */
+export const SELDOM_STROKES = 0.05
 /** Bellman residual at which a hole counts as solved, strokes. */
 export const SOLVE_TOLERANCE = 1e-7
 
