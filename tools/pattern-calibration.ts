@@ -6,6 +6,7 @@ import { parseArgs } from 'node:util'
 import { calibrationPage } from './pattern-calibration/calibration-page.ts'
 import { calibrationTrials } from './pattern-calibration/calibration-trials.ts'
 import { chancesOfChange } from './pattern-calibration/change-trials.ts'
+import { lieTrials } from './pattern-calibration/lie-trials.ts'
 import { studyPlayers } from './pattern-calibration/study-players.ts'
 
 const { values } = parseArgs({ options: { players: { type: 'string', default: '500' } } })
@@ -22,11 +23,14 @@ const changes = chancesOfChange(
   { guesses, players: changing, before: 100, after: 60, seed: 50_000 },
   told(changing),
 )
+const ofLies = Math.ceil((2 * players) / 5)
+const lies = lieTrials({ guesses, players: ofLies, fairway: 40, shots: [3, 30], seed: 90_000 })
 writeFileSync(
   fileURLToPath(new URL('../docs/pattern-calibration.md', import.meta.url)),
   calibrationPage(
     trials,
     { players: changing, trials: changes },
+    { players: ofLies, trials: lies },
     `npm run pattern-calibration -- --players ${players}`,
   ),
 )

@@ -77,6 +77,28 @@ describe('marram pattern', () => {
     }
   })
 
+  it('says what a lie does to the shots from there, and writes it into the player file', () => {
+    const fromRough = Array.from(
+      { length: 30 },
+      (_, i) => `2026-05-0${1 + (i % 9)},7i,rough,${112 + ((i * 7) % 19) - 9},,${((i * 5) % 17) - 8},,`,
+    )
+    const both = file('both.csv', [HEADER, ...rows, ...fromRough].join('\n'))
+    const out = join(folder, 'rough.player.json')
+    const { document } = marramJson('pattern', player, '--shots', both, '--out', out)
+    const [rough] = document.lies
+    expect(rough).toMatchObject({ lie: 'rough', shots: 30 })
+    // The shots go 0.8 as far as those from the fairway; the assumed factor is nearer to 1.
+    expect(rough.carry.before).toBeGreaterThan(0.93)
+    expect(rough.carry.after).toBeLessThan(0.87)
+    expect(rough.carry.ninety[0]).toBeLessThan(rough.carry.after)
+    expect(marram('pattern', player, '--shots', both).out).toMatch(
+      /^ {2}rough +30 {2}95 → 8\d \(\d\d to \d\d\) /m,
+    )
+    const { lies } = (JSON.parse(readFileSync(out, 'utf8')) as Json).clubs[0]
+    expect(lies.rough.shots).toBeGreaterThan(25)
+    expect(marramJson('pattern', out, '--shots', both).status).toBe(0)
+  })
+
   it('draws the bag with its gaps', () => {
     const picture = join(folder, 'bag.svg')
     expect(marram('pattern', player, '--shots', shots, '--picture', picture).status).toBe(0)

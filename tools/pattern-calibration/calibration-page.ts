@@ -2,6 +2,8 @@ import type { Learned, Trial } from './calibration-trials.ts'
 import { changedCoverage, changeTable } from './change-table.ts'
 import type { ChangeTrial } from './change-trials.ts'
 import { type Coverage, coverageOf } from './coverage.ts'
+import { lieTable } from './lie-table.ts'
+import type { LieTrial } from './lie-trials.ts'
 
 const NAMES: Readonly<Record<Learned, string>> = {
   carry: 'stock carry',
@@ -18,6 +20,7 @@ const NAMES: Readonly<Record<Learned, string>> = {
 export function calibrationPage(
   trials: readonly Trial[],
   changes: { readonly players: number; readonly trials: readonly ChangeTrial[] },
+  lies: { readonly players: number; readonly trials: readonly LieTrial[] },
   command: string,
 ): string {
   const players = new Set(trials.map(({ player }) => player)).size
@@ -56,6 +59,13 @@ What was learned of the same numbers holds the truth after the change so often; 
 nobody knows beforehand which have changed:
 
 ${changedCoverage(changes.trials)}
+
+## Lies of one's own
+
+${lies.players} players whose own factors of the rough and of bunkers are drawn from what is assumed of them are learned from
+40 shots a club from the fairway and so many from the lie with each club that is used there. Asked are 50 and 90 again.
+
+${lieTable(lies.trials)}
 `
 }
 

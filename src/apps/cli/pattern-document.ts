@@ -1,5 +1,5 @@
 import { bagGaps } from '#golf/player/bag-gaps.ts'
-import type { LearnedClub, LearnedNumber } from '#golf/player/learn-player.ts'
+import type { LearnedClub, LearnedLie, LearnedNumber } from '#golf/player/learn-player.ts'
 import type { PatternAnswer } from './pattern-command.ts'
 
 /** `pattern/1`: what shots changed in a player, in SI, degrees and shares. */
@@ -21,6 +21,7 @@ export function patternDocument({ before, learned, bag, reading, faults, out }: 
     },
     added_clubs: bag.added,
     clubs: learned.clubs.map((club) => clubDocument(club)),
+    lies: learned.lies.map(lieDocument),
     season: learned.season,
     gaps: bagGaps(learned.player.clubs).map(({ club, next, gapMetres, verdict }) => ({
       club: club.name,
@@ -50,6 +51,11 @@ function clubDocument({ name, shots, weight, strays, numbers }: LearnedClub): ob
     mishit_carry_share: numberDocument(numbers.mishitCarry),
     mishit_carry_sd_share: numberDocument(numbers.mishitCarrySd),
   }
+}
+
+function lieDocument({ lie, shots, weight, factors }: LearnedLie): object {
+  const { carry, direction, distance, mishit } = factors
+  return { lie, shots, weight, carry, direction, distance, mishit }
 }
 
 function numberDocument({ before, after, half, ninety, chanceOfChange }: LearnedNumber): object {

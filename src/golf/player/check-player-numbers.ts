@@ -2,12 +2,13 @@ import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_KINDS, clubKind } from './club-names.ts'
 import { LIE_NAMES, seenLie } from './lie-names.ts'
 import { parseClubName } from './parse-club-name.ts'
-import type { LieFactors } from './player.ts'
-import type { ClubFile, PlayerFile, ShortGameNumber } from './player-file.ts'
+import { type ClubFile, LIE_FACTOR_RANGES, type PlayerFile, type ShortGameNumber } from './player-file.ts'
 import { fieldName, type PlayerFault } from './player-shape.ts'
 import { SAID_RANGES } from './said.ts'
 import { AGE_RANGE, MOST_CARRY_METRES, MOST_CLUBS, TYPED_HANDICAP_RANGE } from './settings.ts'
 import { MOST_POOR_SHARE, ROLL_PER_CARRY_RANGE } from './short-game-settings.ts'
+
+const MOST_SHOTS = 1_000_000
 
 /** What each number may be: least, most and the words for it. Bounds are our assumption: beyond them it is a slip of the pen. */
 const CLUB_RANGES: readonly (readonly [field: keyof ClubFile, least: number, most: number])[] = [
@@ -19,15 +20,9 @@ const CLUB_RANGES: readonly (readonly [field: keyof ClubFile, least: number, mos
   ['mishit_share', 0, 0.9],
   ['mishit_carry_share', 0.05, 1],
   ['mishit_carry_sd_share', 0, 0.6],
-  ['shots', 0, 1_000_000],
+  ['shots', 0, MOST_SHOTS],
 ]
-/** The same for a player's own factors by lie. */
-const LIE_FACTOR_RANGES: readonly (readonly [factor: keyof LieFactors, least: number, most: number])[] = [
-  ['carry', 0.1, 1.2],
-  ['direction', 0.5, 5],
-  ['distance', 0.5, 5],
-  ['mishit', 0, 10],
-]
+const SHOTS_RANGE = ['shots', 0, MOST_SHOTS] as const
 const SHORT_GAME_RANGES: readonly (readonly [number: ShortGameNumber, least: number, most: number])[] = [
   ['strokes_lost', -0.5, 4],
   ['carry_sd_share', 0.005, 0.6],
@@ -116,7 +111,7 @@ function clubFaults(club: ClubFile, index: number, clubs: readonly ClubFile[]): 
   }
   for (const [lie, said] of Object.entries(club.lies)) {
     if (typeof said === 'object')
-      for (const [factor, least, most] of LIE_FACTOR_RANGES)
+      for (const [factor, least, most] of [...LIE_FACTOR_RANGES, SHOTS_RANGE])
         range(faults, `${at('lies')}.${lie}.${factor}`, said[factor], least, most)
     if (seenLie(lie) !== null) continue
     const meant = nearestWord(lie, LIE_NAMES)

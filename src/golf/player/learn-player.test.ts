@@ -189,15 +189,19 @@ describe('learnPlayer', () => {
     expect(after.strays).toBeLessThan(2.3)
   })
 
-  it('divides out what the lie did: shots from the rough tell the stock carry', () => {
+  it('divides out what the lie did: shots from the rough beside others tell the stock carry', () => {
     const factor = lieEffect('rough', '6-iron', guess).carry
-    const fromRough = shots.map((shot) => ({
-      ...shot,
-      lie: 'rough' as const,
-      carryMetres: shot.carryMetres! * factor,
-      totalMetres: shot.totalMetres! - shot.carryMetres! * (1 - factor),
-      offlineMetres: shot.offlineMetres! * factor,
-    }))
+    const fromRough = shots.map((shot, index) =>
+      shot.club !== '6-iron' || index % 2 === 0
+        ? shot
+        : {
+            ...shot,
+            lie: 'rough' as const,
+            carryMetres: shot.carryMetres! * factor,
+            totalMetres: shot.totalMetres! - shot.carryMetres! * (1 - factor),
+            offlineMetres: shot.offlineMetres! * factor,
+          },
+    )
     const iron = (records: readonly ShotRecord[]): number =>
       learnPlayer(guess, records).clubs[1]!.numbers.carry.after
     expect(factor).toBeLessThan(0.95)

@@ -1,4 +1,6 @@
+import { learnedLies, liesLearned } from './learn/learned-lies.ts'
 import { isKnown, LEARNED, type Learned, numberOf } from './learn/learned-numbers.ts'
+import type { LearnedLieName, LieNumber } from './learn/lie-of-shots.ts'
 import { type ClubObservations, observe, type Unused } from './learn/observations.ts'
 import { AT, patternPrior, SAMPLED } from './learn/pattern-prior.ts'
 import { samplePosterior } from './learn/sample-posterior.ts'
@@ -35,11 +37,34 @@ export interface LearnedClub {
   readonly numbers: Readonly<Record<Learned, LearnedNumber>>
 }
 
+/** A factor of a lie before and after the shots; `before` is the mean over the shots from there, since clubs differ. */
+interface LearnedFactor {
+  readonly before: number
+  readonly after: number
+  /** Ends of the middle 50 % and 90 % of what it may be. */
+  readonly half: readonly [number, number]
+  readonly ninety: readonly [number, number]
+}
+
+/** What shots say of a lie in this player's hands, all clubs together. */
+export interface LearnedLie {
+  readonly lie: LearnedLieName
+  /** Shots from there, and what they count for by now. */
+  readonly shots: number
+  readonly weight: number
+  /** Factors on carry, on the spreads of direction and of carry (`distance`), and on the mishit share. */
+  readonly factors: Readonly<Record<LieNumber, LearnedFactor>>
+  /** How many times what was assumed each factor is: the same for all clubs. */
+  readonly times: Readonly<Record<LieNumber, number>>
+}
+
 export interface LearnedPlayer {
   /** The player with what was learned in place of what was guessed; `shots` count what shots are worth by now. */
   readonly player: Player
   /** In the order of the player's clubs. */
   readonly clubs: readonly LearnedClub[]
+  /** What the shots say of lies other than the reference lie, where there are any. */
+  readonly lies: readonly LearnedLie[]
   /** How much further the ball carries when the north is warmest, a share of the carry; `null` when the shots do not tell. */
   readonly season: { readonly share: number; readonly sd: number } | null
   /** Shots that were left out, by their place in the list: of a club the player does not have, or without a distance. */
@@ -48,8 +73,8 @@ export interface LearnedPlayer {
 
 /**
  * Learns a player's pattern from shots: the posterior of every club's carry, run, spreads, sides and mishits, all clubs
- * together, from what was assumed of the player before. Old shots count less, strays hardly at all, and a lie's effects
- * are divided out. A left-hander is learned in a mirror, so that mirrored shots give the mirrored player. The model and
+ * together, from what was assumed of the player before. Old shots count less, strays hardly at all; a lie's effects
+ * are divided out, and what is this player's own of them is learned with the rest. A left-hander is learned in a mirror, so that mirrored shots give the mirrored player. The model and
  * its sources stand in docs/method.md.
  */
 export function learnPlayer(
@@ -107,15 +132,20 @@ function learnRightHanded(
   })
   const mean = draws.swings.reduce((sum, one) => sum + one, 0) / draws.swings.length
   const sd = Math.sqrt(draws.swings.reduce((sum, one) => sum + (one - mean) ** 2, 0) / draws.swings.length)
+  const lies = learnedLies(draws, observed.clubs)
   const learned = {
     ...player,
-    clubs: player.clubs.map((club, index) => learnedClub(club, clubs[index] as LearnedClub, player.guesses)),
+    clubs: player.clubs.map((club, index) => ({
+      ...learnedClub(club, clubs[index] as LearnedClub, player.guesses),
+      lies: liesLearned(club, player, lies, observed.clubs[index] as ClubObservations),
+    })),
     guesses: learnedGuesses(player, observed.clubs, clubs),
   }
   return {
     // Without a shot nothing is learned: the draws' own noise moves no number.
     player: clubs.some((club) => club.shots > 0) ? learned : player,
     clubs,
+    lies,
     season: observed.hasSeasons ? { share: mean, sd } : null,
     unused: observed.unused,
   }

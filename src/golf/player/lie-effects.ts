@@ -51,7 +51,7 @@ export function lieEffect(
   const ours = isLow ? known : { ...known, carry: known.carry * (rule.fullSwing ?? 1) }
   const isRoom = !(isLow && NO_LOW_SHOTS.has(lie))
   return {
-    ...withOwnFactors(ours, stock, lie, name, kind.loftDegrees),
+    ...withOwnFactors(ours, stock, lie, name, kind.loftDegrees, detail.rough ?? 'normal'),
     allowed: isRoom && (isUsed ?? (isUsual(rule, kind) || isLastResort(rule, kind, player))),
   }
 }
@@ -132,8 +132,8 @@ function effectOf(numbers: LieNumbers, club: Club): Effect {
 }
 
 /**
- * The player's own factors in place of ours. What they say of a lie as a whole holds for a ball seen in it by the
- * proportion that ours have to each other.
+ * The player's own factors in place of ours. What they say of a lie as a whole holds for a ball seen in it, and for short
+ * and long rough, by the proportion that ours have to each other.
  */
 function withOwnFactors(
   ours: Effect,
@@ -141,13 +141,18 @@ function withOwnFactors(
   lie: Lie,
   name: ReturnType<typeof lieName>,
   loftDegrees: number,
+  rough: keyof typeof SITTING_DOWN_SHARE,
 ): Effect {
   const seen = club.lies[name]
   const whole = club.lies[lie]
-  if (typeof seen === 'object') return { ...ours, ...seen }
+  const isOfThisDay = name !== 'rough' || rough === 'normal'
+  if (typeof seen === 'object' && isOfThisDay) {
+    const { shots: _, ...factors } = seen
+    return { ...ours, ...factors }
+  }
   if (typeof whole !== 'object') return ours
   const usual = oursFor(lie, club, loftDegrees, 'normal')
-  const scaled = (factor: keyof LieFactors): number => {
+  const scaled = (factor: Exclude<keyof LieFactors, 'shots'>): number => {
     const own = whole[factor]
     return own === undefined ? ours[factor] : (own * ours[factor]) / usual[factor]
   }

@@ -1,4 +1,4 @@
-import type { ClubLies } from './player.ts'
+import type { ClubLies, LieFactors } from './player.ts'
 import type { Said } from './said.ts'
 
 /** `player/1` as written: only what the person typed or what was learned; every other number is absent. */
@@ -49,6 +49,18 @@ export const CLUB_NUMBERS = [
   'mishit_carry_sd_share',
 ] as const
 export type ClubNumber = (typeof CLUB_NUMBERS)[number]
+
+/** What a player's own factors of a lie may be, least and most: beyond them it is a slip of the pen (our assumption). */
+export const LIE_FACTOR_RANGES: readonly (readonly [
+  factor: Exclude<keyof LieFactors, 'shots'>,
+  least: number,
+  most: number,
+])[] = [
+  ['carry', 0.1, 1.2],
+  ['direction', 0.5, 5],
+  ['distance', 0.5, 5],
+  ['mishit', 0, 10],
+]
 
 /** The single numbers of the short game that the prior can fill, by their names in the file. */
 export const SHORT_GAME_NUMBERS = [

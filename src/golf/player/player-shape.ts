@@ -52,7 +52,7 @@ export function fieldName(path: readonly PropertyKey[]): string {
 
 const number = z.number().optional()
 const marks = { guess: z.boolean().optional() }
-const lieShape = { carry: number, direction: number, distance: number, mishit: number }
+const lieShape = { carry: number, direction: number, distance: number, mishit: number, shots: number }
 const clubShape = {
   name: z.string(),
   carry_m: number,

@@ -81,6 +81,8 @@ export interface LieFactors {
   readonly direction?: number
   readonly distance?: number
   readonly mishit?: number
+  /** Shots from this lie, with all clubs, that the factors were learned from. */
+  readonly shots?: number
 }
 
 /** By name of the lie: whether the club is used from it, or the player's own factors, which say that it is. */

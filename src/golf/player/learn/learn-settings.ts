@@ -41,3 +41,20 @@ export const CHANGE_SIZE = {
 } as const
 /** Share of numbers that really change, before the shots are looked at. Our assumption. */
 export const CHANCE_OF_CHANGE = 0.25
+
+/**
+ * How far a player's own factors of a lie are from the assumed ones, common to all clubs: standard deviation of the
+ * logarithm. Our assumption: grass takes carry from a slow swing twice as it does from a fast one, and the more the lie
+ * takes the less is known of it; lies differ in what they add to a spread by a sixth, in mishits by a fourth.
+ */
+export const LIE_DOUBT = {
+  carry: { 'first-cut': 0.02, rough: 0.04, heavy: 0.1, bunker: 0.06 },
+  direction: 0.15,
+  distance: 0.15,
+  mishit: 0.25,
+} as const
+/**
+ * What one shot from a lie tells of its factors: 1 / variance of the logarithm. Three in four are good strikes of a
+ * spread of carry of about 15 % there; a good strike tells 2 of a spread (as everywhere), one in four mishits.
+ */
+export const LIE_SHOT_TELLS = { carry: 33, direction: 2, distance: 1.5, mishit: 0.3 } as const

@@ -4,6 +4,7 @@ import type { Club, Lie, Player } from '../player.ts'
 import { RUN_NOISE } from '../settings.ts'
 import type { ShotRecord } from '../shot-record.ts'
 import { LEAST_SEASON_SPREAD, MISHIT_RUN_FACTOR } from './learn-settings.ts'
+import { LEARNED_LIES, type LieOfShots } from './lie-of-shots.ts'
 import { dayNumber, recencyWeight, seasonWave } from './season.ts'
 
 /** Shots as the model of a strike sees them, one column a fact, with what the lie did divided out; NaN where unknown. */
@@ -25,14 +26,6 @@ export interface ShotColumns {
   readonly lie: Uint8Array
   /** What the player says: 1 good, 2 mishit, 0 nothing. */
   readonly said: Uint8Array
-}
-
-/** What a lie does to the pattern: factors on carry, both spreads and the mishit share. */
-export interface LieOfShots {
-  readonly carry: number
-  readonly direction: number
-  readonly distance: number
-  readonly mishit: number
 }
 
 /** All shots with one club. */
@@ -125,12 +118,18 @@ function clubObservations({ club, lies, shots }: Basket): ClubObservations {
 function lieNumber(basket: Basket, lie: Lie | null, player: Player): number {
   const known = basket.numbers.get(lie)
   if (known !== undefined) return known
-  basket.lies.push(lie === null ? REFERENCE : lieEffect(lie, basket.club.name, player))
+  basket.lies.push(lie === null ? REFERENCE : lieOfShots(lie, basket.club.name, player))
   basket.numbers.set(lie, basket.lies.length - 1)
   return basket.lies.length - 1
 }
 
-const REFERENCE: LieOfShots = { carry: 1, direction: 1, distance: 1, mishit: 1 }
+const REFERENCE: LieOfShots = { carry: 1, direction: 1, distance: 1, mishit: 1, place: -1 }
+
+function lieOfShots(lie: Lie, club: string, player: Player): LieOfShots {
+  const { carry, direction, distance, mishit } = lieEffect(lie, club, player)
+  const place = (LEARNED_LIES as readonly Lie[]).indexOf(lie)
+  return { carry, direction, distance, mishit, place }
+}
 
 /** Distances and direction of a shot as from the reference lie; `null` when it has no distance. */
 function measured(

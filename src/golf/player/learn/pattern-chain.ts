@@ -4,6 +4,8 @@ import { type SharedNormal, sharedNormal } from '#numbers/statistics/shared-norm
 import { sliceSample } from '#numbers/statistics/slice-sample.ts'
 import { chanceOfChange } from './chance-of-change.ts'
 import { SEASON_SD_SHARE } from './learn-settings.ts'
+import { LieChain } from './lie-chain.ts'
+import type { LieEffects } from './lie-of-shots.ts'
 import type { ClubObservations } from './observations.ts'
 import {
   carryLikelihood,
@@ -37,6 +39,7 @@ export class PatternChain {
   readonly sums: readonly StrikeSums[]
   swing = 0
   runFamily: SharedNormal = sharedNormal([])
+  readonly lies: LieChain
   readonly #input: ChainInput
   readonly #uniform: () => number
   readonly #factors = new Float64Array(FACTOR_COUNT)
@@ -50,6 +53,7 @@ export class PatternChain {
   constructor(input: ChainInput) {
     const { prior, observations } = input
     this.#input = input
+    this.lies = new LieChain(observations, prior.lies)
     this.#uniform = seededGenerator(input.seed)
     this.numbers = prior.centre.slice()
     this.runs = Float64Array.from(prior.run, ({ metres }) => metres)
@@ -72,6 +76,7 @@ export class PatternChain {
       this.#moveFactor(factor)
       this.#refitFactor(factor)
     }
+    this.lies.draw(this.sums, this.numbers, this.swing, this.#input.shares, this.#uniform)
   }
 
   #normal(): number {
@@ -92,7 +97,13 @@ export class PatternChain {
         firstCarry: prior.carry[index] as number,
         strayFactor: isTrusted ? 0 : 1,
       } as const
-      shareOutInto(this.sums[index] as StrikeSums, club, pattern, this.#uniform)
+      shareOutInto(
+        this.sums[index] as StrikeSums,
+        club,
+        this.lies.effects[index] as readonly LieEffects[],
+        pattern,
+        this.#uniform,
+      )
     })
   }
 
@@ -167,7 +178,7 @@ export class PatternChain {
     if (place === AT.directionSd || place === AT.side)
       return directionLikelihood(sums, numbers, at, this.#input.shares[club] as SideShares)
     if (place === AT.mishit)
-      return mishitLikelihood(sums, numbers, at, (this.#input.observations[club] as ClubObservations).lies)
+      return mishitLikelihood(sums, numbers, at, this.lies.effects[club] as readonly LieEffects[])
     return carryLikelihood(sums, numbers, at, this.swing)
   }
 

@@ -1,6 +1,6 @@
-import type { LieOfShots } from './observations.ts'
+import type { LieEffects } from './lie-of-shots.ts'
 import { AT } from './pattern-prior.ts'
-import { type StrikeSums, squaresAbout } from './strike-sums.ts'
+import { type StrikeSums, type Strikes, squaresAbout } from './strike-sums.ts'
 
 /** The left and right shares as the file has them, which the learned proportion multiplies and divides. */
 export interface SideShares {
@@ -48,18 +48,20 @@ export function mishitLikelihood(
   sums: StrikeSums,
   numbers: Float64Array,
   at: number,
-  lies: readonly LieOfShots[],
+  effects: readonly LieEffects[],
 ): number {
   const share = 1 / (1 + Math.exp(-(numbers[at + AT.mishit] as number)))
   let sum = 0
-  for (let lie = 0; lie < lies.length; lie++) {
-    const good = sums.goodByLie[lie] as number
-    const mishit = sums.mishitByLie[lie] as number
-    if (good + mishit === 0) continue
-    const here = mishitFrom(share, (lies[lie] as LieOfShots).mishit)
-    sum += good * Math.log(1 - here) + mishit * Math.log(here)
-  }
+  for (let lie = 0; lie < effects.length; lie++)
+    sum += mishitsOfLie(sums.lies[lie] as Strikes, share, (effects[lie] as LieEffects).mishit)
   return sum
+}
+
+/** The same from one lie: `share` as from the reference lie, `factor` what the lie makes of it. */
+export function mishitsOfLie({ good, mishit }: Strikes, share: number, factor: number): number {
+  if (good.count + mishit.count === 0) return 0
+  const here = mishitFrom(share, factor)
+  return good.count * Math.log(1 - here) + mishit.count * Math.log(here)
 }
 
 /** Share mishit from a lie, as a plan has it. */

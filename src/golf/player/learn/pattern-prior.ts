@@ -4,6 +4,7 @@ import type { Club, Player } from '../player.ts'
 import { type Doubt, LEAST_KNOWN_SHARE, MISHIT_SPREAD_CORRELATION } from '../settings.ts'
 import { CHANGE_SIZE } from './learn-settings.ts'
 import { isKnown, type Learned } from './learned-numbers.ts'
+import { lieDoubts } from './lie-doubts.ts'
 
 /** The numbers of a club that are learned by sampling, each on a scale on which its doubt is normal. */
 export const SAMPLED = [
@@ -51,6 +52,8 @@ export interface PatternPrior {
   readonly own: Float64Array
   /** The own part's standard deviation where the number has really changed since it was known; 0 where it was a guess. */
   readonly changedOwn: Float64Array
+  /** Doubt about the factors of each learned lie, as `LieChain` has them. */
+  readonly lies: Float64Array
   /** Stock carry of each club as it was thought to be, metres. */
   readonly carry: readonly number[]
   /** Stock run of each club, metres, and its doubt as a share of it; plainly normal. */
@@ -90,7 +93,7 @@ export function patternPrior(player: Player): PatternPrior {
     }
   })
   const carry = player.clubs.map(({ carryMetres }) => carryMetres)
-  return { clubs: player.clubs.length, centre, shared, own, changedOwn, carry, run }
+  return { clubs: player.clubs.length, centre, shared, own, changedOwn, lies: lieDoubts(player), carry, run }
 }
 
 /** The stated number is the mean of what it may be. */

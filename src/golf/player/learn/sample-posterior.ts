@@ -13,6 +13,8 @@ export interface PosteriorDraws {
   readonly runChanges: Float64Array
   /** Mean and spread of each run, averaged over their closed forms: exact where nothing else is unknown. */
   readonly runMoments: readonly { readonly mean: number; readonly sd: number }[]
+  /** A row for each draw: the player's own factors of lies, logarithms over what was assumed, as `LieChain` has them. */
+  readonly lies: readonly Float64Array[]
   readonly swings: Float64Array
   /** Mean number of shots of each club that were taken for strays. */
   readonly strays: readonly number[]
@@ -23,7 +25,7 @@ export interface PosteriorDraws {
  * and strays, then every number is drawn given those sums (slice sampling), the factors that clubs share both with the
  * clubs' own parts held and with the numbers held (Yu & Meng, Journal of Computational and Graphical Statistics 20
  * (2011) 531–570), whether a known number has really changed from its club's own part (George & McCulloch, Journal of the
- * American Statistical Association 88 (1993) 881–889), runs and season in closed form. The same seed gives the same draws.
+ * American Statistical Association 88 (1993) 881–889), runs and season in closed form, then the lies' factors. The same seed gives the same draws.
  */
 export function samplePosterior(input: ChainInput): PosteriorDraws {
   const { prior, observations } = input
@@ -37,6 +39,7 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
   const runs: Float64Array[] = []
   const changes = new Float64Array(prior.centre.length)
   const runChanges = new Float64Array(prior.clubs)
+  const lies: Float64Array[] = []
   const swings = new Float64Array(kept)
   const moments = Array.from({ length: prior.clubs }, () => ({ mean: 0, square: 0, variance: 0 }))
   const strays = new Array<number>(prior.clubs).fill(0)
@@ -46,6 +49,7 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
     runs.push(chain.runs.slice())
     addInto(changes, chain.changes, kept)
     addInto(runChanges, chain.runChanges, kept)
+    lies.push(chain.lies.factors.slice())
     swings[draw] = chain.swing
     chain.runFamily.members.forEach(({ mean, sd }, club) => {
       const sum = moments[club] as (typeof moments)[number]
@@ -65,6 +69,7 @@ export function samplePosterior(input: ChainInput): PosteriorDraws {
       mean,
       sd: Math.sqrt(variance + Math.max(0, square - mean ** 2)),
     })),
+    lies,
     swings,
     strays,
   }

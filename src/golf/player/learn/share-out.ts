@@ -1,10 +1,11 @@
 import { normalCdf, normalQuantile } from '#numbers/statistics/normal.ts'
 import { MISHIT_DIRECTION_FACTOR } from '../settings.ts'
 import { STRAY, STRAY_RUN, TOPPED_CARRY_SHARE } from './learn-settings.ts'
-import type { ClubObservations, LieOfShots } from './observations.ts'
+import type { LieEffects } from './lie-of-shots.ts'
+import type { ClubObservations } from './observations.ts'
 import { mishitFrom, type SideShares } from './pattern-likelihood.ts'
 import { AT } from './pattern-prior.ts'
-import { addCarry, clearStrikes, type StrikeSums } from './strike-sums.ts'
+import { addCarry, addLies, clearStrikes, type StrikeSums, type Strikes } from './strike-sums.ts'
 
 /** What is held of a club while its shots are shared out. */
 export interface ClubPattern {
@@ -27,7 +28,8 @@ export interface ClubPattern {
  */
 export function shareOutInto(
   sums: StrikeSums,
-  { lies, shots, runSd, mishitRunSd }: ClubObservations,
+  { shots, runSd, mishitRunSd }: ClubObservations,
+  effects: readonly LieEffects[],
   pattern: ClubPattern,
   uniform: () => number,
 ): void {
@@ -50,17 +52,18 @@ export function shareOutInto(
   const spread = directionSd * (left + right)
   for (let k = 0; k < shots.count; k++) {
     const lieOfShot = shots.lie[k] as number
-    const lie = lies[lieOfShot] as LieOfShots
+    const lie = effects[lieOfShot] as LieEffects
     const season = shots.season[k] as number
     const weight = shots.weight[k] as number
     const said = shots.said[k] as number
-    const written = shots.carry[k] as number
+    const written = (shots.carry[k] as number) / lie.own
     const direction = shots.direction[k] as number
     const run = shots.run[k] as number
     const goodMean = carry * (1 + swing * season)
     const goodSd = carrySd * lie.distance
     const mishitMean = carry * (mishitCarry + swing * season)
-    const isTopped = written < topped
+    const toppedHere = topped / lie.own
+    const isTopped = written < toppedHere
     const isTotal = Number.isNaN(written)
     const mishit = mishitFrom(mishitShare, lie.mishit)
 
@@ -70,7 +73,7 @@ export function shareOutInto(
     // Exponents of the carry's and the direction's normal curves are added before they are raised.
     let goodExponent = 0
     let poorExponent = 0
-    if (isTopped) poor *= normalCdf((topped - mishitMean) / mishitSd)
+    if (isTopped) poor *= normalCdf((toppedHere - mishitMean) / mishitSd)
     else {
       // Where only the total is known, carry and run both err.
       const seen = isTotal ? ((shots.total[k] as number) - pattern.run) / lie.carry : written
@@ -81,10 +84,9 @@ export function shareOutInto(
       good /= goodCarrySd * ROOT_TWO_PI
       poor /= poorCarrySd * ROOT_TWO_PI
     }
-    let squared = 0
     const hasDirection = !Number.isNaN(direction)
     if (hasDirection) {
-      squared = (direction / lie.direction) ** 2
+      const squared = (direction / lie.direction) ** 2
       const deviate = squared / (directionSd * (direction < 0 ? left : right)) ** 2
       const height = TWO_OVER_ROOT_TWO_PI / (spread * lie.direction)
       goodExponent += deviate
@@ -123,23 +125,23 @@ export function shareOutInto(
       ran = runUnder(shots.total[k] as number, { mean, sd }, { mean: pattern.run, sd: ownRunSd }, uniform())
       carried = ((shots.total[k] as number) - ran) / lie.carry
     } else if (isTopped) {
-      const below = normalCdf((topped - mishitMean) / mishitSd)
+      const below = normalCdf((toppedHere - mishitMean) / mishitSd)
       carried = mishitMean + mishitSd * normalQuantile(inside(uniform() * below))
     }
-    addCarry(isGood ? sums.good : sums.mishit, carried, season, weight, isGood ? lie.distance : 1)
+    const ofLie = sums.lies[lieOfShot] as Strikes
+    addCarry(isGood ? ofLie.good : ofLie.mishit, carried * lie.own, season, weight)
     if (hasDirection) {
-      const scaled = weight * (isGood ? squared : squared / MISHIT_WIDE)
-      sums.directions += weight
-      if (direction < 0) sums.left += scaled
-      else sums.right += scaled
+      const scaled = weight * (isGood ? direction ** 2 : direction ** 2 / MISHIT_WIDE)
+      ofLie.directions += weight
+      if (direction < 0) ofLie.left += scaled
+      else ofLie.right += scaled
     }
-    const byLie = isGood ? sums.goodByLie : sums.mishitByLie
-    byLie[lieOfShot] = (byLie[lieOfShot] as number) + weight
     if (isPlainRun || isTotal) {
       sums.runPrecision += weight / ownRunSd ** 2
       sums.runSum += (weight * ran) / ownRunSd ** 2
     }
   }
+  addLies(sums, effects)
 }
 
 const SAID_GOOD = 1
