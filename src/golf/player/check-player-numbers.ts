@@ -59,6 +59,8 @@ export function checkPlayerNumbers(file: PlayerFile): readonly PlayerFault[] {
   faults.push(...shortGameFaults(file.shortGame))
   range(faults, 'putting.direction_sd_deg', file.putting.direction_sd_deg, 0.05, 20)
   range(faults, 'putting.distance_sd_share', file.putting.distance_sd_share, 0.001, 0.6)
+  range(faults, 'putting.shots', file.putting.shots, 0, MOST_SHOTS)
+  range(faults, 'shortGame.shots', file.shortGame.shots, 0, MOST_SHOTS)
   return faults
 }
 

@@ -124,6 +124,7 @@ function completeShortGame(
     carrySdShare: fill('carry_sd_share', spread.carrySdShare),
     directionSdDegrees: fill('direction_sd_deg', spread.directionSdDegrees),
     poorShare: fill('poor_share', spread.poorShare),
+    ...(written.shots === undefined ? {} : { shots: written.shots }),
     rollPerCarry: Object.fromEntries(
       kinds.filter(isChipped).map(({ name, loftDegrees }) => {
         const path = `shortGame.roll_per_carry.${name}`
@@ -151,6 +152,7 @@ function completePutting(file: PlayerFile, handicapIndex: number, guesses: Set<s
       prior.distanceSdShare,
       guesses,
     ),
+    ...(file.putting.shots === undefined ? {} : { shots: file.putting.shots }),
   }
 }
 

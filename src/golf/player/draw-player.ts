@@ -2,6 +2,7 @@ import { logOdds, shareOfLogOdds } from '#numbers/statistics/log-odds.ts'
 import { normalQuantile } from '#numbers/statistics/normal.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { type ClubDoubts, clubDoubts } from './club-doubts.ts'
+import { puttingDoubt, strokesLostDoubt } from './near-green-doubt.ts'
 import { NEAR_GREEN_DOUBT } from './near-green-settings.ts'
 import type { Club, Player } from './player.ts'
 import { type Doubt, MISHIT_SPREAD_CORRELATION } from './settings.ts'
@@ -62,11 +63,10 @@ function drawClub(club: Club, doubts: ClubDoubts, shared: SharedFactors, normal:
 
 /** Putting of three levels only, with the mean and variance of the normal: so that all draws share three tables. */
 function drawPutting(player: Player, level: number): Player['putting'] {
-  const doubt = (number: string): number =>
-    NEAR_GREEN_DOUBT[player.guesses.has(`putting.${number}`) ? 'guess' : 'typed'].spread
+  const { directionSdDegrees, distanceSdShare } = player.putting
   return {
-    directionSdDegrees: player.putting.directionSdDegrees * Math.exp(doubt('direction_sd_deg') * level),
-    distanceSdShare: player.putting.distanceSdShare * Math.exp(doubt('distance_sd_share') * level),
+    directionSdDegrees: directionSdDegrees * Math.exp(puttingDoubt(player, 'direction_sd_deg') * level),
+    distanceSdShare: distanceSdShare * Math.exp(puttingDoubt(player, 'distance_sd_share') * level),
   }
 }
 
@@ -75,7 +75,7 @@ function drawShortGame(player: Player, level: number, normal: () => number): Pla
   const { shortGame, guesses } = player
   const doubtOf = (number: string): (typeof NEAR_GREEN_DOUBT)['guess' | 'typed'] =>
     NEAR_GREEN_DOUBT[guesses.has(`shortGame.${number}`) ? 'guess' : 'typed']
-  const doubt = doubtOf('strokes_lost')
+  const doubt = strokesLostDoubt(player)
   const strokesLost = shortGame.strokesLost * Math.exp(doubt.share * level) + doubt.strokes * level
   const typed = (number: string, value: number | undefined): number | undefined =>
     value === undefined || guesses.has(`shortGame.${number}`)

@@ -22,6 +22,7 @@ export function encodePlayer(player: Player): string {
     putting: {
       direction_sd_deg: putting.directionSdDegrees,
       distance_sd_share: putting.distanceSdShare,
+      ...(putting.shots === undefined ? {} : { shots: putting.shots }),
       ...marks('putting', ['direction_sd_deg', 'distance_sd_share'], player.guesses),
     },
   }
@@ -38,6 +39,7 @@ function shortGameDocument(shortGame: ShortGame, guesses: ReadonlySet<string>): 
   const ladder = shortGame.rollPerCarry ?? {}
   return {
     ...numbers,
+    ...(shortGame.shots === undefined ? {} : { shots: shortGame.shots }),
     ...(shortGame.rollPerCarry === undefined ? {} : { roll_per_carry: ladder }),
     ...marks(
       'shortGame',

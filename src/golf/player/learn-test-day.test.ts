@@ -3,13 +3,18 @@ import { normalQuantile } from '#numbers/statistics/normal.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { completePlayer } from './complete-player.ts'
 import { learnTestDay } from './learn-test-day.ts'
-import { READING_DIRECTION_SD_DEGREES, READING_DISTANCE_SD_SHARE } from './near-green-settings.ts'
+import {
+  READING_DIRECTION_SD_DEGREES,
+  READING_DISTANCE_SD_SHARE,
+  TEST_BALL_TELLS,
+} from './near-green-settings.ts'
 import { parsePlayer } from './parse-player.ts'
 import type { Player } from './player.ts'
 import { puttOutcomes } from './putt-outcomes.ts'
 import { puttingValues } from './putting-values.ts'
 import { shortGameValue } from './short-game-values.ts'
-import { PUTTING_PRIOR_SD } from './test-day/test-day-settings.ts'
+import { fitPuttingTest } from './test-day/fit-putting-test.ts'
+import { PUTTING_PRIOR_SD, SHORT_PRIOR_SD } from './test-day/test-day-settings.ts'
 import type { Leave, StationResult } from './test-day-results.ts'
 import { STATIONS, type Station } from './test-day-stations.ts'
 
@@ -127,6 +132,32 @@ describe('a test day', () => {
     expect(covered.direction / days).toBeGreaterThan(0.78)
     expect(covered.distance / days).toBeGreaterThan(0.78)
     expect(covered.lost / days).toBeGreaterThan(0.78)
+  })
+
+  it('tells as much as a plan takes a test day to tell, and counts its balls', () => {
+    const before = golfer(15)
+    const next = seededGenerator(22)
+    const days = 6
+    let [putting, short] = [0, 0]
+    for (let day = 0; day < days; day++) {
+      const stations = played(before, next)
+      const logs = fitPuttingTest(before, stations).map(({ putting: one, chance }) => ({
+        at: Math.log(one.directionSdDegrees),
+        chance,
+      }))
+      const mean = logs.reduce((sum, { at, chance }) => sum + chance * at, 0)
+      putting += Math.sqrt(logs.reduce((sum, { at, chance }) => sum + chance * (at - mean) ** 2, 0)) / days
+      const { strokesLost, player } = learnTestDay(before, { stations })
+      short += (strokesLost.ninety[1] - strokesLost.ninety[0]) / 2 / normalQuantile(0.95) / days
+      expect([player.putting.shots, player.shortGame.shots]).toEqual([42, 28])
+      const twice = learnTestDay(player, { stations }).player
+      expect([twice.putting.shots, twice.shortGame.shots]).toEqual([84, 56])
+    }
+    const left = (prior: number, information: number): number => 1 / Math.sqrt(1 / prior ** 2 + information)
+    const priorShort = Math.hypot(SHORT_PRIOR_SD.share * before.shortGame.strokesLost, SHORT_PRIOR_SD.strokes)
+    // Within a tenth: what was measured over three levels, rounded.
+    expect(Math.abs(putting / left(PUTTING_PRIOR_SD, 42 * TEST_BALL_TELLS.puttSpread) - 1)).toBeLessThan(0.1)
+    expect(Math.abs(short / left(priorShort, 28 * TEST_BALL_TELLS.strokesLost) - 1)).toBeLessThan(0.1)
   })
 
   it('moves towards what was played, less the fewer the balls, and keeps what was not tested', () => {

@@ -35,7 +35,7 @@ const LOW = 0.05
 export function learnTestDay(player: Player, { stations }: TestDayResults): LearnedTestDay {
   const putts = stations.reduce((sum, { station, balls }) => sum + (station.kind === 'putt' ? balls : 0), 0)
   const fitted = fitPuttingTest(player, stations)
-  const tested = (number: keyof Putting): TestedNumber => {
+  const tested = (number: Exclude<keyof Putting, 'shots'>): TestedNumber => {
     const values = Float64Array.from(fitted, ({ putting }) => putting[number])
     const chances = Float64Array.from(fitted, ({ chance }) => chance)
     const mean = values.reduce((sum, value, index) => sum + value * (chances[index] as number), 0)
@@ -47,7 +47,11 @@ export function learnTestDay(player: Player, { stations }: TestDayResults): Lear
   }
   const direction = tested('directionSdDegrees')
   const distance = tested('distanceSdShare')
-  const putting = { directionSdDegrees: direction.after, distanceSdShare: distance.after }
+  const putting = {
+    directionSdDegrees: direction.after,
+    distanceSdShare: distance.after,
+    ...counted(player.putting.shots, putts),
+  }
   const profiles = profilesOf(fitted, PUTTING_PROFILES)
   const short = shortOver(player, profiles, stations)
   const reach = normalQuantile(1 - LOW) * short.sd
@@ -60,7 +64,7 @@ export function learnTestDay(player: Player, { stations }: TestDayResults): Lear
     player: {
       ...player,
       putting,
-      shortGame: { ...player.shortGame, strokesLost },
+      shortGame: { ...player.shortGame, strokesLost, ...counted(player.shortGame.shots, short.balls) },
       guesses: new Set([...player.guesses].filter((guess) => !learned.includes(guess))),
     },
     directionSdDegrees: direction,
@@ -75,6 +79,12 @@ export function learnTestDay(player: Player, { stations }: TestDayResults): Lear
     putts,
     shortShots: short.balls,
   }
+}
+
+/** What was counted before and what this test adds; nothing where there is neither. */
+function counted(before: number | undefined, played: number): { readonly shots?: number } {
+  const shots = (before ?? 0) + played
+  return shots === 0 ? {} : { shots }
 }
 
 /**

@@ -146,6 +146,12 @@ export const HOLE_OUT_YARDS = 0.8
 /** Of all up-and-downs at most this share is holed at once, while the mean is over two. Our assumption. */
 export const HOLE_OUT_MOST_OF_UP_AND_DOWNS = 0.4
 
+/**
+ * What one putt of a test day tells of a putting spread's logarithm, and one short shot of the strokes lost: 1 /
+ * variance. Measured on simulated test days of golfers of index 0, 15 and 30 (docs/method.md; `near-green-doubt.test.ts`).
+ */
+export const TEST_BALL_TELLS = { puttSpread: 0.24, strokesLost: 6.5 } as const
+
 /** How far a number near the green may be from what is stated. */
 interface NearGreenDoubt {
   readonly spread: number

@@ -52,7 +52,10 @@ function withoutGuesses(written: WrittenPlayer): PlayerFile {
     ...(bag === undefined ? {} : { bag }),
     clubs: (written.clubs ?? []).map(clubWithoutGuesses),
     shortGame: shortGameWithoutGuesses(written.shortGame ?? {}),
-    putting: kept(written.putting ?? {}, ['direction_sd_deg', 'distance_sd_share']),
+    putting: {
+      ...kept(written.putting ?? {}, ['direction_sd_deg', 'distance_sd_share']),
+      ...countOf(written.putting),
+    },
   }
 }
 
@@ -67,8 +70,14 @@ function shortGameWithoutGuesses(written: NonNullable<WrittenPlayer['shortGame']
   const typed = Object.entries(ladder).filter(([club]) => isKept(club))
   return {
     ...kept(written, SHORT_GAME_NUMBERS),
+    ...countOf(written),
     ...(typed.length === 0 ? {} : { roll_per_carry: Object.fromEntries(typed) }),
   }
+}
+
+/** How many shots of test days stand behind a part of the file. */
+function countOf(part: { readonly shots?: number } | undefined): { readonly shots?: number } {
+  return part?.shots === undefined ? {} : { shots: part.shots }
 }
 
 /** The numbers of an object that are there and not marked as guesses. */

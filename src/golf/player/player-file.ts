@@ -74,9 +74,13 @@ export type ShortGameNumber = (typeof SHORT_GAME_NUMBERS)[number]
 interface ShortGameFile extends Partial<Readonly<Record<ShortGameNumber, number>>> {
   /** Roll per carry of a chip by club. */
   readonly roll_per_carry?: Readonly<Record<string, number>>
+  /** Short shots of test days that `strokes_lost` was learned from. */
+  readonly shots?: number
 }
 
 interface PuttingFile {
   readonly direction_sd_deg?: number
   readonly distance_sd_share?: number
+  /** Putts of test days that both were learned from. */
+  readonly shots?: number
 }

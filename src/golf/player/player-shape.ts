@@ -76,6 +76,7 @@ const shortGameShape = {
   direction_sd_deg: number,
   poor_share: number,
   roll_per_carry: z.record(z.string(), z.number()).optional(),
+  shots: number,
   ...marks,
   guesses: z
     .array(z.union([z.enum(SHORT_GAME_NUMBERS), z.templateLiteral(['roll_per_carry.', z.string()])]))
@@ -84,6 +85,7 @@ const shortGameShape = {
 const puttingShape = {
   direction_sd_deg: number,
   distance_sd_share: number,
+  shots: number,
   ...marks,
   guesses: z.array(z.enum(['direction_sd_deg', 'distance_sd_share'])).optional(),
 }

@@ -94,12 +94,16 @@ export type LieName = Lie | 'first-cut:flier' | 'rough:good' | 'rough:down' | 'b
 export interface Putting {
   readonly directionSdDegrees: number
   readonly distanceSdShare: number
+  /** Putts of test days behind both; absent = none. */
+  readonly shots?: number
 }
 
 /** Around the green, by level until it is measured. */
 export interface ShortGame {
   /** Strokes lost to a tour player on a chip or pitch from 20 m of fairway; grows with the lie (see `settings.ts`). */
   readonly strokesLost: number
+  /** Short shots of test days behind the strokes lost; absent = none. */
+  readonly shots?: number
   /** Spreads of a chip from fairway and the share struck fat or thin; absent = as {@link strokesLost} lets expect. */
   readonly carrySdShare?: number
   readonly directionSdDegrees?: number
