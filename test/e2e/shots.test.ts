@@ -228,6 +228,43 @@ describe('shots put down on the desk', () => {
     expect(await count()).toBe(2)
   })
 
+  it('takes shots from the tee on the picture of a hole: how long, how far off the asked line, and where they finished', async () => {
+    await page.getByRole('button', { name: 'Undo' }).click()
+    expect(await count()).toBe(0)
+    await page.getByRole('button', { name: 'on a hole, from the tee' }).click()
+    await page.getByLabel('Hole', { exact: true }).selectOption('7')
+    await page.getByLabel('Club').selectOption('driver')
+    expect(await page.locator('.chart svg title').first().textContent()).toMatch(/^Hole 7/)
+    await range(page).focus()
+    await page.keyboard.press('Enter')
+    const straight = (await lines())[0] ?? ''
+    expect(straight).toMatch(/^1driver.*tee.*in all.*on the line.*hole 7, [a-z ]+/)
+    // The same place, asked for on a line 10 yd to the right of it there, is 10 yd to the left.
+    const more = page.getByRole('button', { name: 'Line 5 yd right' })
+    await more.click()
+    await more.click()
+    expect(await page.locator('.asked-line p').textContent()).toBe('asked for10 yd right')
+    const first = page.locator('.tapped path').first()
+    const place = (await first.boundingBox())!
+    await page.mouse.click(place.x + place.width / 2, place.y + place.height / 2)
+    expect(await count()).toBe(2)
+    const side = /(9\.\d|10(?:\.\d)?) left/.exec((await lines())[0] ?? '')
+    expect(side).not.toBeNull()
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    // Another hole has none of them; this one has them again after a reload.
+    await page.getByLabel('Hole', { exact: true }).selectOption('3')
+    await page.waitForFunction(`document.querySelector('.chart svg title')?.textContent.startsWith('Hole 3')`)
+    expect(await page.locator('.tapped path').count()).toBe(0)
+    await page.reload()
+    await page.getByRole('button', { name: 'on a hole, from the tee' }).click()
+    await page.getByLabel('Hole', { exact: true }).selectOption('7')
+    await page.locator('.tapped path').first().waitFor()
+    await undo().click()
+    await undo().click()
+    expect(await count()).toBe(0)
+  })
+
   it('had no error of its own on the way', () =>
     // The browser itself notes the refusal that was asked for.
     expect(desk.troubles.filter((trouble) => !/status of 409/.test(trouble))).toEqual([]))

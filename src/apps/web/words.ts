@@ -1,3 +1,4 @@
+import type { Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { NextShot, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
@@ -154,6 +155,12 @@ export function outcomeShares(
     const share = outcomes[ground] ?? 0
     return share < 0.005 ? [] : [{ ground: word, share: `${Math.round(share * 100)} %` }]
   })
+}
+
+/** Ground of a hole in the trade's words. */
+export function groundWord(ground: Ground): string {
+  const known = GROUNDS.find(([name]) => name === ground)
+  return known?.[1] ?? 'penalty area'
 }
 
 /** Where the next shot is played from: `309 yd left to the pin, from the fairway`. */

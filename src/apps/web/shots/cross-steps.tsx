@@ -43,7 +43,7 @@ export function CrossSteps(props: {
         {step('+', 'further', 0, 1, true)}
         {step('++', 'further', 0, 1, false)}
       </div>
-      <div className="step-row">
+      <div className="step-row put-row">
         <button type="button" className="put-down" onClick={props.onPut}>
           Put it down
         </button>

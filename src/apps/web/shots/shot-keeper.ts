@@ -1,5 +1,6 @@
+import { GROUND_CLASSES } from '#golf/course/ground.ts'
 import { LIES } from '#golf/player/player.ts'
-import { applyEdit, type EnteredShot, type SheetEdit } from './shot-sheet.ts'
+import { applyEdit, type EnteredShot, type HoleFinish, type SheetEdit } from './shot-sheet.ts'
 
 /** The sheet of one player, kept in the browser until it is learned from. */
 export interface ShotKeeper {
@@ -99,6 +100,20 @@ function isShot(kept: unknown): kept is EnteredShot {
     (shot.date === null || typeof shot.date === 'string') &&
     (shot.lie === null || LIES.some((lie) => lie === shot.lie)) &&
     [shot.carryMetres, shot.totalMetres, shot.offlineMetres].every(isLength) &&
-    (shot.strike === null || shot.strike === 'good' || shot.strike === 'mishit')
+    (shot.strike === null || shot.strike === 'good' || shot.strike === 'mishit') &&
+    (shot.finish === undefined || isFinish(shot.finish))
+  )
+}
+
+function isFinish(kept: unknown): kept is HoleFinish {
+  if (typeof kept !== 'object' || kept === null) return false
+  const { courseId, holeRef, at, ground } = kept as Readonly<Record<string, unknown>>
+  return (
+    typeof courseId === 'string' &&
+    typeof holeRef === 'string' &&
+    Array.isArray(at) &&
+    at.length === 2 &&
+    at.every(Number.isFinite) &&
+    GROUND_CLASSES.some((one) => one === ground)
   )
 }

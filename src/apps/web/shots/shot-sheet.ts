@@ -1,7 +1,23 @@
+import type { Ground } from '#golf/course/ground.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
+import type { Point } from '#numbers/geometry/point.ts'
+
+/** Where a shot from the tee of a hole stopped. */
+export interface HoleFinish {
+  readonly courseId: string
+  readonly holeRef: string
+  /** In the frame of the hole, metres. */
+  readonly at: Point
+  readonly ground: Ground
+}
+
+/** A shot to put down: the record, and where it stopped if that was on a hole. */
+export interface NewShot extends ShotRecord {
+  readonly finish?: HoleFinish
+}
 
 /** A shot that was put down on the desk and is not learned from yet. */
-export interface EnteredShot extends ShotRecord {
+export interface EnteredShot extends NewShot {
   /** No two shots of a browser have the same. */
   readonly id: string
   /** Shots stand in the order of this number. */
@@ -28,7 +44,7 @@ export function inverseOf({ put, taken }: SheetEdit): SheetEdit {
 
 /** Records as shots of a sheet, after all that stand on it; `mark` tells the tab and the moment. */
 export function enter(
-  records: readonly ShotRecord[],
+  records: readonly NewShot[],
   shots: readonly EnteredShot[],
   mark: { readonly tab: string; readonly at: number },
 ): readonly EnteredShot[] {

@@ -2,7 +2,7 @@ import { type ReactElement, useState } from 'react'
 import { clubWords } from '#golf/player/club-words.ts'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import { shortDate, unbroken, unitSign } from '../words.ts'
+import { groundWord, shortDate, unbroken, unitSign } from '../words.ts'
 import type { EnteredShot } from './shot-sheet.ts'
 import { exactFigure, LIE_CHOICES, shotWords, sideFigure } from './shot-words.ts'
 
@@ -48,7 +48,14 @@ export function ShotTable(props: {
               <td className="number">
                 <Lengths shot={shot} reader={reader} />
               </td>
-              <td>{shot.offlineMetres === null ? '' : sideFigure(shot.offlineMetres, reader)}</td>
+              <td>
+                {shot.offlineMetres === null ? '' : sideFigure(shot.offlineMetres, reader)}
+                {shot.finish !== undefined && (
+                  <small>
+                    hole {shot.finish.holeRef}, {groundWord(shot.finish.ground)}
+                  </small>
+                )}
+              </td>
               <td>
                 <button
                   type="button"
@@ -74,9 +81,16 @@ export function ShotTable(props: {
 
 function Lengths({ shot, reader }: { readonly shot: EnteredShot; readonly reader: Reader }): ReactElement {
   const { carryMetres, totalMetres } = shot
+  if (carryMetres === null)
+    return (
+      <>
+        {totalMetres !== null && exactFigure(totalMetres, reader)}
+        <small>in all</small>
+      </>
+    )
   return (
     <>
-      {carryMetres !== null && exactFigure(carryMetres, reader)}
+      {exactFigure(carryMetres, reader)}
       {totalMetres !== null && <small>{exactFigure(totalMetres, reader)} in all</small>}
     </>
   )

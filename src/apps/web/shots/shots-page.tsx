@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react'
 import type { Reader } from '../desk/desk.ts'
-import { useLibrary } from '../documents/use-library.ts'
+import { type Library, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { DESK, shotsPlace } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
@@ -58,7 +58,9 @@ export function ShotsPage(props: {
       </header>
       <main className="desk">
         {trouble !== null && <TroubleNote trouble={trouble} />}
-        {id !== null && <PlayerShots key={id} id={id} reader={reader} onKept={props.onKept} />}
+        {id !== null && library !== null && (
+          <PlayerShots key={id} id={id} library={library} reader={reader} onKept={props.onKept} />
+        )}
       </main>
     </>
   )
@@ -66,11 +68,20 @@ export function ShotsPage(props: {
 
 function PlayerShots(props: {
   readonly id: string
+  readonly library: Library
   readonly reader: Reader
   readonly onKept: (id: string) => void
 }): ReactElement {
   const { kept, trouble, reload } = useKeptPlayer(props.id)
   if (trouble !== null) return <TroubleNote trouble={trouble} />
   if (kept === null) return <p className="silent">Fetching the player.</p>
-  return <ShotDesk kept={kept} reader={props.reader} onReload={reload} onKept={props.onKept} />
+  return (
+    <ShotDesk
+      kept={kept}
+      library={props.library}
+      reader={props.reader}
+      onReload={reload}
+      onKept={props.onKept}
+    />
+  )
 }

@@ -1,7 +1,6 @@
 import { useCallback, useMemo, useRef, useState, useSyncExternalStore } from 'react'
-import type { ShotRecord } from '#golf/player/shot-record.ts'
 import { shotKeeper } from './shot-keeper.ts'
-import { type EnteredShot, enter, inverseOf, type SheetEdit } from './shot-sheet.ts'
+import { type EnteredShot, enter, inverseOf, type NewShot, type SheetEdit } from './shot-sheet.ts'
 
 /** The sheet of shots of a player, with what can be taken back. */
 export interface Shots {
@@ -11,7 +10,7 @@ export interface Shots {
   readonly canUndo: boolean
   readonly canRedo: boolean
   /** Puts shots down, all in one step. */
-  put(records: readonly ShotRecord[]): void
+  put(records: readonly NewShot[]): void
   remove(shot: EnteredShot): void
   /** Takes the last step back; after the page was loaded again, the last shot. */
   undo(): void
