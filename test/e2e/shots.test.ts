@@ -231,7 +231,7 @@ describe('shots put down on the desk', () => {
   it('takes shots from the tee on the picture of a hole: how long, how far off the asked line, and where they finished', async () => {
     await page.getByRole('button', { name: 'Undo' }).click()
     expect(await count()).toBe(0)
-    await page.getByRole('button', { name: 'on a hole, from the tee' }).click()
+    await page.getByRole('button', { name: 'on a hole' }).click()
     await page.getByLabel('Hole', { exact: true }).selectOption('7')
     await page.getByLabel('Club').selectOption('driver')
     expect(await page.locator('.chart svg title').first().textContent()).toMatch(/^Hole 7/)
@@ -257,12 +257,32 @@ describe('shots put down on the desk', () => {
     await page.waitForFunction(`document.querySelector('.chart svg title')?.textContent.startsWith('Hole 3')`)
     expect(await page.locator('.tapped path').count()).toBe(0)
     await page.reload()
-    await page.getByRole('button', { name: 'on a hole, from the tee' }).click()
+    await page.getByRole('button', { name: 'on a hole' }).click()
     await page.getByLabel('Hole', { exact: true }).selectOption('7')
     await page.locator('.tapped path').first().waitFor()
     await undo().click()
     await undo().click()
     expect(await count()).toBe(0)
+  })
+
+  it('takes them from where the ball lies on the desk, with its lie', async () => {
+    await page.evaluate(`{
+      const desk = JSON.parse(sessionStorage.getItem('marram.desk'))
+      const ball = { at: [4, 180], lie: 'rough' }
+      sessionStorage.setItem('marram.desk', JSON.stringify({ ...desk, holeRef: '7', ball, aimDegrees: null }))
+    }`)
+    await page.reload()
+    await page.getByRole('button', { name: 'on a hole' }).click()
+    await page.getByText('from where the ball lies on the desk: rough').waitFor()
+    await page.getByLabel('Club').selectOption('7-iron')
+    await range(page).focus()
+    await page.keyboard.press('Enter')
+    expect((await lines())[0]).toMatch(/^17.iron.*rough.*in all.*on the line.*hole 7/)
+    await page.getByRole('button', { name: 'From the tee' }).click()
+    await page.getByRole('button', { name: 'Put it down' }).click()
+    expect((await lines())[0]).toMatch(/^27.iron.*tee.*on the line.*hole 7/)
+    await undo().click()
+    await undo().click()
   })
 
   it('had no error of its own on the way', () =>

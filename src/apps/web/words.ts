@@ -12,7 +12,7 @@ import type { Reader } from './desk/desk.ts'
 /** What the desk says, in the trade's words and the reader's units; figures are rounded here and only here. */
 
 /** Metres in one of the reader's units. */
-export function readerMetres(reader: Reader): number {
+export function readerMetres(reader: Pick<Reader, 'units'>): number {
   return reader.units === 'yards' ? METRES_PER_YARD : 1
 }
 

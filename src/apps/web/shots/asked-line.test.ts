@@ -4,12 +4,15 @@ import { placeOf, spotOf, turned } from './asked-line.ts'
 describe('the line a shot is asked for', () => {
   it('turns spots into places and back', () => {
     // Along a line 30° to the right: x = y·tan 30°; its right is 30° below the x axis.
-    const [x, y] = placeOf({ along: 200, right: 0 }, 30)
+    const [x, y] = placeOf({ along: 200, right: 0 }, { from: [0, 0], heading: 30 })
     expect(x).toBeCloseTo(100, 9)
     expect(y).toBeCloseTo(100 * Math.sqrt(3), 9)
-    expect(placeOf({ along: 0, right: 10 }, 90)[1]).toBeCloseTo(-10, 9)
+    expect(placeOf({ along: 0, right: 10 }, { from: [4, 7], heading: 90 })[1]).toBeCloseTo(7 - 10, 9)
     for (const heading of [-50, -3, 0, 12.5]) {
-      const spot = spotOf(placeOf({ along: 151, right: -7 }, heading), heading)
+      const spot = spotOf(placeOf({ along: 151, right: -7 }, { from: [12, 80], heading }), {
+        from: [12, 80],
+        heading,
+      })
       expect(spot.along).toBeCloseTo(151, 9)
       expect(spot.right).toBeCloseTo(-7, 9)
     }

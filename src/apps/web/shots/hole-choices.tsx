@@ -3,7 +3,7 @@ import type { Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { DESK_SETTINGS } from '../settings.ts'
-import { readerMetres, sideways, unitSign } from '../words.ts'
+import { lieWord, readerMetres, sideways, unitSign } from '../words.ts'
 import { turned } from './asked-line.ts'
 import type { PlayedHole } from './use-played-hole.ts'
 
@@ -17,12 +17,12 @@ export function HoleChoices(props: {
 }): ReactElement {
   const { library, played, atMetres, reader } = props
   const { aimStep, aimLargeStep } = DESK_SETTINGS
-  const offset = atMetres * Math.sin((played.heading * Math.PI) / 180)
+  const offset = atMetres * Math.sin((played.turn * Math.PI) / 180)
   const step = (steps: number, mark: string): ReactElement => (
     <button
       type="button"
       aria-label={`Line ${Math.abs(steps)} ${unitSign(reader)} ${steps < 0 ? 'left' : 'right'}`}
-      onClick={() => played.aim(turned(played.heading, steps * readerMetres(reader), atMetres))}
+      onClick={() => played.turnTo(turned(played.turn, steps * readerMetres(reader), atMetres))}
     >
       {mark}
     </button>
@@ -44,6 +44,14 @@ export function HoleChoices(props: {
         }))}
         onChange={played.chooseHole}
       />
+      {!played.isFromTee && (
+        <>
+          <p className="silent">from where the ball lies on the desk: {lieWord(played.lie)}</p>
+          <button type="button" onClick={played.toTee}>
+            From the tee
+          </button>
+        </>
+      )}
       {/* biome-ignore lint/a11y/useSemanticElements: four buttons, no form. */}
       <div role="group" aria-label="The line asked for" className="step-row asked-line">
         {step(-aimLargeStep, '«')}

@@ -1,7 +1,7 @@
 import { type ReactElement, useCallback, useMemo } from 'react'
 import type { Hole } from '#golf/course/hole.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
-import type { Club, Player } from '#golf/player/player.ts'
+import type { Club, Lie, Player } from '#golf/player/player.ts'
 import { clubPattern } from '#golf/strategy/bag-patterns.ts'
 import { describeHole } from '#paper/draw/describe-hole.ts'
 import { drawAskedLine } from '#paper/draw/draw-asked-line.ts'
@@ -9,13 +9,13 @@ import { drawSurvey } from '#paper/draw/draw-hole.ts'
 import { layOutSheet, type Sheet } from '#paper/draw/sheet.ts'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import { placeOf, spotOf } from './asked-line.ts'
+import { type AskedLine, placeOf, spotOf } from './asked-line.ts'
 import type { EnteredShot } from './shot-sheet.ts'
 import type { Spot } from './shot-words.ts'
 import { TapChart, type TapGround } from './tap-chart.tsx'
 import type { PlayedHole } from './use-played-hole.ts'
 
-/** A hole with the shots of one club from its tee, where they stopped, about the line they were asked for. */
+/** A hole with the shots of one club from where the ball lies, where they stopped, about the line they were asked for. */
 export function HoleShots(props: {
   readonly player: Player
   readonly club: Club
@@ -30,7 +30,7 @@ export function HoleShots(props: {
   readonly onUndo: () => void
 }): ReactElement {
   const { player, club, played, hole, shots, spot, reader, onTap } = props
-  const { heading, courseId } = played
+  const { line, lie, courseId } = played
   const courseName = played.course?.name ?? ''
   const layOut = useCallback(
     (size: { readonly width: number; readonly height: number }) => layOutSheet(hole, size),
@@ -50,11 +50,11 @@ export function HoleShots(props: {
       ),
     [hole, survey],
   )
-  const pattern = useMemo(() => aboutLine(player, club, heading), [player, club, heading])
+  const pattern = useMemo(() => aboutLine(player, club, lie, line), [player, club, lie, line])
   const drawGround = useCallback(
     (sheet: Sheet): TapGround => {
       const { ground, furniture } = engrave(sheet)
-      const aim = { from: [0, 0], headingDegrees: heading, atMetres: club.totalMetres } as const
+      const aim = { from: line.from, headingDegrees: line.heading, atMetres: club.totalMetres }
       return {
         title: `Hole ${hole.ref}${hole.name === null ? '' : `, ${hole.name}`}`,
         description: describeHole(hole, survey),
@@ -62,7 +62,7 @@ export function HoleShots(props: {
         above: furniture,
       }
     },
-    [engrave, heading, club, hole, survey, pattern],
+    [engrave, line, club, hole, survey, pattern],
   )
   const marks = useMemo(() => {
     const last = shots.at(-1)
@@ -72,7 +72,7 @@ export function HoleShots(props: {
       return [{ at: finish.at, isMishit: shot.strike === 'mishit', isLast: shot === last }]
     })
   }, [shots, club, courseId, hole])
-  const cross = useMemo(() => placeOf(spot, heading), [spot, heading])
+  const cross = useMemo(() => placeOf(spot, line), [spot, line])
   return (
     <TapChart
       {...props}
@@ -81,18 +81,16 @@ export function HoleShots(props: {
       marks={marks}
       cross={cross}
       label="Hole: where the ball stopped"
-      onTap={(at) => onTap(spotOf(at, heading))}
+      onTap={(at) => onTap(spotOf(at, line))}
     />
   )
 }
 
-/** The club's totals from the tee on level ground without wind, laid along the line. */
-function aboutLine(player: Player, club: Club, heading: number) {
-  const pattern = clubPattern(player, club.name, 'tee', true)
+/** The club's totals from the lie on level ground without wind, laid along the line. */
+function aboutLine(player: Player, club: Club, lie: Lie, line: AskedLine) {
+  const pattern = clubPattern(player, club.name, lie, true)
   if (pattern === null) return null
-  const places = Array.from(pattern.x, (right, k) =>
-    placeOf({ right, along: pattern.y[k] as number }, heading),
-  )
+  const places = Array.from(pattern.x, (right, k) => placeOf({ right, along: pattern.y[k] as number }, line))
   return {
     club: club.name,
     x: Float64Array.from(places, ([x]) => x),

@@ -6,7 +6,7 @@ import type { Sheet } from '#paper/draw/sheet.ts'
 import type { Reader } from '../desk/desk.ts'
 import { length } from '../words.ts'
 import type { ShotChoice } from './shot-choices.tsx'
-import { LIE_CHOICES } from './shot-words.ts'
+import { lieNamed } from './shot-words.ts'
 import type { TapGround } from './tap-chart.tsx'
 
 /** How far the chosen club usually goes, to where it is measured, metres. */
@@ -22,8 +22,7 @@ export function drawRangeGround(
   choice: ShotChoice,
   reader: Reader,
 ): TapGround {
-  const lie = LIE_CHOICES.find(({ value }) => value === choice.lie)?.lie ?? 'fairway'
-  const pattern = clubPattern(player, club.name, lie, choice.to === 'total')
+  const pattern = clubPattern(player, club.name, lieNamed(choice.lie), choice.to === 'total')
   const words = clubWords(club.name)
   const goes = `${choice.to} ${length(usualLength(club, choice), reader)}`
   const basis = `${goes}, ${basisWords(club)}`

@@ -31,8 +31,8 @@ export function ShotDesk(props: {
   const { shots, put, undo, redo } = sheet
   const [isOnHole, setIsOnHole] = useState(false)
   const played = usePlayedHole(library, isOnHole)
-  const { hole, courseId, heading } = played
-  const line = isOnHole && hole !== null ? { courseId, hole, heading } : null
+  const { hole, courseId } = played
+  const line = isOnHole && hole !== null ? { courseId, hole, line: played.line, lie: played.lie } : null
   const next = useNextShot(player, shots.at(-1)?.club ?? player.clubs[0]?.name, line, reader, put)
   const { choice, club, spot, putAt } = next
   useUndoKeys(undo, redo)
@@ -76,7 +76,7 @@ export function ShotDesk(props: {
           {/* biome-ignore lint/a11y/useSemanticElements: two buttons, no form. */}
           <div role="group" aria-label="Where it is hit" className="measured-to">
             {place(false, 'on a range')}
-            {place(true, 'on a hole, from the tee')}
+            {place(true, 'on a hole')}
           </div>
           {isOnHole && (
             <HoleChoices

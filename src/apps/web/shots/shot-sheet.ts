@@ -2,7 +2,7 @@ import type { Ground } from '#golf/course/ground.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 
-/** Where a shot from the tee of a hole stopped. */
+/** Where a shot on a hole stopped. */
 export interface HoleFinish {
   readonly courseId: string
   readonly holeRef: string

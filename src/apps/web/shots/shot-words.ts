@@ -25,14 +25,19 @@ export const LIE_CHOICES: readonly { readonly value: string; readonly name: stri
   { value: 'bunker', name: 'sand', lie: 'bunker' },
 ]
 
+/** The lie behind a value of {@link LIE_CHOICES}; a mat's for any other. */
+export function lieNamed(value: string): Lie {
+  return LIE_CHOICES.find((one) => one.value === value)?.lie ?? 'fairway'
+}
+
 /** A length as it is put down: to a tenth of the reader's unit, metres. */
-export function tenth(metres: number, reader: Reader): number {
+export function tenth(metres: number, reader: Pick<Reader, 'units'>): number {
   const unit = readerMetres(reader)
   return (Math.round((10 * metres) / unit) / 10) * unit
 }
 
 /** A spot that a ball can come to, the nearest to one that was asked for, to a tenth of the reader's unit. */
-export function reachable({ along, right }: Spot, to: MeasuredTo, reader: Reader): Spot {
+export function reachable({ along, right }: Spot, to: MeasuredTo, reader: Pick<Reader, 'units'>): Spot {
   const most = to === 'carry' ? MOST_CARRY_METRES : MOST_TOTAL_METRES
   const within = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value))
   return {

@@ -1,20 +1,20 @@
 import { useCallback, useEffect, useState } from 'react'
 import { groundAt } from '#golf/course/ground-at.ts'
 import type { Hole } from '#golf/course/hole.ts'
-import type { Club, Player } from '#golf/player/player.ts'
+import type { Club, Lie, Player } from '#golf/player/player.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { groundWord, readerMetres } from '../words.ts'
-import { type Heading, placeOf } from './asked-line.ts'
+import { type AskedLine, placeOf } from './asked-line.ts'
 import { usualLength } from './range-view.ts'
 import type { ShotChoice } from './shot-choices.tsx'
 import type { NewShot } from './shot-sheet.ts'
-import { LIE_CHOICES, reachable, type Spot, shotWords } from './shot-words.ts'
+import { lieNamed, reachable, type Spot, shotWords } from './shot-words.ts'
 
 /** The shot that is put down next: what is hit, and the cross where it would go. */
 export interface NextShot {
-  /** On a hole: from the tee, to where it stopped. */
+  /** On a hole: to where it stopped. */
   readonly choice: ShotChoice
   readonly choose: (choice: ShotChoice) => void
   readonly club: Club | undefined
@@ -26,11 +26,12 @@ export interface NextShot {
   readonly told: string
 }
 
-/** Where shots from a tee are put down. */
+/** Where shots on a hole are put down. */
 export interface HoleLine {
   readonly courseId: string
   readonly hole: Hole
-  readonly heading: Heading
+  readonly line: AskedLine
+  readonly lie: Lie
 }
 
 /** The next shot of a player; `line` is `null` on a range. `firstClub` is the club it begins with. */
@@ -53,22 +54,23 @@ export function useNextShot(
   const isOnHole = line !== null
   const to = isOnHole ? 'total' : chosen.to
   const middle = club === undefined ? 0 : usualLength(club, { to })
+  const { units } = reader
   // Another club is another range: the cross begins in the middle of its pattern.
-  useEffect(() => setSpot(reachable({ along: middle, right: 0 }, to, reader)), [middle, to, reader])
+  useEffect(() => setSpot(reachable({ along: middle, right: 0 }, to, { units })), [middle, to, units])
   const choice: ShotChoice = {
     ...chosen,
     club: club?.name ?? '',
-    ...(isOnHole ? { to: 'total', lie: 'tee' } : {}),
+    to,
   }
   return {
     choice,
-    choose: (next) => choose(isOnHole ? { ...next, to: chosen.to, lie: chosen.lie } : next),
+    choose: (next) => choose({ ...next, to: isOnHole ? chosen.to : next.to }),
     club,
     spot,
     told,
     putAt(asked) {
       const at = reachable(asked, to, reader)
-      const record = recordOf(at, choice)
+      const record = recordOf(at, choice, line?.lie ?? lieNamed(chosen.lie))
       const finish = line === null ? null : finishOf(at, line)
       put([finish === null ? record : { ...record, finish }])
       setSpot(at)
@@ -88,11 +90,11 @@ export function useNextShot(
   }
 }
 
-function recordOf({ along, right }: Spot, { club, lie, to, isMishit }: ShotChoice): ShotRecord {
+function recordOf({ along, right }: Spot, { club, to, isMishit }: ShotChoice, lie: Lie): ShotRecord {
   return {
     date: today(),
     club,
-    lie: LIE_CHOICES.find(({ value }) => value === lie)?.lie ?? null,
+    lie,
     carryMetres: to === 'carry' ? along : null,
     totalMetres: to === 'total' ? along : null,
     offlineMetres: right,
@@ -100,8 +102,8 @@ function recordOf({ along, right }: Spot, { club, lie, to, isMishit }: ShotChoic
   }
 }
 
-function finishOf(spot: Spot, { courseId, hole, heading }: HoleLine): NonNullable<NewShot['finish']> {
-  const at = placeOf(spot, heading)
+function finishOf(spot: Spot, { courseId, hole, line }: HoleLine): NonNullable<NewShot['finish']> {
+  const at = placeOf(spot, line)
   return { courseId, holeRef: hole.ref, at, ground: groundAt(hole, at) }
 }
 
