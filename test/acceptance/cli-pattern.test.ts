@@ -118,6 +118,19 @@ describe('marram pattern', () => {
     expect(drawn).toMatch(/>carries \d+ yards; 40 shots/)
   })
 
+  it('says which plans of a course change with the shots, and plainly when none does', () => {
+    const course = file(
+      'short.csv',
+      'hole,what,side,from_m,to_m,near_m,far_m,note\n4,fairway,across,20,130,-14,14,\n4,green,across,126,146,-9,9,\n',
+    )
+    const run = marram('pattern', player, '--shots', shots, '--course', course)
+    expect(run).toMatchObject({ status: 0, err: '' })
+    expect(run.out).toMatch(/Plans that change\n {2}(no plan changes on 1 hole of|Hole 4: )/)
+    const { document } = marramJson('pattern', player, '--shots', shots, '--course', course, '--hole', '4')
+    expect(document.plans).toMatchObject({ compared: 1, unplanned: [] })
+    expect(marramJson('pattern', player, '--shots', shots).document.plans).toBeUndefined()
+  })
+
   it('says it in plain words, with what was not read, and exits with 1 when a row was not', () => {
     const damaged = file(
       'damaged.csv',
@@ -191,6 +204,7 @@ describe('marram pattern', () => {
       'MAR-PLAN-003',
       ['--shots', shots, '--picture', join(folder, 'x.svg'), '--club', 'driver'],
     ],
+    ['a hole without a course', 'MAR-USAGE-002', ['--shots', shots, '--hole', '4']],
     ['a club without a picture', 'MAR-USAGE-002', ['--shots', shots, '--club', '7-iron']],
     ['columns that mean nothing', 'MAR-SHOTS-002', ['--shots', shots, '--columns', 'club']],
     ['no shots', 'MAR-USAGE-001', []],

@@ -180,7 +180,14 @@ export function commandLine(
     .option('--out <file>', 'the player file to write (.player.json)')
     .option('--picture <file>', 'write a drawing of the bag at true scale (.svg)')
     .option('--club <name>', 'draw the pattern of this club instead, before and after, with its shots')
-    .action((player, _own, command) => done(patternCommand(player, command.optsWithGlobals(), machine)))
+    .option(
+      '--course <file>',
+      'a course: which plans change with the shots, and what the old ones would cost',
+    )
+    .option('--hole <ref|all>', 'the hole of that course (all unless given)')
+    .action(async (player, _own, command) =>
+      done(await patternCommand(player, command.optsWithGlobals(), machine)),
+    )
 
   const player = program
     .command('player')

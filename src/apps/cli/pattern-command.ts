@@ -12,6 +12,7 @@ import { clubPicture } from './club-picture.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { patternDocument } from './pattern-document.ts'
 import { patternPage } from './pattern-page.ts'
+import { type ChangedPlans, changedPlans } from './pattern-plans.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { readText } from './read-file.ts'
@@ -31,6 +32,9 @@ export interface PatternOptions extends GlobalOptions {
   readonly picture?: string
   /** The club of the picture, in any usual spelling; the whole bag without it. */
   readonly club?: string
+  /** A course whose plans are compared, and which of its holes: all unless given. */
+  readonly course?: string
+  readonly hole?: string
 }
 
 /** What `marram pattern` found out. */
@@ -40,12 +44,20 @@ export interface PatternAnswer extends LearnedFromShots {
   readonly faults: readonly Fault[]
   /** The file that was written, `null` without `--out`. */
   readonly out: string | null
+  /** Plans that change with the shots, `null` without `--course`. */
+  readonly plans: ChangedPlans | null
 }
 
-/** `marram pattern`: shots → what they change in a player, and with `--out` the player file with that. Returns the exit code. */
-export function patternCommand(path: string, options: PatternOptions, machine: Machine): number {
+/** `marram pattern`: shots → what they change in a player, and with `--out` the player file with that. With `--course` which plans change too. Returns the exit code. */
+export async function patternCommand(
+  path: string,
+  options: PatternOptions,
+  machine: Machine,
+): Promise<number> {
   const units = parseUnits(options.units)
   const club = pictureClub(options)
+  if (options.hole !== undefined && options.course === undefined)
+    throw new Failure('MAR-USAGE-002', 'A hole is of a course: give --course as well.', '--hole')
   const file = parsePlayer(readText(path), path)
   const reading = readShots(options.shots, options)
   const known = whileWorking(
@@ -64,10 +76,14 @@ export function patternCommand(path: string, options: PatternOptions, machine: M
       club === null ? bagPicture(learned.player, units) : clubPicture(known, club, units),
     )
   const faults = [...reading.faults, ...otherClubs(bag, learned)]
-  const answer: PatternAnswer = { ...known, reading, faults, out }
+  const plans =
+    options.course === undefined
+      ? null
+      : await changedPlans(known, { ...options, course: options.course }, units, machine)
+  const answer: PatternAnswer = { ...known, reading, faults, out, plans }
   if (options.json) printJson(patternDocument(answer), machine)
   else printLines(patternPage(answer, units, options.quiet === true, machine), machine)
-  return exitCodeOf(faults)
+  return plans !== null && plans.unplanned.length > 0 ? 1 : exitCodeOf(faults)
 }
 
 /** The club whose pattern is drawn, as a bag names it; `null` for the whole bag. Throws MAR-USAGE-002. */

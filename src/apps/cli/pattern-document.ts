@@ -3,7 +3,15 @@ import type { LearnedClub, LearnedLie, LearnedNumber } from '#golf/player/learn-
 import type { PatternAnswer } from './pattern-command.ts'
 
 /** `pattern/1`: what shots changed in a player, in SI, degrees and shares. */
-export function patternDocument({ before, learned, bag, reading, faults, out }: PatternAnswer): object {
+export function patternDocument({
+  before,
+  learned,
+  bag,
+  reading,
+  faults,
+  out,
+  plans,
+}: PatternAnswer): object {
   const [from = null, to = null] = daysOf(bag.shots)
   return {
     schema: 'pattern/1',
@@ -32,6 +40,7 @@ export function patternDocument({ before, learned, bag, reading, faults, out }: 
       gap_m: gapMetres,
       verdict,
     })),
+    ...(plans === null ? {} : { plans }),
     faults,
   }
 }

@@ -7,6 +7,7 @@ import type { Machine } from './machine.ts'
 import type { PatternAnswer } from './pattern-command.ts'
 import { daysOf } from './pattern-document.ts'
 import { lieLines } from './pattern-lies.ts'
+import { changedPlanLines } from './pattern-plans.ts'
 import { faultLines } from './print-faults.ts'
 import { tableLines } from './table.ts'
 import { lengthNumber, type ReaderUnits } from './units-of-the-reader.ts'
@@ -30,6 +31,7 @@ export function patternPage(
     '~ was a guess. The carry is in the range beside it nine times in ten; left and right are the spread on that side of the aim.',
     ...section('Really changed', changeLines(answer, units)),
     ...section('From other lies', lieLines(learned.lies)),
+    ...(answer.plans === null ? [] : section('Plans that change', changedPlanLines(answer.plans, units))),
     ...section('The bag', gapLines(learned.player, units)),
     ...section('What was found in the files', faultLines(faults, machine)),
     ...(written.length > 0 ? ['', ...written] : []),
