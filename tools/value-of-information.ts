@@ -1,6 +1,6 @@
 // Simulated players: strokes lost on holes of the example course by planning with a profile in place of the truth, by
 // the shots it was learned from. Prints the table of docs/method.md, "Learning the player":
-// `npm run value-of-information -- 12`.
+// `npm run value-of-information -- 60`.
 import { readFileSync } from 'node:fs'
 import { assembleCourse } from '../src/golf/course/assemble-course.ts'
 import { holeFromCourse } from '../src/golf/course/hole-from-course.ts'
@@ -9,7 +9,7 @@ import { readSource } from '../src/outside/formats/read-source.ts'
 import { informationTable } from './value-of-information/information-table.ts'
 import { informationTrials } from './value-of-information/information-trials.ts'
 
-const players = Number(process.argv[2] ?? 12)
+const players = Number(process.argv[2] ?? 60)
 const file = 'sandrel-ness.course.geojson'
 const source = readFileSync(new URL(`../examples/${file}`, import.meta.url))
 const { course } = assembleCourse(readSource(source, file).features, {})

@@ -1,9 +1,19 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { assembleCourse } from '#golf/course/assemble-course.ts'
+import { REFERENCE_DAY } from '#golf/course/day.ts'
+import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { bagOfShots } from '#golf/player/bag-of-shots.ts'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import { type LearnedPlayer, learnPlayer } from '#golf/player/learn-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
+import type { Player } from '#golf/player/player.ts'
+import { holeGround, holeModel } from '#golf/strategy/hole-model.ts'
+import { holeProblem } from '#golf/strategy/hole-problem.ts'
+import { placeAt } from '#golf/strategy/places.ts'
+import { shotsOf } from '#golf/strategy/shots.ts'
+import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
+import { readSource } from '#outside/formats/read-source.ts'
 import { readShotTables, type ShotReading } from '#outside/formats/shot-table.ts'
 
 // What goes wrong with a season that people write down themselves: it moves no club by as much as a yard, or it is told.
@@ -29,6 +39,28 @@ function mostMoved({ after }: ReturnType<typeof learned>): number {
   return Math.max(...moves) / METRES_PER_YARD
 }
 
+const course = assembleCourse(
+  readSource(readFileSync('examples/sandrel-ness.course.geojson'), 'sandrel-ness.course.geojson').features,
+  {},
+).course
+const ground = holeGround(holeFromCourse(course, '7', {}), 20)
+
+const HIT = new Set(clean.reading.shots.map(({ club }) => club))
+/** The clubs of the season alone: they keep this to seconds. */
+const withClubsHit = (player: Player): Player => ({
+  ...player,
+  clubs: player.clubs.filter(({ name }) => HIT.has(name)),
+})
+const first = holeModel(ground, withClubsHit(clean.after.player), REFERENCE_DAY)
+
+/** Expected strokes from the tee of a par 4, by the best plan for who was learned; large cells and few strikes, the same for all. */
+function strokesOf({ after }: { readonly after: Pick<LearnedPlayer, 'player'> }): number {
+  const player = withClubsHit(after.player)
+  const model = holeModel(ground, player, REFERENCE_DAY, first.flights, first.nearGreen)
+  const problem = holeProblem(model, { quadrature: { good: 12, mishit: 4 }, shots: shotsOf(player) })
+  return solveShortestPath(problem, { tolerance: 1e-4 }).values[placeAt(model.places, 0, 0)] as number
+}
+
 describe('a season with slips of the pen', () => {
   it('is clean to begin with', () => {
     expect(clean.reading.faults).toEqual([])
@@ -42,6 +74,12 @@ describe('a season with slips of the pen', () => {
     ['a ball far off the line', '2026-08-02,9-iron,fairway,60,,58,,'],
   ])('is hardly moved by %s', (_title, row) => {
     expect(mostMoved(learned([...season, row]))).toBeLessThan(1)
+  })
+
+  it('leaves the plan of a hole where it was, with a topped drive and a misread distance in it', () => {
+    const before = strokesOf(clean)
+    const strays = ['2026-08-02,driver,tee,8,40,3,,', '2026-08-02,7-iron,fairway,210,,0,,']
+    expect(Math.abs(strokesOf(learned([...season, ...strays])) - before)).toBeLessThan(0.02)
   })
 
   it('is not moved at all by a batch that was pasted twice, which is told', () => {

@@ -1,10 +1,12 @@
 import { REFERENCE_DAY } from '../../src/golf/course/day.ts'
+import { groundCode } from '../../src/golf/course/ground.ts'
 import type { Hole } from '../../src/golf/course/hole.ts'
 import { learnPlayer } from '../../src/golf/player/learn-player.ts'
 import type { Player } from '../../src/golf/player/player.ts'
+import type { ShotRecord } from '../../src/golf/player/shot-record.ts'
 import { holeGround, holeModel } from '../../src/golf/strategy/hole-model.ts'
 import { holeProblem } from '../../src/golf/strategy/hole-problem.ts'
-import { placeAt } from '../../src/golf/strategy/places.ts'
+import { type Places, placeAt } from '../../src/golf/strategy/places.ts'
 import { shotsOf, shotsRedrawn } from '../../src/golf/strategy/shots.ts'
 import { solveShortestPath } from '../../src/numbers/solver/solve-shortest-path.ts'
 import { hitShots } from '../pattern-calibration/hit-shots.ts'
@@ -16,8 +18,9 @@ export interface InformationTrial {
   readonly player: number
   /** Shots with every club that the profile was learned from. */
   readonly shots: number
-  /** Expected strokes from the tee with the whole plan of the profile, less those with the plan of the truth. */
-  readonly lost: number
+  /** Expected strokes with the whole plan of the profile, less those with the plan of the truth: from the tee, and in the mean from every place on the fairway that is no short game; `null` on a hole without. */
+  readonly fromTee: number
+  readonly fromFairway: number | null
 }
 
 export interface InformationStudy {
@@ -33,7 +36,7 @@ export interface InformationStudy {
 const TOLERANCE = 1e-5
 
 /**
- * Draws true players, learns each from so many shots, plans a hole for the profile from every place, and plays that
+ * Draws true players, learns each from so many shots (ten of a club are the first ten of its forty), plans a hole for the profile from every place, and plays that
  * plan with the true pattern: its value by solving with the plan's action alone in each place, the same strikes for
  * all. Putting and the short game are known.
  */
@@ -47,17 +50,17 @@ export function informationTrials(
     const truth = truePlayer(guess, 70_000 + player)
     return { ...truth, putting: guess.putting, shortGame: guess.shortGame }
   })
-  const profiles = truths.map((truth, player) =>
-    study.shots.map((shots) =>
-      shots === 0
-        ? guess
-        : learnPlayer(guess, hitShots(truth, guess, shots, 80_000 + player), { seed: player + 1 }).player,
-    ),
-  )
+  const profiles = truths.map((truth, player) => {
+    const all = hitShots(truth, guess, Math.max(...study.shots), 80_000 + player)
+    return study.shots.map(
+      (shots) => learnPlayer(guess, firstOfEachClub(all, shots), { seed: player + 1 }).player,
+    )
+  })
   for (const { ref, hole } of study.holes) {
     const ground = holeGround(hole, study.cellMetres)
     const first = holeModel(ground, guess, REFERENCE_DAY)
     const tee = placeAt(first.places, 0, 0)
+    const fairway = fairwayPlaces(first.places)
     const shots = shotsOf(guess)
     const problemOf = (player: Player, kept?: Int32Array) =>
       holeProblem(holeModel(ground, player, REFERENCE_DAY, first.flights, first.nearGreen), {
@@ -75,15 +78,37 @@ export function informationTrials(
           keptOnly: true,
           tolerance: TOLERANCE,
         }).values
+        const lost = (place: number): number => (played[place] as number) - (best[place] as number)
         trials.push({
           hole: ref,
           player,
           shots: study.shots[index] as number,
-          lost: (played[tee] as number) - (best[tee] as number),
+          fromTee: lost(tee),
+          fromFairway:
+            fairway.length === 0
+              ? null
+              : fairway.reduce((sum, place) => sum + lost(place), 0) / fairway.length,
         })
       })
       told(trials.length)
     })
   }
   return trials
+}
+
+/** So many shots with each club, the first that were hit. */
+function firstOfEachClub(shots: readonly ShotRecord[], count: number): ShotRecord[] {
+  const seen = new Map<string, number>()
+  return shots.filter(({ club }) => {
+    const before = seen.get(club) ?? 0
+    seen.set(club, before + 1)
+    return before < count
+  })
+}
+
+function fairwayPlaces({ coarseCount, ground, isShortGame }: Places): number[] {
+  const fairway = groundCode('fairway')
+  return Array.from({ length: coarseCount }, (_, place) => place).filter(
+    (place) => ground[place] === fairway && isShortGame[place] === 0,
+  )
 }
