@@ -5,8 +5,10 @@ import { LEVELS, type LevelName, playerOfLevel } from '../../src/golf/player/lev
 import type { Club, Player } from '../../src/golf/player/player.ts'
 import { evaluateStroke } from '../../src/golf/strategy/evaluate-stroke.ts'
 import { holeGround, holeModel } from '../../src/golf/strategy/hole-model.ts'
+import { holeProblem } from '../../src/golf/strategy/hole-problem.ts'
 import { OVERCLUB_METRES, QUICK } from '../../src/golf/strategy/settings.ts'
-import { solveHole } from '../../src/golf/strategy/solve-hole.ts'
+import { shotsOf } from '../../src/golf/strategy/shots.ts'
+import { solveShortestPath } from '../../src/numbers/solver/solve-shortest-path.ts'
 import { degreesToRadians, metresToYards, yardsToMetres } from '../../src/numbers/units/units.ts'
 import { LEVELS as CLASSES } from '../../tools/published-values/levels.ts'
 import { referenceRows } from '../../tools/published-values/reference-rows.ts'
@@ -96,18 +98,20 @@ describe('a player known by level only', () => {
   ] as const
   const ground = holeGround(yardstickHole(480, 500), 12)
 
-  /** A round for a man of this level: one solve by quick settings, and the best of the lines near the pin from each tee. */
+  /** A round for a man of this level: whole swings alone, one solve by quick settings, and the best of the lines near the pin from each tee. */
   function roundOf(name: LevelName): number {
     const model = holeModel(ground, playerOfLevel(name, { sex: 'male' }), REFERENCE_DAY)
-    const { problem, values } = solveHole(model, QUICK.quadrature, QUICK.aboutPinDegrees)
+    const shots = shotsOf(model.player).filter(({ shape }) => shape === 'stock')
+    const problem = holeProblem(model, { ...QUICK, shots })
+    const { values } = solveShortestPath(problem, { tolerance: 1e-3 })
     const headings = [-8, -4, -2, 0, 2, 4, 8].map(degreesToRadians)
     return ROUND.reduce((sum, [yards, holes]) => {
       const left = yardsToMetres(yards)
       const { value } = evaluateStroke(model, values, {
         situation: { x: 0, y: ground.hole.lengthMetres - left, lie: 'tee' },
         quadrature: { good: 96, mishit: 32 },
-        tries: problem.shots
-          .filter(({ shape, stock }) => shape === 'stock' && stock.totalMetres < left + OVERCLUB_METRES)
+        tries: shots
+          .filter(({ stock }) => stock.totalMetres < left + OVERCLUB_METRES)
           .map((shot) => ({ shot, headings })),
       })
       return sum + holes * value
