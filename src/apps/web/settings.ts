@@ -21,6 +21,11 @@ export const DESK_SETTINGS = {
   spreadStep: 0.1,
   /** A side of a hazard may be moved so far, metres. */
   furthestHazard: 100,
+  /** The chart is enlarged at most so many times, by so much with each press of its buttons. */
+  largestScale: 16,
+  enlargeStep: 1.6,
+  /** So long after the last turn of a wheel the chart is engraved anew, ms. */
+  wheelRestMilliseconds: 160,
   /** A press that moves less than this is a tap, CSS pixels. */
   tapPixels: 6,
   /** The aim may be dragged this far to each side of the first leg, degrees. */

@@ -12,6 +12,7 @@ import { drawGround } from './ground/draw-ground.ts'
 import { groundMap } from './ground/ground-map.ts'
 import type { HoleDrawingOptions } from './hole-drawing-options.ts'
 import { drawAim, drawCarryArcs } from './marks/draw-aim.ts'
+import { drawMeasured } from './marks/draw-measured.ts'
 import { drawMoved } from './marks/draw-moved.ts'
 import { drawPattern } from './marks/draw-pattern.ts'
 import { drawValues } from './marks/draw-values.ts'
@@ -66,8 +67,7 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
     ground: [
       drawGround(hole, map, sheet),
       ...(options.values === undefined ? [] : [drawValues(options.values, sheet)]),
-      drawLine(hole, sheet, ruler),
-      ...(figures === null ? [] : [figures]),
+      ...insideFrame(sheet, [drawLine(hole, sheet, ruler), ...(figures === null ? [] : [figures])]),
     ],
     furniture: [
       ...(title === null ? [] : [titleBlock(hole, title, ruler, options)]),
@@ -84,6 +84,13 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
       ...(options.credit === undefined ? [] : [creditLine(options.credit, sheet)]),
     ],
   }
+}
+
+/** Of a part of a hole the line and the figures go on beyond the frame: they are cut to it. */
+function insideFrame(sheet: Sheet, shapes: readonly Shape[]): readonly Shape[] {
+  if (!sheet.isEnlarged) return shapes
+  const { left, top, right, bottom } = sheet.frame
+  return [{ kind: 'group', clip: rectangleSteps(left, top, right - left, bottom - top), shapes }]
 }
 
 /** The middle of a figure, near enough for keeping clear of it. */
@@ -120,7 +127,7 @@ function creditLine(text: string, sheet: Sheet): Shape {
 /** The player's own marks, which change with every drag: arcs, pattern and aim, cut to the frame. */
 export function drawMarks(sheet: Sheet, options: HoleDrawingOptions): GroupShape {
   const { left, top, right, bottom } = sheet.frame
-  const { aim, arcs, moved, pattern, units } = options
+  const { aim, arcs, measured, moved, pattern, units } = options
   return {
     kind: 'group',
     name: 'marks',
@@ -132,6 +139,7 @@ export function drawMarks(sheet: Sheet, options: HoleDrawingOptions): GroupShape
         : [drawCarryArcs(arcs, aim?.from ?? [0, 0], aim?.headingDegrees ?? 0, sheet, rulerOf(units))]),
       ...(pattern === undefined ? [] : [drawPattern(pattern, sheet)]),
       ...(aim === undefined ? [] : [drawAim(aim, sheet)]),
+      ...(measured === undefined ? [] : [drawMeasured(measured, sheet, rulerOf(units))]),
     ],
   }
 }

@@ -19,6 +19,8 @@ export interface HoleDrawingOptions {
   readonly pattern?: Pattern
   readonly aim?: AimMark
   readonly arcs?: readonly CarryArc[]
+  /** Two places whose distance is written between them, hole frame. */
+  readonly measured?: readonly [Point, Point]
   /** Hazards that are taken to lie elsewhere than they were surveyed. */
   readonly moved?: readonly MovedGround[]
   /** The day's wind, `label` as the reader likes it (`5 m/s`); absent = no wind shown. */

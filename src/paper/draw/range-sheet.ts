@@ -30,6 +30,7 @@ export function layOutRange(
     height,
     frame,
     unitsPerMetre,
+    isEnlarged: false,
     toSheet: ([x, y]) => [centre[0] + x * unitsPerMetre, centre[1] - (y - middle) * unitsPerMetre],
     toHole: ([x, y]) => [(x - centre[0]) / unitsPerMetre, middle - (y - centre[1]) / unitsPerMetre],
   }

@@ -14,16 +14,29 @@ export interface Sheet {
     readonly bottom: number
   }
   readonly unitsPerMetre: number
+  /** True when only a part of the hole is laid on the sheet. */
+  readonly isEnlarged: boolean
   /** A place of the hole frame on the sheet. */
   readonly toSheet: (place: Point) => Point
   /** A place of the sheet in the hole frame. */
   readonly toHole: (at: Point) => Point
 }
 
-/** Lays a hole on a sheet of the given size, tee at the bottom, as large as it goes with its surroundings. */
+/** A part of a hole seen from nearer by. */
+export interface SheetView {
+  /** How many times as large as the whole hole fits the sheet. */
+  readonly scale: number
+  /** The place of the hole frame in the middle of the frame. */
+  readonly middle: Point
+}
+
+/**
+ * Lays a hole on a sheet of the given size, tee at the bottom: as large as it goes with its surroundings, or a part of
+ * it enlarged.
+ */
 export function layOutSheet(
   hole: Hole,
-  size: { readonly width?: number; readonly height?: number } = {},
+  size: { readonly width?: number; readonly height?: number; readonly view?: SheetView | null } = {},
 ): Sheet {
   const width = size.width ?? DRAW_SETTINGS.sheetWidth
   const height = size.height ?? DRAW_SETTINGS.sheetHeight
@@ -41,17 +54,20 @@ export function layOutSheet(
   const maxX = Math.max(...xs) + DRAW_SETTINGS.roomBesideLineMetres
   const minY = Math.min(...ys) - DRAW_SETTINGS.roomBehindTeeMetres
   const maxY = Math.max(...ys) + DRAW_SETTINGS.roomBeyondGreenMetres
-  const unitsPerMetre = Math.min(
+  const view = size.view ?? null
+  const fitting = Math.min(
     (frame.right - frame.left) / (maxX - minX),
     (frame.bottom - frame.top) / (maxY - minY),
   )
-  const middle: Point = [(minX + maxX) / 2, (minY + maxY) / 2]
+  const unitsPerMetre = fitting * (view?.scale ?? 1)
+  const middle = view?.middle ?? ([(minX + maxX) / 2, (minY + maxY) / 2] as const)
   const centre: Point = [(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2]
   return {
     width,
     height,
     frame,
     unitsPerMetre,
+    isEnlarged: view !== null,
     toSheet: ([x, y]) => [
       centre[0] + (x - middle[0]) * unitsPerMetre,
       centre[1] - (y - middle[1]) * unitsPerMetre,

@@ -2,20 +2,26 @@ import { type ReactElement, useMemo, useRef, useState } from 'react'
 import { hazardBox } from '#golf/course/hazard-box.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { type HazardMove, NOT_MOVED } from '#golf/course/move-hazards.ts'
+import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
+import { type ScoreField, scoreField } from '#golf/strategy/score-field.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { describeHole } from '#paper/draw/describe-hole.ts'
 import { drawMarks, drawSurvey } from '#paper/draw/draw-hole.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
-import { layOutSheet, type Sheet } from '#paper/draw/sheet.ts'
+import type { Sheet } from '#paper/draw/sheet.ts'
 import { DESK_SETTINGS } from '../settings.ts'
+import { ChartTools } from './chart-tools.tsx'
 import { handlePlaces } from './handle-places.ts'
 import { Handles } from './handles.tsx'
 import { HazardHandles, type HeldHazard, moveBy } from './hazard-handles.tsx'
 import { headingTo } from './heading-to.ts'
+import { type Measured, MeasureHandles } from './measure-handles.tsx'
 import { Picture } from './picture.tsx'
 import { Surface } from './surface.tsx'
+import { useChartView } from './use-chart-view.ts'
 import { useSize } from './use-size.ts'
+import { useWheel } from './use-wheel.ts'
 
 interface HoleChartProps {
   /** The hole with its hazards as they are taken to lie. */
@@ -31,6 +37,8 @@ interface HoleChartProps {
   /** The hazard that is looked at; `null` = none. */
   readonly hazard: HeldHazard | null
   readonly moves: Readonly<Record<string, HazardMove>>
+  /** The hole as it was solved, for the expected score from everywhere; `null` while no plan knows it. */
+  readonly solved: NearbyStart | null
   /** Metres of one step of a hazard by key. */
   readonly step: number
   /** `drag` is the same for all of one drag. */
@@ -57,26 +65,33 @@ export function HoleChart(props: HoleChartProps): ReactElement {
   const place = useRef<HTMLDivElement>(null)
   const size = useSize(place)
   const [isHolding, setHolding] = useState(false)
-  const sheet = useMemo(() => (size === null ? null : layOutSheet(surveyed, size)), [surveyed, size])
-  // While a hazard is held only its outline follows: the ground is engraved anew when it is let go.
-  const engraved = useRef({ hole, survey })
-  if (!isHolding) engraved.current = { hole, survey }
-  const drawn = engraved.current
-  const layers = useMemo(
-    () => (sheet === null ? null : surveyLayers(drawn.hole, sheet, drawn.survey)),
-    [drawn, sheet],
+  const sight = useChartView(surveyed, size)
+  useWheel(place, sight)
+  const sheet = sight?.sheet ?? null
+  const [measured, setMeasured] = useState<Measured | null>(null)
+  const [hasScores, setScores] = useState(false)
+  const { solved } = props
+  const values = useMemo(
+    () => (hasScores && solved !== null ? scoreField(solved) : null),
+    [hasScores, solved],
   )
-  const marksLayer = useMemo(
-    () => (sheet === null ? null : layer(sheet, '', '', [drawMarks(sheet, { ...survey, ...marks })])),
-    [sheet, survey, marks],
-  )
+  const drawn = useHeld(hole, survey, values, isHolding)
+  const layers = useMemo(() => (sheet === null ? null : surveyLayers(sheet, drawn)), [drawn, sheet])
+  const marksLayer = useMemo(() => {
+    if (sheet === null) return null
+    const ruled = measured === null ? {} : { measured }
+    return layer(sheet, '', '', [drawMarks(sheet, { ...survey, ...marks, ...ruled })])
+  }, [sheet, survey, marks, measured])
   const began = useRef({ drag: 0, move: NOT_MOVED })
-  if (sheet === null || layers === null || marksLayer === null) return <div ref={place} className="chart" />
+  if (sight === null || sheet === null || layers === null || marksLayer === null)
+    return <div ref={place} className="chart" />
 
-  const ground = ([x, y]: Point): Point => {
+  const onChart = ([x, y]: Point): Point => {
     const box = place.current?.getBoundingClientRect()
-    return sheet.toHole([x - (box?.left ?? 0), y - (box?.top ?? 0)])
+    return [x - (box?.left ?? 0), y - (box?.top ?? 0)]
   }
+  const ground = (at: Point): Point => sheet.toHole(onChart(at))
+  const measure = (at: Point): void => setMeasured((before) => (before === null ? null : [before[1], at]))
   const dragHazard = (id: string, by: Point, drag: number): void => {
     const polygon = surveyed.areas.find((area) => area.id === id)?.polygon
     if (polygon === undefined) return
@@ -85,45 +100,94 @@ export function HoleChart(props: HoleChartProps): ReactElement {
   }
   const places = handlePlaces(hole, marks.aim, sheet)
   const others = [sheet.toSheet(props.ball), places.pin, ...(places.aim === null ? [] : [places.aim])]
+  const { frame } = sheet
+  const window = `inset(${frame.top}px ${sheet.width - frame.right}px ${sheet.height - frame.bottom}px ${frame.left}px)`
+  const isMeasuring = measured !== null
   return (
-    <div ref={place} className="chart">
-      <Picture drawing={layers.ground} className="chart-layer" />
-      <Picture drawing={marksLayer} className="chart-layer" isDecoration />
-      <Picture drawing={layers.furniture} className="chart-layer" isDecoration />
-      <Surface
-        hole={hole}
-        ground={ground}
-        onGreen={props.onPin}
-        onGround={(at, drag) => {
-          onHazard(null)
-          props.onAim(headingTo(marks.aim?.from, at), drag)
-        }}
-        onHazard={onHazard}
-        onDragHazard={dragHazard}
-        onHold={setHolding}
-      />
-      {props.hazard !== null && (
-        <HazardHandles
-          hazard={props.hazard}
-          line={surveyed.line}
-          sheet={sheet}
-          others={others}
-          step={props.step}
-          onMove={onMoveHazard}
+    <>
+      <div ref={place} className="chart">
+        <div className="chart-window" style={sight.isEnlarged ? { clipPath: window } : undefined}>
+          <div className="chart-carried" style={{ transform: sight.transform }}>
+            <Picture drawing={layers.ground} className="chart-layer" />
+            <Picture drawing={marksLayer} className="chart-layer" isDecoration />
+          </div>
+        </div>
+        <Picture drawing={layers.furniture} className="chart-layer" isDecoration />
+        <Surface
+          hole={hole}
+          isEnlarged={sight.isEnlarged}
+          ground={ground}
+          onMeasure={isMeasuring ? measure : null}
+          onGreen={props.onPin}
+          onGround={(at, drag) => {
+            onHazard(null)
+            props.onAim(headingTo(marks.aim?.from, at), drag)
+          }}
+          onHazard={(id) => onHazard(id)}
+          onDragHazard={dragHazard}
           onHold={setHolding}
+          onCarry={sight.carry}
+          onSpread={(factor, at) => sight.enlarge(factor, onChart(at))}
+          onRest={sight.rest}
         />
-      )}
-      <Handles {...props} aim={marks.aim} sheet={sheet} ground={ground} />
-    </div>
+        {sight.transform === undefined && (
+          <>
+            {props.hazard !== null && (
+              <HazardHandles
+                hazard={props.hazard}
+                line={surveyed.line}
+                sheet={sheet}
+                others={others}
+                step={props.step}
+                onMove={onMoveHazard}
+                onHold={setHolding}
+              />
+            )}
+            <Handles {...props} aim={marks.aim} sheet={sheet} ground={ground} />
+            {isMeasuring && (
+              <MeasureHandles
+                measured={measured}
+                sheet={sheet}
+                step={props.step}
+                ground={ground}
+                onMeasured={setMeasured}
+              />
+            )}
+          </>
+        )}
+      </div>
+      <ChartTools
+        sight={sight}
+        isMeasuring={isMeasuring}
+        onMeasure={(isOn) => setMeasured(isOn ? [props.ball, hole.pin] : null)}
+        hasScores={solved === null ? null : hasScores}
+        onScores={setScores}
+      />
+    </>
   )
 }
 
-function surveyLayers(
+/** What is engraved; while a hazard is held it stays as it was when the hazard was taken. */
+function useHeld(
   hole: Hole,
+  survey: HoleDrawingOptions,
+  values: ScoreField | null,
+  isHeld: boolean,
+): { readonly hole: Hole; readonly options: HoleDrawingOptions } {
+  const latest = useMemo(
+    () => ({ hole, options: values === null ? survey : { ...survey, values } }),
+    [hole, survey, values],
+  )
+  const engraved = useRef(latest)
+  if (!isHeld) engraved.current = latest
+  return engraved.current
+}
+
+function surveyLayers(
   sheet: Sheet,
-  options: HoleDrawingOptions,
+  { hole, options }: { readonly hole: Hole; readonly options: HoleDrawingOptions },
 ): { ground: Drawing; furniture: Drawing } {
-  const hasTitle = sheet.width >= DESK_SETTINGS.titleWidth
+  const hasTitle = sheet.width >= DESK_SETTINGS.titleWidth && !sheet.isEnlarged
   const survey = drawSurvey(hole, sheet, { ...options, hasTitle })
   const title = `Hole ${hole.ref}${hole.name === null ? '' : `, ${hole.name}`}`
   return {

@@ -134,6 +134,7 @@ export function HoleDesk(props: {
               surveyed={surveyed}
               hazard={hazards.held}
               moves={desk.moved}
+              solved={planning.solved?.hole.ref === hole.ref ? planning.solved : null}
               step={readerMetres(reader)}
               onHazard={hazards.take}
               onMoveHazard={hazards.move}

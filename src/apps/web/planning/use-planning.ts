@@ -31,9 +31,11 @@ export interface Planning {
   /** True once the fuller answer is there. */
   readonly isFull: boolean
   readonly trouble: Trouble | null
+  /** The hole as the last full plan solved it; `null` before there is one. */
+  readonly solved: NearbyStart | null
 }
 
-const NOTHING: Planning = { plan: null, isCurrent: false, isFull: false, trouble: null }
+const NOTHING: Planning = { plan: null, isCurrent: false, isFull: false, trouble: null, solved: null }
 
 /**
  * Plans the situation: a quick first answer, then the fuller one from another worker, begun only when the first is
@@ -52,7 +54,7 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
       start.current = nearby ?? start.current
       setPlanning((before) => {
         if (before.isFull) return before
-        if (plan !== undefined) return { plan, isCurrent: !isLate, isFull: false, trouble: null }
+        if (plan !== undefined) return { ...before, plan, isCurrent: !isLate, isFull: false, trouble: null }
         return { ...before, trouble: fault ?? null }
       })
       if (plan !== undefined && !isLate && next.current !== null) workers.current?.full.ask(next.current)
@@ -63,7 +65,7 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
       setPlanning((before) =>
         plan === undefined
           ? { ...before, trouble: fault ?? null }
-          : { plan, isCurrent: true, isFull: true, trouble: null },
+          : { plan, isCurrent: true, isFull: true, trouble: null, solved: nearby ?? before.solved },
       )
     }
     const full = latestAnswer(planner(), tell, true)

@@ -39,6 +39,7 @@ export function insetSheet(
     height: box.side,
     frame: { left: box.left, top: box.top, right: box.left + box.side, bottom: box.top + box.side },
     unitsPerMetre,
+    isEnlarged: false,
     toSheet: ([x, y]) => [
       centre[0] + (x - middle[0]) * unitsPerMetre,
       centre[1] - (y - middle[1]) * unitsPerMetre,

@@ -1,0 +1,104 @@
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+
+/** The chart seen from nearer by, carried, measured on, and with the expected score over it. Hole 3 plans quickly. */
+let desk: ServedDesk
+let page: Page
+
+beforeAll(async () => {
+  desk = await serveDesk()
+  page = desk.page
+  await page.goto(desk.address)
+  await page.getByLabel('Hole', { exact: true }).selectOption('3')
+  await page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)').waitFor()
+}, PATIENCE * 2)
+
+afterAll(() => desk?.close())
+
+const tool = (name: string) => page.getByRole('button', { name, exact: true })
+/** How far apart pin and ball are on the screen. */
+async function span(): Promise<number> {
+  const top = async (name: string): Promise<number> =>
+    Number(/top: (-?[\d.]+)px/.exec((await page.locator(`.handle-${name}`).getAttribute('style')) ?? '')?.[1])
+  return (await top('ball')) - (await top('pin'))
+}
+/** A place of the screen on the way from the ball to the pin; between the cove and the green there is open ground. */
+async function shortOfGreen(share: number): Promise<[number, number]> {
+  const middle = async (name: string): Promise<[number, number]> => {
+    const box = (await page.locator(`.handle-${name}`).boundingBox())!
+    return [box.x + box.width / 2, box.y + box.height / 2]
+  }
+  const [ball, pin] = [await middle('ball'), await middle('pin')]
+  return [ball[0] + (pin[0] - ball[0]) * share, ball[1] + (pin[1] - ball[1]) * share]
+}
+
+const measured = (): Promise<string | null> => page.locator('.chart svg .measured text').textContent()
+
+describe('the chart', () => {
+  it('comes nearer by button and goes back to the whole hole', async () => {
+    const whole = await span()
+    expect(await tool('Whole hole').isDisabled()).toBe(true)
+    await tool('Nearer').click()
+    await expect.poll(span).toBeGreaterThan(whole * 1.4)
+    await tool('Whole hole').click()
+    await expect.poll(span).toBeCloseTo(whole, 3)
+  })
+
+  it('comes nearer about the pointer with the wheel and the control key, and is then carried by the mouse', async () => {
+    const at = await shortOfGreen(0.8)
+    const whole = await span()
+    await page.mouse.move(...at)
+    await page.keyboard.down('Control')
+    for (let turn = 0; turn < 4; turn += 1) await page.mouse.wheel(0, -120)
+    await page.keyboard.up('Control')
+    await expect.poll(span).toBeGreaterThan(whole * 2)
+    const ball = (): Promise<string | null> => page.locator('.handle-ball').getAttribute('style')
+    const before = await ball()
+    const green = (await page.locator('.plan-sentence').textContent()) ?? ''
+    await page.mouse.move(...at)
+    await page.mouse.down()
+    await page.mouse.move(at[0], at[1] - 60, { steps: 6 })
+    await page.mouse.up()
+    await expect.poll(ball).not.toBe(before)
+    // Carrying the chart aims nowhere.
+    expect(await page.locator('.plan-sentence').textContent()).toBe(green)
+    await tool('Whole hole').click()
+  })
+
+  it('measures between two places: from the ball to the pin at first, then by taps, drags and keys', async () => {
+    expect(await page.locator('.chart svg .measured').count()).toBe(0)
+    await tool('Measure').click()
+    const length = Number(
+      /(\d+) yd to the pin/.exec((await page.locator('.ball-controls').textContent()) ?? '')?.[1],
+    )
+    expect(await measured()).toBe(`${length} yards`)
+    await page.locator('.handle-measure').last().focus()
+    for (let key = 0; key < 10; key += 1) await page.keyboard.press('ArrowDown')
+    expect(Number.parseInt((await measured()) ?? '', 10)).toBe(length - 10)
+    await page.mouse.click(...(await shortOfGreen(0.5)))
+    await page.mouse.click(...(await shortOfGreen(0.75)))
+    const tapped = Number.parseInt((await measured()) ?? '', 10)
+    expect(tapped).toBeGreaterThan(5)
+    expect(tapped).toBeLessThan(length / 2)
+    await tool('Measure').click()
+    expect(await page.locator('.chart svg .measured').count()).toBe(0)
+  })
+
+  it('shows the expected score over the hole once the full plan knows it', async () => {
+    await page.locator('.state:empty').waitFor({ state: 'attached' })
+    await tool('Scores').click()
+    const figures = page.locator('.chart svg .values text')
+    await figures.first().waitFor({ state: 'attached' })
+    const scores = (await figures.allTextContents()).map(Number)
+    expect(Math.min(...scores)).toBeGreaterThan(1)
+    expect(Math.max(...scores)).toBeLessThan(7)
+    await tool('Scores').click()
+  })
+
+  it('has nothing that a screen reader or a large finger cannot use', async () => {
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    expect(desk.troubles).toEqual([])
+  })
+})
