@@ -6,6 +6,8 @@ export default defineConfig({
     setupFiles: ['test/seeded-properties.ts'],
     testTimeout: 600_000,
     hookTimeout: 600_000,
+    // What a page shows comes when a busy machine has time for it: nothing measures how soon.
+    expect: { poll: { timeout: 60_000 } },
     maxWorkers: 2,
   },
 })

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { build } from 'vite'
-import { startServer } from '#apps/server/start-server.ts'
+import { type RunningServer, startServer } from '#apps/server/start-server.ts'
 import { type OpenBrowser, openBrowser } from '../../tools/open-browser.ts'
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url))
@@ -19,6 +19,9 @@ export interface ServedDesk {
   /** A page that notes its errors in `troubles`. */
   readonly page: Page
   readonly troubles: readonly string[]
+  /** Stops the server and leaves the browser; starts it again at the same address with the same store. */
+  stopServer(): Promise<void>
+  startServer(): Promise<void>
   close(): Promise<void>
 }
 
@@ -29,12 +32,15 @@ export async function serveDesk(): Promise<ServedDesk> {
     build: { outDir: join(folder, 'web'), emptyOutDir: true },
     logLevel: 'error',
   })
-  const server = await startServer({
-    port: 0,
-    storePath: join(folder, 'store.db'),
-    webRoot: join(folder, 'web'),
-    examplesFolder: join(ROOT, 'examples'),
-  })
+  const start = (port: number): Promise<RunningServer> =>
+    startServer({
+      port,
+      storePath: join(folder, 'store.db'),
+      webRoot: join(folder, 'web'),
+      examplesFolder: join(ROOT, 'examples'),
+    })
+  let server = await start(0)
+  const { address, port } = server
   const browser = await openBrowser()
   const page = await browser.context.newPage()
   page.setDefaultTimeout(PATIENCE)
@@ -42,10 +48,14 @@ export async function serveDesk(): Promise<ServedDesk> {
   page.on('pageerror', (error) => troubles.push(error.message))
   page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
   return {
-    address: server.address,
+    address,
     browser,
     page,
     troubles,
+    stopServer: () => server.close(),
+    async startServer() {
+      server = await start(port)
+    },
     async close() {
       await browser.close()
       await server.close()

@@ -28,7 +28,7 @@ export function serverApp({ store, host, webRoot, checks, report }: ServerParts)
 
   app.use('/api/*', async (context, next) => {
     await next()
-    // Pupils' data stays in the store: no copy in the browser's cache.
+    // Pupils' data stays out of the browser's cache: the page keeps its copies itself, and lets go of them itself.
     context.res.headers.set('Cache-Control', 'no-store')
   })
   app.get('/api/health', async (context) => {

@@ -11,9 +11,11 @@ import './style/scales.css'
 import './style/new-player.css'
 import './style/shots.css'
 import './style/narrow.css'
+import './style/offline.css'
 import './style/print.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
+import { OfflineNote } from './offline/offline-note.tsx'
 import { DefectNote } from './page/defect-note.tsx'
 import { OpenPage } from './page/open-page.tsx'
 
@@ -22,6 +24,7 @@ if (place !== null)
   createRoot(place).render(
     <StrictMode>
       <DefectNote>
+        <OfflineNote />
         <OpenPage />
       </DefectNote>
     </StrictMode>,

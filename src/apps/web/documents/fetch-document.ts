@@ -1,21 +1,47 @@
-import { FAULT_CODES, type FaultCode } from '#faults/codes.ts'
-import { Failure } from '#faults/failure.ts'
+import {
+  copiedDocument,
+  copiedList,
+  copyDocument,
+  copyList,
+  keepWaiting,
+  type WaitingChange,
+  waitingChanges,
+  waitingFor,
+} from './local-shelf.ts'
+import {
+  type DocumentKind,
+  fetchServed,
+  isAway,
+  type KeptDocument,
+  type Listed,
+  listServed,
+  putServed,
+} from './server-documents.ts'
+import { tellWaiting } from './waiting-news.ts'
 
-/** A document of the store by its id. */
-export interface Listed {
-  readonly id: string
-  readonly name: string
-}
+/**
+ * The documents of the desk: the server's while it answers, this browser's copies while it does not, and over both the
+ * changes made here that the server does not have yet.
+ */
 
-/** The kinds of document the desk reads. */
-export type DocumentKind = 'courses' | 'players' | 'days'
-
-/** What the store holds of a kind, in the order of its names. Throws a Failure with the server's code. */
+/** What there is of a kind, in the order of its names. Throws a Failure with the server's code. */
 export async function listDocuments(kind: DocumentKind): Promise<readonly Listed[]> {
-  const answer: unknown = await (await ask(`/api/${kind}`)).json()
-  const listed = (answer as Record<string, unknown>)[kind]
-  if (!Array.isArray(listed)) return []
-  return (listed as Listed[]).toSorted((a, b) => a.name.localeCompare(b.name))
+  const listed = await listServed(kind)
+    .then(async (served) => {
+      await copyList(kind, served).catch(withoutShelf)
+      return served
+    })
+    .catch(async (error: unknown) => {
+      const copied = isAway(error) ? await copiedList(kind).catch(withoutShelf) : null
+      if (!copied) throw error
+      return copied
+    })
+  const waiting = (await waitingChanges().catch(withoutShelf)) ?? []
+  const own = waiting.filter((change) => change.kind === kind)
+  const others = listed.filter(({ id }) => own.every((change) => change.id !== id))
+  return [...others, ...own.map(({ id, name }) => ({ id, name, revision: 0 }))].toSorted((a, b) =>
+    a.name.localeCompare(b.name),
+  )
 }
 
 /** The text of a document. Throws a Failure with the server's code. */
@@ -23,57 +49,90 @@ export async function fetchDocument(kind: DocumentKind, id: string): Promise<str
   return (await fetchKept(kind, id)).text
 }
 
-/** A document with the revision that a change of it must name. */
-export interface KeptDocument {
-  readonly text: string
-  readonly revision: string
-}
-
-/** The text of a document with its revision. Throws a Failure with the server's code. */
+/** The text of a document with its revision, the own change of it first. Throws a Failure with the server's code. */
 export async function fetchKept(kind: DocumentKind, id: string): Promise<KeptDocument> {
-  const response = await ask(`/api/${kind}/${encodeURIComponent(id)}`)
-  return { text: await response.text(), revision: response.headers.get('ETag') ?? '' }
+  const waiting = await waitingFor(kind, id).catch(withoutShelf)
+  if (waiting) return waiting
+  try {
+    const served = await fetchServed(kind, id)
+    await copyDocument({ kind, id, name: nameIn(served.text, id), ...served }).catch(withoutShelf)
+    return served
+  } catch (error) {
+    const copied = isAway(error) ? await copiedDocument(kind, id).catch(withoutShelf) : null
+    if (!copied) throw error
+    return copied
+  }
 }
 
-/** Keeps a document in place of the revision that was fetched. Throws a Failure with the server's code, `MAR-STORE-004` when another change came first. */
+/**
+ * Keeps a document in place of the revision that was fetched; while the server is away it waits here. Throws a Failure
+ * with the server's code, `MAR-STORE-004` when another change came first.
+ */
 export async function keepChanged(
   kind: DocumentKind,
   id: string,
   document: string,
   revision: string,
 ): Promise<void> {
-  const headers = { 'Content-Type': 'application/json', 'If-Match': revision }
-  await ask(`/api/${kind}/${encodeURIComponent(id)}`, { method: 'PUT', headers, body: document })
+  const change = { kind, id, name: nameIn(document, id), text: document, revision, refusal: '' }
+  // What waits already is changed where it waits, and goes on from the revision that it went on from.
+  if (await waitingFor(kind, id).catch(withoutShelf)) return wait(change)
+  await putServed(kind, id, document, revision).catch((error: unknown) => waitWhileAway(change, error))
 }
 
 /**
- * Keeps a new document under the id, or with the first number after it that makes it free, and returns which. Throws a
- * Failure with the server's code when it is refused; what is kept is never written over.
+ * Keeps a new document under the id, or with the first number after it that makes it free, and returns which; while the
+ * server is away it waits here. Throws a Failure with the server's code when it is refused; what is kept is never
+ * written over.
  */
 export async function keepNewDocument(kind: DocumentKind, id: string, document: string): Promise<string> {
   const taken = new Set((await listDocuments(kind)).map((listed) => listed.id))
   let free = id
   for (let count = 2; taken.has(free); count += 1) free = `${id}-${count}`
-  const headers = { 'Content-Type': 'application/json', 'If-None-Match': '*' }
-  await ask(`/api/${kind}/${free}`, { method: 'PUT', headers, body: document })
+  const change = {
+    kind,
+    id: free,
+    name: nameIn(document, free),
+    text: document,
+    revision: '',
+    refusal: '',
+  }
+  await putServed(kind, free, document, '').catch((error: unknown) => waitWhileAway(change, error))
   return free
 }
 
-async function ask(address: string, request?: RequestInit): Promise<Response> {
-  let response: Response
-  try {
-    response = await fetch(address, request)
-  } catch {
-    throw new Failure('MAR-WEB-001', 'The server does not answer. Is it still running?', address)
+/** Copies every document that is not copied as it is now, so that the desk opens on any of them when the server has stopped. */
+export async function copyAll(kind: DocumentKind, listed: readonly Listed[]): Promise<void> {
+  for (const { id, revision } of listed) {
+    const copied = await copiedDocument(kind, id).catch(withoutShelf)
+    if (revision > 0 && copied?.revision !== `"${revision}"`) await fetchKept(kind, id).catch(() => {})
   }
-  if (response.ok) return response
-  const body = (await response.json().catch(() => null)) as { error?: Partial<Failure> } | null
-  const code = body?.error?.code
-  if (code !== undefined && isFaultCode(code))
-    throw new Failure(code, body?.error?.message ?? FAULT_CODES[code], body?.error?.where ?? address)
-  throw new Failure('MAR-WEB-002', `The server answered ${response.status} without saying why.`, address)
 }
 
-function isFaultCode(code: string): code is FaultCode {
-  return code in FAULT_CODES
+async function waitWhileAway(change: WaitingChange, error: unknown): Promise<void> {
+  if (!isAway(error)) throw error
+  // A browser without a shelf cannot wait: then it is as it was before, and nothing is lost but the change is not kept.
+  await wait(change).catch(() => Promise.reject(error))
+}
+
+async function wait(change: WaitingChange): Promise<void> {
+  await keepWaiting(change)
+  tellWaiting()
+}
+
+/** A browser that keeps nothing, as in a private window, works as long as the server does. */
+function withoutShelf(): null {
+  return null
+}
+
+/** What a document calls itself, for lists. */
+function nameIn(text: string, id: string): string {
+  try {
+    const { name, date, marram } = JSON.parse(text) as Record<string, unknown>
+    const course =
+      typeof marram === 'object' && marram !== null ? (marram as Record<string, unknown>).name : null
+    return [name, course, date].find((each) => typeof each === 'string' && each !== '')?.toString() ?? id
+  } catch {
+    return id
+  }
 }

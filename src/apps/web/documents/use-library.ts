@@ -3,9 +3,10 @@ import { Failure } from '#faults/failure.ts'
 import type { Course } from '#golf/course/course.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { Trouble } from '../planning/questions.ts'
-import { type Listed, listDocuments } from './fetch-document.ts'
+import { copyAll, listDocuments } from './fetch-document.ts'
 import { loadCourse } from './load-course.ts'
 import { loadPlayer } from './load-player.ts'
+import type { Listed } from './server-documents.ts'
 
 /** What the store can be asked for. */
 export interface Library {
@@ -30,6 +31,9 @@ export function useLibrary(): { readonly library: Library | null; readonly troub
             `The store holds ${courses.length === 0 ? 'no course' : 'no player'}. Put one in, then load this page again.`,
           )
         if (isWanted) setState({ library: { courses, players, days }, trouble: null })
+        void copyAll('courses', courses)
+          .then(() => copyAll('players', players))
+          .then(() => copyAll('days', days))
       })
       .catch((error: unknown) => {
         if (isWanted) setState({ library: null, trouble: troubleOf(error) })

@@ -1,9 +1,13 @@
-import { type ReactElement, useState } from 'react'
-import { NewPlayer } from '../new-player/new-player.tsx'
-import { ShotsPage } from '../shots/shots-page.tsx'
+import { lazy, type ReactElement, Suspense, useState } from 'react'
 import { OpenDesk } from './open-desk.tsx'
 import { DESK, NEW_PLAYER, playerOfPlace, usePlace } from './places.ts'
 import { useReader } from './use-reader.ts'
+
+/** Pages beside the desk come when they are asked for, so that the desk itself opens sooner. */
+const NewPlayer = lazy(() =>
+  import('../new-player/new-player.tsx').then((page) => ({ default: page.NewPlayer })),
+)
+const ShotsPage = lazy(() => import('../shots/shots-page.tsx').then((page) => ({ default: page.ShotsPage })))
 
 /** The desk, the ten questions that lead to it, or the shots of a player. */
 export function OpenPage(): ReactElement {
@@ -11,27 +15,19 @@ export function OpenPage(): ReactElement {
   const [playerId, setPlayerId] = useState<string | null>(null)
   const place = usePlace()
   const shotsOf = playerOfPlace(place)
-  if (shotsOf !== undefined)
-    return (
-      <ShotsPage
-        reader={reader}
-        onReader={setReader}
-        playerId={shotsOf}
-        onKept={(id) => {
-          setPlayerId(id)
-          location.hash = DESK
-        }}
-      />
-    )
-  if (place !== NEW_PLAYER) return <OpenDesk reader={reader} onReader={setReader} playerId={playerId} />
+  const onKept = (id: string): void => {
+    setPlayerId(id)
+    location.hash = DESK
+  }
+  if (shotsOf === undefined && place !== NEW_PLAYER)
+    return <OpenDesk reader={reader} onReader={setReader} playerId={playerId} />
   return (
-    <NewPlayer
-      reader={reader}
-      onReader={setReader}
-      onKept={(id) => {
-        setPlayerId(id)
-        location.hash = DESK
-      }}
-    />
+    <Suspense fallback={<main aria-busy="true" />}>
+      {shotsOf === undefined ? (
+        <NewPlayer reader={reader} onReader={setReader} onKept={onKept} />
+      ) : (
+        <ShotsPage reader={reader} onReader={setReader} playerId={shotsOf} onKept={onKept} />
+      )}
+    </Suspense>
   )
 }
