@@ -62,6 +62,23 @@ describe('the ball', () => {
     expect(await where()).toMatch(/^On the markers/)
   })
 
+  it('is taken back and put forth again, also after the page was loaded anew', async () => {
+    await page.getByRole('button', { name: 'Ball 5 yd further' }).click()
+    const put = await where()
+    await page.reload()
+    await planned()
+    await expect.poll(left).toBe(Number(/(\d+) yd/.exec(put)?.[1]))
+    await page.getByRole('button', { name: 'Undo' }).click()
+    expect(await where()).toMatch(/^On the markers/)
+    await page.keyboard.press('Control+Shift+Z')
+    expect(await where()).not.toMatch(/^On the markers/)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await page.getByRole('button', { name: 'Redo' }).click()
+    expect(await page.getByRole('button', { name: 'Redo' }).isDisabled()).toBe(true)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await planned()
+  })
+
   it('lies as it is told: heavy grass costs more than the ground there', async () => {
     await dragBall(100)
     await planned()

@@ -44,8 +44,8 @@ export const DESK_SETTINGS = {
   shotFineStep: 1,
   /** Shots shown before the rest is asked for. */
   shotRows: 10,
-  /** Steps that can be undone. */
-  undoSteps: 200,
+  /** Steps of undo are kept over a reload so long after the last edit, ms. */
+  keepStepsMilliseconds: 400,
   /** Edits of one kind within this time are one step of undo, ms: a drag is one step. */
   oneEditMilliseconds: 800,
 } as const

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { openDesk } from './desk.ts'
 import { movePin } from './edits.ts'
-import { keepDesk, keptDesk } from './kept-desk.ts'
+import { keepDesk, keepSteps, keptDesk, keptSteps } from './kept-desk.ts'
 
 const stored = { courses: [{ id: 'ness' }], players: [{ id: 'wren' }] }
 
@@ -47,5 +47,19 @@ describe('keptDesk', () => {
     }
     expect(() => keepDesk(openDesk('ness', '7', 'wren'), forbidden)).not.toThrow()
     expect(keptDesk(stored, forbidden)).toBeNull()
+  })
+})
+
+describe('keptSteps', () => {
+  it('gives back the steps that still fit the store, in their order', () => {
+    const place = storage()
+    const [first, second] = [openDesk('ness', '7', 'wren'), openDesk('ness', '8', 'wren')]
+    keepSteps({ past: [first, openDesk('ness', '7', 'someone'), second], future: [first] }, place)
+    expect(keptSteps(stored, place)).toEqual({ past: [first, second], future: [first] })
+  })
+
+  it('has none where nothing or nonsense was kept', () => {
+    for (const text of [null, '', '{', '[]', '7', '{"past":7}', '{"past":[{}],"future":[null]}'])
+      expect(keptSteps(stored, storage(text))).toEqual({ past: [], future: [] })
   })
 })

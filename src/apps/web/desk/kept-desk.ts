@@ -1,7 +1,9 @@
 import { LIES } from '#golf/player/player.ts'
 import type { Desk } from './desk.ts'
+import type { History } from './history.ts'
 
 const KEPT = 'marram.desk'
+const KEPT_STEPS = 'marram.desk.steps'
 
 /** What is kept must still be in the store. */
 interface Stored {
@@ -30,6 +32,37 @@ export function keptDesk(stored: Stored, place: Place): Desk | null {
       : null
   } catch {
     return null
+  }
+}
+
+/** The steps that can be taken back and forth again. */
+type Steps = Pick<History<Desk>, 'past' | 'future'>
+
+/** Keeps the steps of undo for when the page is loaded again in this tab; a full or forbidden storage keeps none. */
+export function keepSteps({ past, future }: Steps, place: Place): void {
+  try {
+    place.setItem(KEPT_STEPS, JSON.stringify({ past, future }))
+  } catch {
+    // Nothing is lost but undo.
+  }
+}
+
+/** The steps that were kept, without those that no longer fit the store. */
+export function keptSteps(stored: Stored, place: Place): Steps {
+  try {
+    const kept: unknown = JSON.parse(place.getItem(KEPT_STEPS) ?? 'null')
+    const fitting = (steps: unknown): readonly Desk[] =>
+      Array.isArray(steps)
+        ? steps.filter(
+            (desk) =>
+              isDesk(desk) && isIn(stored.courses, desk.courseId) && isIn(stored.players, desk.playerId),
+          )
+        : []
+    return isRecord(kept)
+      ? { past: fitting(kept.past), future: fitting(kept.future) }
+      : { past: [], future: [] }
+  } catch {
+    return { past: [], future: [] }
   }
 }
 

@@ -6,6 +6,14 @@ import { Choice } from '../ledger/choice.tsx'
 import { shortDate } from '../words.ts'
 import { NEW_PLAYER, shotsPlace } from './places.ts'
 
+/** Steps back and forth. */
+interface Steps {
+  readonly canUndo: boolean
+  readonly canRedo: boolean
+  readonly undo: () => void
+  readonly redo: () => void
+}
+
 /** The head of the desk: who plays what, from where, on which day; how the reader reads; undo and print. */
 export function DeskHead(props: {
   readonly library: Library
@@ -14,25 +22,16 @@ export function DeskHead(props: {
   readonly tees: readonly string[]
   readonly teeName: string
   readonly reader: Reader
-  readonly canUndo: boolean
+  readonly steps: Steps
   readonly onReader: (reader: Reader) => void
-  readonly onUndo: () => void
   readonly onCourse: (id: string) => void
   readonly onHole: (ref: string) => void
   readonly onTee: (name: string) => void
   readonly onPlayer: (id: string) => void
   readonly onDay: (id: string) => void
 }): ReactElement {
-  const { library, desk, holes, tees, reader, onReader, onUndo } = props
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent): void => {
-      if (event.key.toLowerCase() !== 'z' || !(event.ctrlKey || event.metaKey) || event.shiftKey) return
-      event.preventDefault()
-      onUndo()
-    }
-    window.addEventListener('keydown', onKey)
-    return () => window.removeEventListener('keydown', onKey)
-  }, [onUndo])
+  const { library, desk, holes, tees, reader, onReader, steps } = props
+  useStepKeys(steps)
   return (
     <header className="desk-head">
       <h1>
@@ -85,8 +84,11 @@ export function DeskHead(props: {
         <a className="button" href={shotsPlace(desk.playerId)}>
           Shots
         </a>
-        <button type="button" disabled={!props.canUndo} onClick={onUndo}>
+        <button type="button" disabled={!steps.canUndo} onClick={steps.undo}>
           Undo
+        </button>
+        <button type="button" disabled={!steps.canRedo} onClick={steps.redo}>
+          Redo
         </button>
         <button
           type="button"
@@ -115,6 +117,22 @@ export function DeskHead(props: {
       </div>
     </header>
   )
+}
+
+/** Control and Z takes a step back; with shift, or control and Y, forth again. */
+function useStepKeys({ undo, redo }: Steps): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (!event.ctrlKey && !event.metaKey) return
+      const key = event.key.toLowerCase()
+      if (key !== 'z' && key !== 'y') return
+      event.preventDefault()
+      if (key === 'y' || event.shiftKey) redo()
+      else undo()
+    }
+    window.addEventListener('keydown', onKey)
+    return () => window.removeEventListener('keydown', onKey)
+  }, [undo, redo])
 }
 
 const NEXT_WIND_UNIT: Readonly<Record<Reader['windUnit'], Reader['windUnit']>> = {

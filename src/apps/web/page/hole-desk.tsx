@@ -6,7 +6,7 @@ import { HoleChart } from '../chart/hole-chart.tsx'
 import { openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
 import { finishOffset } from '../desk/finish-offset.ts'
-import { keepDesk, keptDesk } from '../desk/kept-desk.ts'
+import { keptDesk, keptSteps } from '../desk/kept-desk.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
 import { AimStrip } from '../ledger/aim-strip.tsx'
@@ -50,14 +50,16 @@ export function HoleDesk(props: {
   readonly onReader: (reader: Reader) => void
 }): ReactElement {
   const { library, reader, onReader } = props
-  const { desk, edit, undo, canUndo, step } = useDesk(() => {
-    const left =
-      keptDesk(library, sessionStorage) ??
-      openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? '')
-    const isNew = library.players.some(({ id }) => id === props.playerId)
-    return isNew && props.playerId !== null ? edits.choosePlayer(left, props.playerId) : left
-  })
-  useEffect(() => keepDesk(desk, sessionStorage), [desk])
+  const { desk, edit, step, ...steps } = useDesk(
+    () => {
+      const left =
+        keptDesk(library, sessionStorage) ??
+        openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? '')
+      const isNew = library.players.some(({ id }) => id === props.playerId)
+      return isNew && props.playerId !== null ? edits.choosePlayer(left, props.playerId) : left
+    },
+    () => keptSteps(library, sessionStorage),
+  )
   const { chooseDay, dayTrouble } = useDayChoice(desk, edit)
   const course = useCourse(desk.courseId)
   const player = usePlayer(desk.playerId)
@@ -116,9 +118,8 @@ export function HoleDesk(props: {
         tees={course.value === null ? [] : teeNames(course.value, desk.holeRef)}
         teeName={hole?.teeName ?? ''}
         reader={reader}
-        canUndo={canUndo}
+        steps={steps}
         onReader={onReader}
-        onUndo={undo}
         onCourse={(id) => edit('course', (now) => edits.chooseCourse(now, id, ''))}
         onHole={(ref) => edit('hole', (now) => edits.chooseHole(now, ref))}
         onTee={(name) => edit('tee', (now) => edits.chooseTee(now, name))}
