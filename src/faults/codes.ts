@@ -168,6 +168,7 @@ export const FAULT_CODES = {
   'MAR-SHOTS-017': 'The shot table has no rows, or none that can be read.',
   'MAR-SHOTS-018': 'The dates of the shot table do not show which number is the day.',
   'MAR-SHOTS-019': 'Shots were hit with a club that the player does not have.',
+  'MAR-SHOTS-020': 'A date of the shot table lies years from all others, and the shot was kept without it.',
 
   'MAR-TEST-001': 'The table of a test day does not begin with its columns, or has no rows.',
   'MAR-TEST-002': 'A row of the test day names no station of the test.',

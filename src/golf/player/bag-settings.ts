@@ -13,3 +13,10 @@ export const SHOTS_THAT_SHOW_A_CLUB = 5
 
 /** Chance from which a number of a player is told as really changed. Our assumption. */
 export const LIKELY_CHANGE = 0.8
+
+/**
+ * Carries that were known and all move one way, each by more than `each` and together by between the others, ask whether
+ * the unit is right; logarithms. A metre is 0.089 more than a yard; the bounds are our assumption: a real change of a
+ * few per cent may come on top.
+ */
+export const ASKED_UNIT_MOVE = { each: 0.045, least: 0.06, most: 0.15 } as const

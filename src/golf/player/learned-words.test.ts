@@ -58,7 +58,9 @@ describe('changeLines', () => {
 
   it('says that shots do not tell, and that guesses cannot change', () => {
     expect(changeLines(learnFromShots(FILE, shots(130).slice(0, 2)), 'metres')).toEqual([
-      expect.stringMatching(/^too few shots to tell, or no change, in \d numbers$/),
+      expect.stringMatching(
+        /^not to be told in \d numbers: too few shots, or no more than the known number may have been off$/,
+      ),
     ])
     const guessed = { ...FILE, clubs: [{ name: '7-iron', shots: 0, lies: {} }] }
     expect(changeLines(learnFromShots(guessed, shots(130)), 'metres')).toEqual([
@@ -68,6 +70,19 @@ describe('changeLines', () => {
 })
 
 describe('usedLines', () => {
+  it('asks about the unit when every known carry moves by as much as a metre is more than a yard', () => {
+    const many = (carry: number): ShotRecord[] => [...shots(carry), ...shots(carry)]
+    const asked = (carry: number): readonly string[] => usedLines(learnFromShots(FILE, many(carry)))
+    expect(asked(130 / 0.9144)).toEqual([
+      expect.stringMatching(/\d+ % longer .* in yards and read as metres\?/),
+    ])
+    expect(asked(130 * 0.9144)).toEqual([
+      expect.stringMatching(/\d+ % shorter .* in metres and read as yards\?/),
+    ])
+    expect(asked(134)).toEqual([])
+    expect(asked(160)).toEqual([])
+  })
+
   it('names clubs that the shots put into a guessed bag', () => {
     const { bag: _, ...filled } = FILE
     expect(usedLines(learnFromShots({ ...filled, clubs: [] }, shots(130)))).toEqual([

@@ -2,6 +2,7 @@ import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import type { DateOrder } from './shots/column-meaning.ts'
+import { farDates } from './shots/far-dates.ts'
 import { type FoundTable, findTable } from './shots/find-table.ts'
 import { mixedUnits } from './shots/mixed-units.ts'
 import { settleDate } from './shots/parse-cells.ts'
@@ -12,6 +13,7 @@ import { rowMark } from './shots/row-mark.ts'
 import { type ShotColumns, shotColumns } from './shots/shot-columns.ts'
 import {
   columnFaults,
+  farDatesFault,
   mixedUnitsFault,
   ownUnitFault,
   passedOverFault,
@@ -65,11 +67,15 @@ export function readShotTables(files: readonly NamedText[], mapping: ColumnMappi
     tables.flatMap(({ marks }) => marks),
   )
   const copies = new Set(repeated)
-  const shots = all.filter((_, place) => !copies.has(place))
-  const copyPlaces = repeated.map((place) => {
+  const placeOf = (place: number): string => {
     const at = places[place]
     return `${files[at?.file ?? 0]?.name ?? ''}, line ${at?.line ?? 0}`
-  })
+  }
+  const far = farDates(all)
+  const undated = new Set(far.flatMap((one) => one.places))
+  const shots = all.flatMap((shot, place) =>
+    copies.has(place) ? [] : [undated.has(place) ? { ...shot, date: null } : shot],
+  )
   const where = files.map(({ name }) => name).join(', ')
   return {
     shots,
@@ -79,7 +85,11 @@ export function readShotTables(files: readonly NamedText[], mapping: ColumnMappi
     unread: sum(tables.map(({ unread }) => unread)),
     faults: [
       ...tables.flatMap(({ faults }) => faults),
-      ...(repeated.length === 0 ? [] : [repeatedFault(copyPlaces)]),
+      ...(repeated.length === 0 ? [] : [repeatedFault(repeated.map(placeOf))]),
+      ...far.map((one) => {
+        const [place = 0] = one.places
+        return farDatesFault(one, all[place]?.date ?? '', placeOf(place))
+      }),
       ...mixedUnits(shots).map((mixed) => mixedUnitsFault(mixed, where)),
     ],
   }

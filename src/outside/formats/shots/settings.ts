@@ -16,6 +16,12 @@ export const FALSE_BATCHES = 0.01
 export const LEAST_BATCH = 3
 
 /**
+ * A date is doubted when so small a share of so many shots, or one of them, lies so many years after all others, or before
+ * them. Our assumption: players come back after a break, but with more than a few shots; an old season is only old.
+ */
+export const FAR_DATES = { leastShots: 5, mostShare: 0.05, yearsAfter: 2, yearsBefore: 20 } as const
+
+/**
  * Yards read as metres, or the other way round, set carries apart by the logarithm of 1 / 0.9144, known to `within`. All
  * but the first are our assumptions.
  */

@@ -1,4 +1,5 @@
 import type { Fault } from '#faults/fault.ts'
+import type { FarDates } from './far-dates.ts'
 import type { MixedUnits } from './mixed-units.ts'
 import type { NoShot } from './read-shot-row.ts'
 import type { ShotColumns } from './shot-columns.ts'
@@ -92,6 +93,25 @@ export function repeatedFault(places: readonly string[]): Fault {
     place: places[0] ?? '',
     advice:
       'Nothing needs doing if the file was put together from copies. Shots that only happen to look alike are kept.',
+  }
+}
+
+/** Shots whose dates lie years from all others. */
+export function farDatesFault({ places, years, isAfter }: FarDates, date: string, place: string): Fault {
+  const [what, kept] =
+    places.length > 1
+      ? [`“${date}” and ${places.length - 1} more dates lie`, 'the shots were kept without their dates']
+      : [`“${date}” lies`, 'the shot was kept without its date']
+  const than = isAfter
+    ? 'after every other shot: beside it all others would be old'
+    : 'before every other shot'
+  return {
+    severity: 'warning',
+    code: 'MAR-SHOTS-020',
+    message: `${what} ${Math.round(years)} years ${than}; ${kept}.`,
+    place,
+    advice:
+      'Look at the year. If it is right, learn from the older shots first (--out), then from the newer ones.',
   }
 }
 
