@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { mirrorPlayer } from '#golf/player/mirror-player.ts'
 import type { Player } from '#golf/player/player.ts'
 import { type ClubUse, clubUse } from './club-use.ts'
-import { CALM_DAY, inventedPlayer } from './invented-hole.fixture.ts'
+import { CALM_DAY, inventedPlayer, mirrored } from './invented-hole.fixture.ts'
 import { planHole } from './plan-hole.ts'
 import { smallHole } from './small-hole.fixture.ts'
 
@@ -35,6 +36,17 @@ describe('what the clubs of a bag are for', () => {
     for (const row of all) {
       expect(row.near).toBeGreaterThanOrEqual(row.strokes - 1e-9)
       expect(row.strokes).toBeGreaterThanOrEqual(row.tee)
+    }
+  })
+
+  it('is the same for the mirrored hole and player, though an edge runs through the middles of cells', () => {
+    // The boundaries of this hole lie 24 m off the line, where columns of 8 m have their middles.
+    const there = clubUse({ hole: mirrored(hole), player: mirrorPlayer(player), day: CALM_DAY })
+    for (const { club, ...counts } of there.clubs) {
+      const here = rows.get(club)
+      expect(counts.strokes, club).toBeCloseTo(here?.strokes ?? Number.NaN, 9)
+      expect(counts.near, club).toBeCloseTo(here?.near ?? Number.NaN, 9)
+      expect(counts.tee, club).toBeCloseTo(here?.tee ?? Number.NaN, 9)
     }
   })
 

@@ -4,8 +4,8 @@ import type { Raster } from './raster.ts'
 
 /**
  * Writes `code` into every cell whose centre lies inside `polygon` (even-odd; the very cells for which
- * `polygonContains` says yes, edges included). Row by row: time grows with the rows each edge spans and the
- * cells painted, not with their product.
+ * `polygonContains` says yes) or on an edge to its left or right, so that a mirrored polygon paints the mirrored
+ * cells. Row by row: time grows with the rows each edge spans and the cells painted, not with their product.
  */
 export function paintPolygon(raster: Raster, polygon: Polygon, code: number): void {
   const { rows, columns, cells } = raster
@@ -19,14 +19,15 @@ export function paintPolygon(raster: Raster, polygon: Polygon, code: number): vo
   const filled = starts.slice(0, rows)
   eachEdge(raster, polygon, (a, b, row, y) => {
     const place = filled[row] as number
-    crossings[place] = firstColumnRightOf(raster, a, b, y)
+    crossings[place] = columnOfCrossing(raster, a, b, y)
     filled[row] = place + 1
   })
   for (let row = 0; row < rows; row++) {
     const rowCrossings = crossings.subarray(starts[row], starts[row + 1]).sort()
     for (let i = 0; i + 1 < rowCrossings.length; i += 2) {
       const start = row * columns
-      cells.fill(code, start + (rowCrossings[i] as number), start + (rowCrossings[i + 1] as number))
+      const [from, to] = [rowCrossings[i] as number, rowCrossings[i + 1] as number]
+      cells.fill(code, start + (from >> 1), start + (to >> 1) + (to & 1))
     }
   }
 }
@@ -53,12 +54,15 @@ function eachEdge(
   }
 }
 
-// The first column whose centre is not strictly left of the edge: a guess by division, put right exactly.
-function firstColumnRightOf(raster: Raster, a: Point, b: Point, y: number): number {
+// Twice the first column whose centre is not left of the edge, and one more where it lies on the edge: in the order of the
+// crossings, and enough to begin and to end a stretch with it. A guess by division, put right exactly.
+function columnOfCrossing(raster: Raster, a: Point, b: Point, y: number): number {
   const { originX, resolution, columns } = raster
+  const centre = (column: number): number => originX + column * resolution
   const x = a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])
   let column = Math.min(columns, Math.max(0, Math.ceil((x - originX) / resolution)))
-  while (column > 0 && !isLeftOfEdge(a, b, originX + (column - 1) * resolution, y)) column--
-  while (column < columns && isLeftOfEdge(a, b, originX + column * resolution, y)) column++
-  return column
+  while (column > 0 && !isLeftOfEdge(a, b, centre(column - 1), y)) column--
+  while (column < columns && isLeftOfEdge(a, b, centre(column), y)) column++
+  const isOnEdge = column < columns && !isLeftOfEdge([-a[0], a[1]], [-b[0], b[1]], -centre(column), y)
+  return 2 * column + (isOnEdge ? 1 : 0)
 }
