@@ -3,6 +3,7 @@ import { NOT_MOVED } from '#golf/course/move-hazards.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimWords, linesOf } from '../aim-words.ts'
 import { HoleChart } from '../chart/hole-chart.tsx'
+import { CompareSection } from '../compare/compare-section.tsx'
 import { openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
 import { finishOffset } from '../desk/finish-offset.ts'
@@ -242,6 +243,16 @@ export function HoleDesk(props: {
               />
               {hole !== null && option !== null && (
                 <ThenList plan={plan} option={option} hole={hole} reader={reader} />
+              )}
+              {hole !== null && course.value !== null && (
+                <CompareSection
+                  library={library}
+                  course={course.value}
+                  desk={desk}
+                  hole={hole}
+                  plan={plan}
+                  reader={reader}
+                />
               )}
               <CautionList plan={plan} />
             </>

@@ -1,0 +1,52 @@
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+
+/** Two players and two pins side by side. Hole 3 plans quickly. */
+let desk: ServedDesk
+let page: Page
+
+beforeAll(async () => {
+  desk = await serveDesk()
+  page = desk.page
+  await page.goto(desk.address)
+  await page.getByLabel('Hole', { exact: true }).selectOption('3')
+  await page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)').waitFor()
+}, PATIENCE * 2)
+
+afterAll(() => desk?.close())
+
+const words = () => page.locator('.compared')
+const rows = () => page.locator('.compare tbody tr').allTextContents()
+
+describe('compare', () => {
+  it('says what changes for another player, and only that', async () => {
+    expect(await words().count()).toBe(0)
+    const other = page.getByLabel('Other player', { exact: true })
+    await other.selectOption({ index: 1 })
+    await words().waitFor()
+    expect(await words().textContent()).toMatch(/^(The plan changes|No change)/)
+    const name = await other.locator('option:checked').textContent()
+    expect(await page.locator('.compare thead').textContent()).toContain(name)
+    expect((await rows()).join()).toContain('strokes')
+    expect((await rows()).join()).not.toContain('length')
+    await other.selectOption({ index: 0 })
+    await words().waitFor({ state: 'detached' })
+  })
+
+  it('says plainly when nothing changes', async () => {
+    await page.getByLabel('Other pin', { exact: true }).selectOption('middle')
+    await words().waitFor()
+    // The quick plan of the one may stand beside the full plan of the other for a moment.
+    await expect.poll(() => words().textContent()).toMatch(/^No change/)
+    await page.getByLabel('Other pin', { exact: true }).selectOption('back')
+    await words().waitFor()
+    await expect.poll(async () => (await rows()).join()).toContain('length')
+  })
+
+  it('has nothing that a screen reader or a large finger cannot use', async () => {
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    expect(desk.troubles).toEqual([])
+  })
+})
