@@ -200,6 +200,12 @@ export const FAULT_CODES = {
   'MAR-RELIEF-007': 'No edge of a penalty area or boundary lies near where the ball was seen to cross.',
   'MAR-RELIEF-008': 'The ball was seen to cross an edge, but by the survey it lies over none.',
 
+  'MAR-BOOK-001': 'The Committee allows only its approved book, so no pictures may be carried.',
+  'MAR-BOOK-002': 'A page for a counting round holds a stroke that was worked out from where a ball lies.',
+  'MAR-BOOK-003': 'A page for a counting round shows the slope of a green.',
+  'MAR-BOOK-004': 'A page for a counting round shows a green larger than the Rules allow.',
+  'MAR-BOOK-005': 'A page for a counting round is larger than the Rules allow.',
+
   'MAR-WORK-001': 'The work was stopped before this part of it was done.',
   'MAR-WORK-002': 'Marram itself failed at this part of the work; the rest was done.',
 

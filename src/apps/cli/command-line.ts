@@ -1,5 +1,6 @@
 import { Command } from 'commander'
 import { bagCommand } from './bag-command.ts'
+import { bookCommand } from './book-command.ts'
 import { checkCommand } from './check-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
@@ -168,6 +169,27 @@ export function commandLine(
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await bagCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('book')
+    .description('the printed plan of a round: a card to fold into the pocket (.pdf)')
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .requiredOption('--out <file>', 'the file to write (.pdf)')
+    .option('--hole <ref|all>', 'the hole (all unless given)', 'all')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option(
+      '--for <practice|counting>',
+      'where it is carried (practice unless given): pages that break the Rules are refused',
+    )
+    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
+    .option('--fold', 'marks where to fold')
+    .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
+    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
+    .action(async (course, _own, command) =>
+      done(await bookCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program

@@ -118,6 +118,7 @@ export function planNearGreen(question: NearGreenQuestion, places: Places, situa
     plays: null,
     ...facts,
     flips: [],
+    avoid: null,
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
     then: [],
     format: null,

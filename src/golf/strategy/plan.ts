@@ -31,6 +31,8 @@ export interface Plan {
   readonly verdict: 'clear' | 'close' | 'too-close'
   readonly options: readonly PlanOption[]
   readonly flips: readonly Flip[]
+  /** The hazard that the best clubs find most dearly, and its side of the hole line; `null` when none is worth naming, and near the green. */
+  readonly avoid: { readonly what: string; readonly side: 'left' | 'right' | 'across' } | null
   readonly then: readonly NextShot[]
   /** The club that was asked for against the plan, and its price in strokes; `null` when none was. */
   readonly overruled: { readonly club: string; readonly cost: number } | null

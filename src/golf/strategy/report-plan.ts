@@ -6,7 +6,7 @@ import type { FormatPlan } from './format/plan-format.ts'
 import { limitsOf } from './format-settings.ts'
 import { worthWords } from './format-words.ts'
 import type { HoleModel } from './hole-model.ts'
-import { type MainHazard, mainHazard } from './main-hazard.ts'
+import { hazardWords, type MainHazard, mainHazard } from './main-hazard.ts'
 import { nextShots, type PlanAfter } from './next-shots.ts'
 import type { Objective } from './objective.ts'
 import type { Flip, FormatPart, Plan, PlanOption } from './plan.ts'
@@ -77,6 +77,7 @@ export function reportPlan(worked: WorkedStroke): Plan {
     plays: pinPlays(model, [situation.x, situation.y]),
     ...facts,
     flips: worked.flipsOf(contenders, hazard),
+    avoid: hazard && { what: hazardWords(hazard), side: hazard.side },
     // biome-ignore lint/suspicious/noThenProperty: `then` is promised by plan/1, and no plan is ever awaited.
     then: nextShots(model, format ?? worked.after, chosen),
     format: part,

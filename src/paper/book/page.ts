@@ -1,0 +1,25 @@
+import type { Polygon } from '#numbers/geometry/point.ts'
+import type { Drawing } from '../draw/drawing.ts'
+
+/** One page as it leaves the printer, drawn in points, with what the legal check must know of it. */
+export interface Page {
+  readonly drawing: Drawing
+  /** What the page is, for people: `card, side 1`, `hole 7`. */
+  readonly name: string
+  /** Greens drawn on it, each in a group of the name `greenName(ref)`. */
+  readonly greens: readonly DrawnGreen[]
+  /** Where the strokes on it are played from: the tee is known before the round. */
+  readonly plansFrom: readonly { readonly ref: string; readonly lie: string }[]
+}
+
+/** A green as surveyed, to be measured against how large it stands on the page. */
+export interface DrawnGreen {
+  readonly ref: string
+  /** Its outline, metres. */
+  readonly outline: Polygon
+}
+
+/** The name of the group that holds nothing but a green's outline. */
+export function greenName(ref: string): string {
+  return `green-outline ${ref}`
+}

@@ -1,0 +1,125 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, it } from 'vitest'
+import { bytesOf, canReadPdf, sizeOf, textOf } from './printed-pages.ts'
+import { marram, marramJson } from './run-cli.ts'
+
+// `marram book` as people use it: README.md.
+
+const folder = mkdtempSync(join(tmpdir(), 'marram-book-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+const file = (name: string, document: unknown): string => {
+  const path = join(folder, name)
+  writeFileSync(path, JSON.stringify(document))
+  return path
+}
+
+const DEGREE = 111_320
+/** East and north in metres of a place in the Atlantic on the equator → longitude and latitude. */
+const place = ([east, north]: readonly [number, number]): number[] => [-30 + east / DEGREE, north / DEGREE]
+
+/** Two short holes; the second may lack its green. */
+function shortCourse(name: string, localRules: readonly string[], hasGreens: boolean): string {
+  const features = [80, 95].flatMap((length, index) => {
+    const [ref, east] = [String(index + 1), 300 * index]
+    const corners = [
+      [east - 9, length - 9],
+      [east + 9, length - 9],
+      [east + 9, length + 9],
+      [east - 9, length + 9],
+      [east - 9, length - 9],
+    ] as const
+    const feature = (id: string, properties: object, type: string, coordinates: unknown): object => ({
+      type: 'Feature',
+      id: `${id}-${ref}`,
+      properties,
+      geometry: { type, coordinates },
+    })
+    return [
+      feature('line', { golf: 'hole', ref, par: '3', handicap: String(index + 1) }, 'LineString', [
+        place([east, 0]),
+        place([east, length]),
+      ]),
+      feature('tee', { golf: 'tee', tee: 'short', ref }, 'Point', place([east, 0])),
+      ...(ref === '2' && !hasGreens
+        ? []
+        : [feature('green', { golf: 'green' }, 'Polygon', [corners.map(place)])]),
+    ]
+  })
+  return file(`${name}.geojson`, {
+    type: 'FeatureCollection',
+    marram: { schema: 'course/1', name: 'Two Short', localRules },
+    features,
+  })
+}
+
+const COURSE = shortCourse('two-short', [], true)
+const GREENLESS = shortCourse('one-green', [], false)
+const EBB = file('ebb.player.json', {
+  schema: 'player/1',
+  name: 'Ebbe Strömnäs',
+  hand: 'left',
+  handicapIndex: 18,
+  clubs: [
+    { name: '9-iron', carry_m: 100 },
+    { name: 'sand-wedge', carry_m: 70 },
+  ],
+  bag: 'as-listed',
+})
+const QUICK = ['--player', EBB, '--draws', '0', '--workers', '0']
+const out = (name: string): string => join(folder, name)
+
+describe('marram book', () => {
+  it('writes a card, says so, and writes the same bytes again', () => {
+    const [one, two] = [out('one.pdf'), out('two.pdf')]
+    const words = ['--hole', '1', '--paper', 'letter', '--fold']
+    const run = marram('book', COURSE, ...QUICK, '--out', one, ...words)
+    expect(run).toMatchObject({ status: 0, err: '' })
+    expect(run.out).toContain(`2 pages for practice in ${one}.`)
+    expect(marram('book', COURSE, ...QUICK, '--out', two, ...words).status).toBe(0)
+    expect(readFileSync(one).equals(readFileSync(two))).toBe(true)
+    if (!canReadPdf) return
+    expect(sizeOf(bytesOf(one))).toMatchObject({ pages: 2, width: 792, height: 612 })
+    const read = textOf(bytesOf(one))
+    expect(read).toContain('Two Short: Ebbe Strömnäs')
+    expect(read).toContain('87 yd')
+    expect(read).toContain('Sand wedge')
+  })
+
+  it('says which hole has no plan, on the page and by its exit code', () => {
+    const path = out('one-green.pdf')
+    const { status, document } = marramJson('book', GREENLESS, ...QUICK, '--out', path, '--for', 'counting')
+    expect(status).toBe(1)
+    expect(document).toMatchObject({ schema: 'book/1', for: 'counting', unplanned: ['2'] })
+    if (!canReadPdf) return
+    expect(textOf(bytesOf(path))).toContain('No plan: Hole 2 cannot be planned')
+  })
+
+  it('leaves the file that was there when it cannot run, and nothing beside it', () => {
+    const path = out('kept.pdf')
+    writeFileSync(path, 'before')
+    const before = readdirSync(folder)
+    for (const wrong of [
+      ['--paper', 'a3'],
+      ['--for', 'fun'],
+      ['--draws', 'many'],
+    ]) {
+      const run = marram('book', COURSE, ...QUICK, '--out', path, ...wrong)
+      expect(run.status).toBe(2)
+      expect(run.err).toContain('MAR-USAGE-002')
+    }
+    expect(readFileSync(path, 'utf8')).toBe('before')
+    expect(readdirSync(folder)).toEqual(before)
+  })
+
+  it('says that the file cannot be written, a full disk too', () => {
+    const missing = marram('book', COURSE, ...QUICK, '--out', join(folder, 'none', 'x.pdf'))
+    expect(missing.status).toBe(2)
+    expect(missing.err).toContain('MAR-FILE-006')
+    const full = marram('book', COURSE, ...QUICK, '--out', '/dev/full', '--hole', '1')
+    expect(full.status).toBe(2)
+    expect(full.err).toContain('MAR-FILE-006')
+    expect(full.err).toContain('ENOSPC')
+  })
+})

@@ -1,0 +1,170 @@
+import { describe, expect, it } from 'vitest'
+import { renderPdf } from '#outside/print/render-pdf.ts'
+import { printedLetters } from '#outside/print/type-setter.ts'
+import type { BookFacts } from '#paper/book/book-facts.ts'
+import { cardPages } from '#paper/book/card-pages.ts'
+import { inventedFacts, inventedHoles, inventedOption } from '#paper/book/invented-book.fixture.ts'
+import type { BookHole } from '#paper/book/planned-hole.ts'
+import { outside, overlaps, textBoxes } from '#paper/book/text-boxes.fixture.ts'
+import type { Shape } from '#paper/draw/drawing.ts'
+import { rulerOf } from '#paper/draw/ruler.ts'
+import { canReadPdf, fontsOf, pictureOf, sizeOf, textOf } from './printed-pages.ts'
+
+// The card as a printer and a reader see it, by the Poppler utilities. Sizes of type: the issue's own, 10 points at least.
+
+const letters = printedLetters()
+const NAME = 'Łucja-Željka Příliš-Žluťoučká Ő'
+
+/** Words of every kind: clear, too close to call, no plan, a hazard with a long name. */
+const HOLES: readonly BookHole[] = inventedHoles(18).map((one, index) => {
+  if (one.plan === null) return one
+  if (index === 5) return { ...one, plan: null, missing: 'The survey has no green for it.' }
+  if (index % 3 !== 1) return one
+  const options = [
+    inventedOption('pitching-wedge', { aim: { heading_deg: 5, offset_m: 16, at_m: 180, start_deg: -5 } }),
+    inventedOption('4-hybrid'),
+  ]
+  const avoid = { what: 'Grumbling Heron’s long burn', side: 'across' } as const
+  return { ...one, plan: { ...one.plan, verdict: 'too-close', options, avoid } }
+})
+
+function facts(more: Partial<BookFacts> = {}): BookFacts {
+  return inventedFacts(letters, HOLES, { playerName: NAME, localRules: ['E-5'], ...more })
+}
+
+function pdfOf(asked: BookFacts): Promise<Uint8Array> {
+  return renderPdf(
+    cardPages(asked).map(({ drawing }) => drawing),
+    { title: 'Card' },
+  )
+}
+
+const everyText = (shapes: readonly Shape[]): Extract<Shape, { kind: 'text' }>[] =>
+  shapes.flatMap((shape) =>
+    shape.kind === 'text' ? [shape] : shape.kind === 'group' ? everyText(shape.shapes) : [],
+  )
+
+describe('the card', () => {
+  it.each(['a4', 'letter'] as const)(
+    'stands on one sheet of %s, nothing cut and nothing on top of anything',
+    (paper) => {
+      const pages = cardPages(facts({ paper, purpose: paper === 'a4' ? 'counting' : 'practice' }))
+      expect(pages).toHaveLength(2)
+      for (const { drawing } of pages) {
+        const boxes = textBoxes(drawing, letters)
+        expect(boxes.length).toBeGreaterThan(20)
+        expect(overlaps(boxes)).toEqual([])
+        expect(outside(drawing, boxes)).toEqual([])
+      }
+    },
+  )
+
+  it('takes another sheet for words that do not fit, and loses none', () => {
+    const what = 'long burn of the old ropemakers that runs down beside the second landing'.repeat(3)
+    const wordy = inventedHoles(18, {}, { avoid: { what, side: 'across' } })
+    const long = 'Wolfeschlegelsteinhausenbergerdorff'.repeat(4)
+    const pages = cardPages(inventedFacts(letters, wordy, { playerName: long, course: long }))
+    expect(pages.length).toBeGreaterThan(2)
+    const refs = pages.flatMap(({ drawing }) => everyText(drawing.shapes).filter(({ size }) => size === 16))
+    expect(refs.map(({ text }) => text)).toEqual(wordy.map(({ hole }) => hole.ref))
+    for (const { drawing } of pages) {
+      const boxes = textBoxes(drawing, letters)
+      expect(overlaps(boxes)).toEqual([])
+      expect(outside(drawing, boxes)).toEqual([])
+    }
+  })
+
+  it('prints nothing under 10 points, hole numbers at 16 and clubs at 14 in bold', () => {
+    const texts = cardPages(facts()).flatMap(({ drawing }) => everyText(drawing.shapes))
+    expect(Math.min(...texts.map(({ size }) => size))).toBeGreaterThanOrEqual(10)
+    expect(texts.find(({ text }) => text === '18')).toMatchObject({ size: 16, face: 'sans-bold' })
+    expect(texts.find(({ text }) => text === '5-wood')).toMatchObject({ size: 14, face: 'sans-bold' })
+  })
+
+  it('leaves playing distances out of a counting round (Rule 4.3a(1)), and says what it is for', () => {
+    const words = (purpose: BookFacts['purpose']): string =>
+      cardPages(facts({ purpose }))
+        .flatMap(({ drawing }) => everyText(drawing.shapes).map(({ text }) => text))
+        .join(' ')
+    expect(words('practice')).toContain('plays 160')
+    expect(words('practice')).toContain('Practice only')
+    expect(words('counting')).not.toContain('plays')
+    expect(words('counting')).toContain('prepared before the start')
+  })
+
+  it('speaks metres', () => {
+    const texts = cardPages(facts({ ruler: rulerOf('metres') })).flatMap(({ drawing }) =>
+      everyText(drawing.shapes).map(({ text }) => text),
+    )
+    expect(texts).toContain('330 m')
+    expect(texts.join(' ')).toContain('Then 139 to the back')
+    expect(texts.join(' ')).not.toMatch(/\byd\b|yards/)
+  })
+})
+
+describe.skipIf(!canReadPdf)('the card as PDF', () => {
+  it('has every sentence in its text, accents and a long name too', async () => {
+    const pdf = await pdfOf(facts())
+    const words = textOf(pdf)
+    for (const sentence of [
+      NAME,
+      'start 4 right of the line, finish on it; miss right.',
+      'Then 152 to the back, plays 160: 7-iron; rough: 6-iron.',
+      'Never left: water.',
+      'or 4-hybrid, as you trust:',
+      'Never into the Grumbling Heron’s long burn.',
+      'No plan: The survey has no green for it.',
+      'Thunder or lightning: stop at once.',
+      'Rules of Golf, 2023.',
+      'Model Local Rule E-5 is in force',
+    ])
+      expect(words).toContain(sentence)
+  })
+
+  it('embeds its fonts, cut down to the letters used, and is the same to the byte', async () => {
+    const [first, second] = [await pdfOf(facts()), await pdfOf(facts())]
+    expect(Buffer.compare(first, second)).toBe(0)
+    const fonts = fontsOf(first)
+    expect(fonts.length).toBeGreaterThanOrEqual(4)
+    for (const font of fonts) expect(font).toMatchObject({ isEmbedded: true, isSubset: true })
+  })
+
+  it('is A4 or letter, on its side', async () => {
+    expect(await pdfOf(facts()).then(sizeOf)).toMatchObject({ pages: 2, width: 841.89, height: 595.276 })
+    const letter = await pdfOf(facts({ paper: 'letter' }))
+    expect(sizeOf(letter)).toMatchObject({ pages: 2, width: 792, height: 612 })
+  })
+
+  it('has rulers that are 50 mm and 2 inches long to 0.2 mm at 600 dots to the inch', async () => {
+    const pdf = await pdfOf(facts())
+    const height = 595.276
+    const crop = { left: 0, top: height - 70, width: 167, height: 70 }
+    const picture = pictureOf(pdf, 2, 600, crop)
+    // The axis is the longest unbroken line of ink; ticks of millimetres stand above it, of inches below.
+    const runs = Array.from({ length: picture.height }, (_, y) =>
+      longestRun(picture.width, (x) => picture.isDark(x, y)),
+    )
+    const axis = runs.indexOf(Math.max(...runs))
+    expect(Math.abs((Math.max(...runs) / 600) * 25.4 - 50.8)).toBeLessThan(0.2)
+    const above = Math.round(axis - (3 * 600) / 72)
+    const ticks = starts(picture.width, (x) => picture.isDark(x, above))
+    expect(ticks).toHaveLength(51)
+    expect(Math.abs((((ticks[50] ?? 0) - (ticks[0] ?? 0)) / 600) * 25.4 - 50)).toBeLessThan(0.2)
+  })
+})
+
+function longestRun(count: number, isDark: (at: number) => boolean): number {
+  let [longest, run] = [0, 0]
+  for (let at = 0; at < count; at += 1) {
+    run = isDark(at) ? run + 1 : 0
+    longest = Math.max(longest, run)
+  }
+  return longest
+}
+
+/** Where each stretch of ink begins. */
+function starts(count: number, isDark: (at: number) => boolean): number[] {
+  return Array.from({ length: count }, (_, at) => at).filter(
+    (at) => isDark(at) && (at === 0 || !isDark(at - 1)),
+  )
+}
