@@ -1,4 +1,5 @@
 import { METRES_PER_YARD, metresToFeet } from '#numbers/units/units.ts'
+import { askedCarries } from './asked-carries.ts'
 import { clubKind } from './club-names.ts'
 import { clubWords } from './club-words.ts'
 import type { SureClub, SureNumber } from './how-sure.ts'
@@ -37,6 +38,7 @@ export function profileWords(
       : `Spreads and the rest are guesses from the level, moved by what was said of ${listed(spoken)}.`
   return [
     `${name}, ${hand === 'right' ? 'right-handed' : 'left-handed'}, ${level}. ${carries} ${rest}`,
+    ...askedCarries(player, units),
     nearGreenWords(nearGreen, units),
     ...shotsWords(clubs, units),
   ]

@@ -53,3 +53,9 @@ export const HANDICAP_BY_HALF_HOLED: readonly (readonly [metres: number, handica
   [2.133, 0],
   [2.493, -5],
 ]
+
+/**
+ * Said carries of two clubs are asked about when they lie apart by less than `least` or more than `most` times what is
+ * usual, and by more than `apart` beside it; logarithms. Our assumption: strong irons and short drivers stay inside.
+ */
+export const ASKED_CARRIES = { least: 0.5, most: 1.6, apart: 0.1 } as const

@@ -49,6 +49,25 @@ describe('mixedUnits', () => {
     expect(found).toBeGreaterThanOrEqual(28)
   })
 
+  it('finds a change of unit in the middle of a season of a few shots a day, and doubts none without it', () => {
+    let [found, doubted] = [0, 0]
+    for (let seed = 1; seed <= 50; seed += 1) {
+      // Four shots a day, one with each club: each day of the season above becomes eight days.
+      const spread = (shots: readonly ShotRecord[]): ShotRecord[] =>
+        shots.map((shot, at) => ({
+          ...shot,
+          date: new Date(Date.UTC(2026, 4, 1 + 8 * Math.floor(at / 32) + (at % 8)))
+            .toISOString()
+            .slice(0, 10),
+        }))
+      const [mixed] = mixedUnits(spread(season(seed, 0.07, (day) => (day < 4 ? 1 / 0.9144 : 1))))
+      found += mixed?.kind === 'days' && mixed.days.length > 20 ? 1 : 0
+      doubted += mixedUnits(spread(season(seed, 0.07, () => 1))).length
+    }
+    expect(found).toBeGreaterThanOrEqual(25)
+    expect(doubted).toBeLessThanOrEqual(1)
+  })
+
   it('finds two heaps of a steady club without dates', () => {
     const shots = withoutDates(season(1, 0.015, (day) => (day % 2 === 0 ? 0.9144 : 1))).filter(
       ({ carryMetres }, index) => index % 3 > 0 && (carryMetres ?? 0) > 85,

@@ -42,15 +42,15 @@ function mixedDays(clubs: readonly (readonly Entry[])[]): MixedUnits | null {
   const isFarFewer = shotsOf(far) <= shotsOf(near)
   return {
     kind: 'days',
-    days: (isFarFewer ? far : near).map(({ day }) => day).sort(),
+    days: (isFarFewer ? far : near).flatMap((one) => one.days).sort(),
     factor: Math.exp(isFarFewer ? split.difference : -split.difference),
   }
 }
 
-type Day = { readonly day: string; readonly offset: number; readonly shots: number }
+type Days = { readonly days: readonly string[]; readonly offset: number; readonly shots: number }
 
-/** How much further than usual the clubs went on each day with enough shots, as a logarithm. */
-function dayOffsets(clubs: readonly (readonly Entry[])[]): readonly Day[] {
+/** How much further than usual the clubs went on each day, or on some days together where there were few shots, as a logarithm. */
+function dayOffsets(clubs: readonly (readonly Entry[])[]): readonly Days[] {
   const sums = new Map<string, { shots: number; sum: number }>()
   for (const entries of clubs) {
     const usual = median(entries.map(({ logarithm }) => logarithm))
@@ -60,9 +60,30 @@ function dayOffsets(clubs: readonly (readonly Entry[])[]): readonly Day[] {
       sums.set(date, { shots: known.shots + 1, sum: known.sum + logarithm - usual })
     }
   }
-  return [...sums].flatMap(([day, { shots, sum }]) =>
-    shots < UNIT_GAP.leastOnDay ? [] : [{ day, offset: sum / shots, shots }],
-  )
+  const inOrder = [...sums].sort(([a], [b]) => (a < b ? -1 : 1))
+  return together(inOrder.map(([day, { shots, sum }]) => ({ days: [day], shots, sum })))
+}
+
+interface DaySum {
+  readonly days: readonly string[]
+  readonly shots: number
+  readonly sum: number
+}
+
+/** Days with few shots go together with the next such ones until they are enough to be heard. */
+function together(inOrder: readonly DaySum[]): readonly Days[] {
+  const heard: Days[] = []
+  let few: DaySum = { days: [], shots: 0, sum: 0 }
+  for (const day of inOrder) {
+    const isEnough = day.shots >= UNIT_GAP.leastOnDay
+    if (!isEnough)
+      few = { days: [...few.days, ...day.days], shots: few.shots + day.shots, sum: few.sum + day.sum }
+    const one = isEnough ? day : few
+    if (one.shots < UNIT_GAP.leastOnDay) continue
+    heard.push({ days: one.days, offset: one.sum / one.shots, shots: one.shots })
+    if (!isEnough) few = { days: [], shots: 0, sum: 0 }
+  }
+  return heard
 }
 
 /** What is far from the rest is a mishit or a misread number, not another unit. */
@@ -70,7 +91,7 @@ function isFar(logarithm: number, usual: number): boolean {
   return Math.abs(logarithm - usual) > 2 * UNIT_GAP.logarithm
 }
 
-function shotsOf(days: readonly Day[]): number {
+function shotsOf(days: readonly Days[]): number {
   return days.reduce((sum, { shots }) => sum + shots, 0)
 }
 
