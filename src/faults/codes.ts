@@ -212,6 +212,7 @@ export const FAULT_CODES = {
   'MAR-WEB-001': 'The hole desk does not reach its server.',
   'MAR-WEB-002': 'The server answered the hole desk with an error that it did not explain.',
   'MAR-WEB-003': 'The store holds no course or no player to plan with.',
+  'MAR-WEB-004': 'A course was not typed on the survey page and has no table to go on with.',
 } as const
 
 /** A code of the table above. */

@@ -1,10 +1,9 @@
-import Papa from 'papaparse'
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { SurveyFeature } from '#golf/course/survey-feature.ts'
 import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { type LaidHole, layHole } from './hole-table/lay-hole.ts'
-import { findDelimiter, headerLineOf, isRemark, readColumns } from './hole-table/table-columns.ts'
+import { readTableLines } from './hole-table/table-lines.ts'
 import { readRow, type TableRow, type UnreadRow } from './hole-table/table-row.ts'
 import { TABLE_GRID } from './settings.ts'
 import type { SourceReading } from './source-reading.ts'
@@ -22,17 +21,10 @@ const TABLE_ORIGIN: readonly [longitude: number, latitude: number] = [0, 0]
  * the reason.
  */
 export function parseHoleTable(text: string, where: string): SourceReading {
-  const body = text.replace(/^\uFEFF/, '')
-  const delimiter = findDelimiter(headerLineOf(body), where)
-  const parsed = Papa.parse<string[]>(body, { delimiter })
-  const badQuotes = new Set(parsed.errors.filter(({ type }) => type === 'Quotes').map(({ row }) => row))
-  const lines = parsed.data.map((cells, index) => ({ cells, line: index + 1, isTorn: badQuotes.has(index) }))
-  const filled = lines.filter(
-    ({ cells }) => !isRemark(cells[0] ?? '') && cells.some((cell) => cell.trim() !== ''),
+  const { columns, lines } = readTableLines(text, where)
+  const read = lines.map(({ cells, line, isTorn }) =>
+    isTorn ? tornRow(line) : readRow(cells, line, columns),
   )
-  const [header, ...rest] = filled
-  const columns = readColumns(header?.cells ?? [], where)
-  const read = rest.map(({ cells, line, isTorn }) => (isTorn ? tornRow(line) : readRow(cells, line, columns)))
   const rows = read.filter((row): row is TableRow => !('reason' in row))
   const unread = read.filter((row): row is UnreadRow => 'reason' in row)
   if (read.length === 0)

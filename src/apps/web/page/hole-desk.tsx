@@ -30,6 +30,7 @@ import { readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
+import { SURVEY } from './places.ts'
 import { PrintedPlan } from './printed-plan.tsx'
 import { TroubleNote } from './trouble-note.tsx'
 import { useDayChoice } from './use-day-choice.ts'
@@ -169,6 +170,11 @@ export function HoleDesk(props: {
             />
           )}
           {credit !== null && <p className="credit">{credit}</p>}
+          <p className="survey-link">
+            <a className="button" href={SURVEY}>
+              Survey a hole
+            </a>
+          </p>
         </div>
         <div className="ledger">
           <PlanSentence planning={{ ...planning, plan, trouble: shown }} before={before} />

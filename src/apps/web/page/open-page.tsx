@@ -1,6 +1,6 @@
 import { lazy, type ReactElement, Suspense, useState } from 'react'
 import { OpenDesk } from './open-desk.tsx'
-import { DESK, NEW_PLAYER, playerOfPlace, usePlace } from './places.ts'
+import { DESK, NEW_PLAYER, playerOfPlace, SURVEY, usePlace } from './places.ts'
 import { useReader } from './use-reader.ts'
 
 /** Pages beside the desk come when they are asked for, so that the desk itself opens sooner. */
@@ -9,7 +9,11 @@ const NewPlayer = lazy(() =>
 )
 const ShotsPage = lazy(() => import('../shots/shots-page.tsx').then((page) => ({ default: page.ShotsPage })))
 
-/** The desk, the ten questions that lead to it, or the shots of a player. */
+const SurveyPage = lazy(() =>
+  import('../survey/survey-page.tsx').then((page) => ({ default: page.SurveyPage })),
+)
+
+/** The desk, the ten questions that lead to it, the shots of a player, or the survey of a hole. */
 export function OpenPage(): ReactElement {
   const [reader, setReader] = useReader()
   const [playerId, setPlayerId] = useState<string | null>(null)
@@ -19,12 +23,16 @@ export function OpenPage(): ReactElement {
     setPlayerId(id)
     location.hash = DESK
   }
-  if (shotsOf === undefined && place !== NEW_PLAYER)
+  if (shotsOf === undefined && place !== NEW_PLAYER && place !== SURVEY)
     return <OpenDesk reader={reader} onReader={setReader} playerId={playerId} />
   return (
     <Suspense fallback={<main aria-busy="true" />}>
       {shotsOf === undefined ? (
-        <NewPlayer reader={reader} onReader={setReader} onKept={onKept} />
+        place === SURVEY ? (
+          <SurveyPage reader={reader} onReader={setReader} />
+        ) : (
+          <NewPlayer reader={reader} onReader={setReader} onKept={onKept} />
+        )
       ) : (
         <ShotsPage reader={reader} onReader={setReader} playerId={shotsOf} onKept={onKept} />
       )}

@@ -2,6 +2,8 @@ import { useSyncExternalStore } from 'react'
 
 /** The address of the ten questions. */
 export const NEW_PLAYER = '#/new-player'
+/** The address where a hole is typed or traced. */
+export const SURVEY = '#/survey'
 const SHOTS = '#/shots'
 /** The address of the hole desk, and what every other address leads to. */
 export const DESK = '#/desk'

@@ -1,10 +1,8 @@
 import type { Fault } from '#faults/fault.ts'
-import { polylineLength } from '#numbers/geometry/polyline.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
+import { cardLengths, closesWith } from '../card-lengths.ts'
 import type { Course, HoleLine } from '../course.ts'
-import { markersOf } from '../holes/markers.ts'
-import { servingTees } from '../serving-tees.ts'
-import { CARD_CLOSES_METRES, CARD_CLOSES_SHARE, PARS } from '../settings.ts'
+import { PARS } from '../settings.ts'
 
 /** What the card says of each hole: par, stroke index, and lengths that do not close with the line. */
 export function checkCard(course: Course): Fault[] {
@@ -75,30 +73,10 @@ function isOneCard(a: HoleLine, b: HoleLine): boolean {
 }
 
 function lengthFaults(course: Course, hole: HoleLine): Fault[] {
-  const line = polylineLength(hole.line)
-  if (line < 1) return []
-  const fromTees = servingTees(course, hole).map((tee) => ({
-    name: tee.name.toLowerCase(),
-    metres: lengthFrom(course, hole, tee.name),
-  }))
-  return Object.entries(hole.cardLengths).flatMap(([name, card]): Fault[] => {
-    const mapped = fromTees.filter((tee) => name === '' || tee.name === name.toLowerCase())
-    // The card's own length may be that of the line or of any tee; a named one is that tee's, if it is mapped.
-    const measured =
-      name === '' ? [line, ...mapped.map((tee) => tee.metres)] : mapped.map((tee) => tee.metres)
+  return cardLengths(course, hole).flatMap(({ tee, cardMetres, measured, isClosed }) => {
     const [first] = measured
-    if (first === undefined || measured.some((metres) => isClosing(card, metres))) return []
-    return [notClosing(hole, name, card, first, measured)]
+    return isClosed || first === undefined ? [] : [notClosing(hole, tee, cardMetres, first, measured)]
   })
-}
-
-function lengthFrom(course: Course, hole: HoleLine, teeName: string): number {
-  const markers = markersOf(course, hole, teeName, 0)
-  return polylineLength([markers.position, ...markers.onward])
-}
-
-function isClosing(card: number, measured: number): boolean {
-  return Math.abs(card - measured) <= Math.max(CARD_CLOSES_METRES, CARD_CLOSES_SHARE * card)
 }
 
 function notClosing(
@@ -108,7 +86,7 @@ function notClosing(
   first: number,
   measured: readonly number[],
 ): Fault {
-  const isYards = measured.some((metres) => isClosing(card * METRES_PER_YARD, metres))
+  const isYards = measured.some((metres) => closesWith(card * METRES_PER_YARD, metres))
   return {
     severity: 'warning',
     code: 'MAR-COURSE-022',

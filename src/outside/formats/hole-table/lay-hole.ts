@@ -1,11 +1,14 @@
 import type { Fault } from '#faults/fault.ts'
 import type { SurveyFeature } from '#golf/course/survey-feature.ts'
-import type { Point } from '#numbers/geometry/point.ts'
+import { distance, type Point } from '#numbers/geometry/point.ts'
+import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import { TABLE_DEFAULTS } from '../settings.ts'
+import { bendDegrees } from './bend-degrees.ts'
 import { type BentLine, bentLine } from './bent-line.ts'
 import { readNote } from './read-note.ts'
 import { type RowExtent, rowExtent } from './row-extent.ts'
+import { assumedFault, noGreen, severalGreens } from './table-faults.ts'
 import type { TableRow } from './table-row.ts'
 
 /** From the hole's own plane, tee at the origin and north up the first leg, to the earth. */
@@ -36,19 +39,17 @@ export function layHole(ref: string, rows: readonly TableRow[], toLonLat: ToLonL
   const faults: Fault[] = []
   const features: SurveyFeature[] = []
   const line = bentLine(rows.filter((row) => row.what === 'bend').flatMap((row) => bendOf(row)))
-  const green = rows
-    .filter((row) => row.what === 'green')
-    .map((row) => rowExtent(row, 0))
-    .find(isExtent)
   const greens = rows.filter((row) => row.what === 'green')
-  if (green && greens.length > 1) faults.push(severalGreens(ref, greens))
-  const length = green ? (green.from + green.to) / 2 : 0
+  const end = greens.map((row) => endAt(row, line)).find((place) => place !== null)
+  if (end && greens.length > 1) faults.push(severalGreens(ref, greens))
+  const length = end?.length ?? 0
   const placed = { ref, line, toLonLat }
-  if (green) features.push(holeFeature(placed, green, length, rows))
+  if (end) features.push(holeFeature(placed, end, rows))
   else faults.push(noGreen(ref))
   for (const row of rows) {
     if (row.what === 'bend') features.push(...bendFeature(row, placed))
     else if (row.what === 'tee') features.push(...teeFeatures(row, placed))
+    else if (row.outline !== null) features.push(outlinedFeature(row, row.outline, placed))
     else {
       const extent = rowExtent(row, length)
       if (isExtent(extent)) {
@@ -73,15 +74,37 @@ interface Placed {
   readonly toLonLat: ToLonLat
 }
 
+/** Where a hole ends: the middle of its green, so far along its line. */
+interface HoleEnd {
+  readonly at: Point
+  readonly length: number
+}
+
+function endAt(row: TableRow, line: BentLine): HoleEnd | null {
+  if (row.outline !== null) {
+    const { minX, maxX, minY, maxY } = polygonBounds([row.outline])
+    const at: Point = [(minX + maxX) / 2, (minY + maxY) / 2]
+    let last = 0
+    // A bend further away than the green lies behind it.
+    for (const turn of line.turns)
+      if (turn > 0 && turn - last < distance(line.place(last, 0), at)) last = turn
+    return { at, length: last + distance(line.place(last, 0), at) }
+  }
+  const extent = rowExtent(row, 0)
+  if (!isExtent(extent)) return null
+  const length = (extent.from + extent.to) / 2
+  return { at: line.place(length, (extent.left + extent.right) / 2), length }
+}
+
 function isExtent(value: RowExtent | { readonly reason: string }): value is RowExtent {
   return !('reason' in value)
 }
 
 // Without a readable angle the row becomes a question, see bendFeature.
 function bendOf(row: TableRow): { at: number; turn: number }[] {
-  const degrees = /(\d+(?:[.,]\d+)?)\s*(?:°|deg|$)/i.exec(row.note)?.[1]
-  if (row.from === null || degrees === undefined || row.side === 'across') return []
-  const turn = degreesToRadians(Number(degrees.replace(',', '.')))
+  const degrees = bendDegrees(row.note)
+  if (row.from === null || degrees === null || row.side === 'across') return []
+  const turn = degreesToRadians(degrees)
   return turn > 0 && turn < Math.PI / 2 ? [{ at: row.from, turn: row.side === 'left' ? -turn : turn }] : []
 }
 
@@ -93,12 +116,7 @@ function bendFeature(row: TableRow, placed: Placed): SurveyFeature[] {
   return [{ id: `line ${row.line}`, tags, geometry: { kind: 'none', reason, code: 'MAR-IMPORT-019' } }]
 }
 
-function holeFeature(
-  placed: Placed,
-  green: RowExtent,
-  length: number,
-  rows: readonly TableRow[],
-): SurveyFeature {
+function holeFeature(placed: Placed, { at: end, length }: HoleEnd, rows: readonly TableRow[]): SurveyFeature {
   const { line, ref, toLonLat } = placed
   const notes = rows.map((row) => readNote(row.note))
   const first = (key: 'par' | 'index'): string | undefined =>
@@ -108,15 +126,23 @@ function holeFeature(
   const positions = [
     line.place(0, 0),
     ...line.turns.filter((at) => at > 0 && at < length).map((at) => line.place(at, 0)),
-    line.place(length, (green.left + green.right) / 2),
+    end,
   ].map(toLonLat)
   const tags = {
     golf: 'hole',
     ref,
     ...(par === undefined ? { 'marram:guess_par': 'yes' } : { par }),
     ...(index === undefined ? {} : { handicap: index }),
+    ...Object.fromEntries(rows.flatMap(cardLength)),
   }
   return { id: `hole ${ref}`, tags, geometry: { kind: 'line', positions } }
+}
+
+/** The card's length from the markers of a tee row; in any other row it is that of the hole. */
+function cardLength(row: TableRow): (readonly [string, string])[] {
+  if (row.cardMetres === null) return []
+  const name = row.what === 'tee' ? readNote(row.note).rest : ''
+  return [[name === '' ? 'dist' : `dist:${name}`, String(row.cardMetres)]]
 }
 
 function teeFeatures(row: TableRow, placed: Placed): SurveyFeature[] {
@@ -158,6 +184,15 @@ function areaFeature(row: TableRow, extent: RowExtent, placed: Placed): SurveyFe
   }
 }
 
+function outlinedFeature(row: TableRow, corners: readonly Point[], { ref, toLonLat }: Placed): SurveyFeature {
+  const ring = corners.map(toLonLat)
+  return {
+    id: `line ${row.line}`,
+    tags: rowTags(row, ref),
+    geometry: { kind: 'area', rings: [[...ring, ...ring.slice(0, 1)]] },
+  }
+}
+
 type Edges = Pick<RowExtent, 'from' | 'to' | 'left' | 'right'>
 
 function outline(extent: Edges, { line, toLonLat }: Placed): (readonly [number, number])[] {
@@ -184,35 +219,4 @@ function oval(extent: Edges, { line, toLonLat }: Placed): (readonly [number, num
     )
   })
   return [...corners, ...corners.slice(0, 1)]
-}
-
-function noGreen(ref: string): Fault {
-  return {
-    severity: 'error',
-    code: 'MAR-IMPORT-020',
-    message: `Hole ${ref} has no green row with its front and back, so its length is not known; it was left out.`,
-    place: `hole ${ref}`,
-    advice: `Add a row such as: ${ref},green,,350,378,,26,par 4`,
-  }
-}
-
-/** Two greens are most often two holes typed under one number. */
-function severalGreens(ref: string, greens: readonly TableRow[]): Fault {
-  return {
-    severity: 'warning',
-    code: 'MAR-IMPORT-027',
-    message: `Hole ${ref} has ${greens.length} green rows; its line was taken to end on the first.`,
-    place: `line ${greens[1]?.line ?? ''}`,
-    advice: 'Give each hole a number of its own, or leave it if the other green lies beside this hole.',
-  }
-}
-
-function assumedFault(row: TableRow, assumed: readonly string[]): Fault {
-  return {
-    severity: 'note',
-    code: 'MAR-IMPORT-027',
-    message: `For ${row.what} of hole ${row.hole} the blank cells were filled in: ${assumed.join('; ')}.`,
-    place: `line ${row.line}`,
-    advice: 'Type them if it is otherwise.',
-  }
 }

@@ -14,6 +14,8 @@ function extent(row: Partial<TableRow>): unknown {
     near: null,
     far: null,
     note: '',
+    cardMetres: null,
+    outline: null,
   }
   return rowExtent({ ...blank, ...row }, 350)
 }

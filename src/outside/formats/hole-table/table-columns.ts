@@ -55,7 +55,8 @@ export function findDelimiter(headerLine: string, where: string): string {
   )
 }
 
-const METRES_PER: Readonly<Record<string, number>> = {
+/** Metres in a unit by the words for it. */
+export const METRES_PER: Readonly<Record<string, number>> = {
   m: 1,
   metre: 1,
   metres: 1,

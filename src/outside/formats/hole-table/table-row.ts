@@ -1,8 +1,10 @@
 import type { FaultCode } from '#faults/codes.ts'
+import type { Point } from '#numbers/geometry/point.ts'
+import { readMeasures } from './read-measures.ts'
 import { DISTANCE_COLUMNS, type DistanceColumn, type TableColumns } from './table-columns.ts'
 
 /** What a row of a hole table can be; `bend` turns the line of the hole. */
-const TABLE_KINDS = [
+export const TABLE_KINDS = [
   'fairway',
   'water-red',
   'water-yellow',
@@ -17,7 +19,7 @@ const TABLE_KINDS = [
   'ditch-yellow',
   'bend',
 ] as const
-type TableKind = (typeof TABLE_KINDS)[number]
+export type TableKind = (typeof TABLE_KINDS)[number]
 
 /** One object of a hole, distances in metres; `null` where the cell is blank. */
 export interface TableRow {
@@ -30,7 +32,12 @@ export interface TableRow {
   readonly to: number | null
   readonly near: number | null
   readonly far: number | null
+  /** Its words, without what they measure. */
   readonly note: string
+  /** Length of the hole on the card from these markers. */
+  readonly cardMetres: number | null
+  /** Corners beside (right positive) and along the first leg, gone on straight; they stand for from, to, near and far. */
+  readonly outline: readonly Point[] | null
 }
 
 /** A row that cannot be read, and why. */
@@ -72,12 +79,21 @@ export function readRow(cells: readonly string[], line: number, columns: TableCo
         readDistance(name, cell(columns.distances[name].index), columns),
       ]),
     ) as Record<DistanceColumn, number | null>
+    const note = columns.note === -1 ? '' : cell(columns.note)
+    const { words, cardMetres, outline } = readMeasures(note, columns.distances.from.metresPerUnit)
+    if (outline !== null && outline.length < 3)
+      throw new Unread(
+        'MAR-IMPORT-019',
+        'an outline needs three corners or more, each as along:beside, such as outline 225:-14 245:-14 245:-24',
+      )
     return {
       line,
       hole,
       what: readKind(what),
       side: readSide(cell(columns.side)),
-      note: columns.note === -1 ? '' : cell(columns.note),
+      note: words,
+      cardMetres,
+      outline,
       ...distances,
     }
   } catch (cause) {

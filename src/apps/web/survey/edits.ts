@@ -1,0 +1,117 @@
+import type { Point } from '#numbers/geometry/point.ts'
+import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
+import { BLANK_ROW, isBlankRow } from '#outside/formats/typed-hole-table.ts'
+import { changeHole, openHole, type Survey, type SurveyHole, type SurveyRow, withoutId } from './survey.ts'
+
+/** Every edit of a survey: a pure function from the old one to the new one, so that undo is a list. */
+
+/** The cells of a row that are typed. */
+export type CellName = 'what' | 'side' | 'from' | 'to' | 'near' | 'far' | 'note'
+
+/** A typed cell. */
+export function setCell(survey: Survey, id: number, cell: CellName, text: string): Survey {
+  return changeRow(survey, id, (row) => ({ ...row, [cell]: text }))
+}
+
+/** What the card says of the hole. */
+export function setHole(survey: Survey, field: 'ref' | 'par' | 'index', text: string): Survey {
+  return changeHole(survey, (hole) => ({ ...hole, [field]: text }))
+}
+
+/** A row taken away. */
+export function removeRow(survey: Survey, id: number): Survey {
+  return changeHole(survey, (hole) => ({ ...hole, rows: hole.rows.filter((row) => row.id !== id) }))
+}
+
+/** All lengths in another unit; cells that are no numbers stay as they are. */
+export function setUnit(survey: Survey, unit: TableUnit): Survey {
+  if (unit === survey.unit) return survey
+  const turned = (text: string): string => {
+    const number = Number(text.replace(',', '.'))
+    return text.trim() === '' || !Number.isFinite(number)
+      ? text
+      : tableFigure(number * METRES_PER_TABLE_UNIT[survey.unit], unit)
+  }
+  const holes = survey.holes.map((hole) => ({
+    ...hole,
+    rows: hole.rows.map((row) => ({
+      ...row,
+      from: turned(row.from),
+      to: row.what === 'bend' ? row.to : turned(row.to),
+      near: turned(row.near),
+      far: turned(row.far),
+    })),
+  }))
+  return { ...survey, unit, holes }
+}
+
+/** One more hole, numbered on, and it is worked on. */
+export function addHole(survey: Survey): Survey {
+  const highest = Math.max(0, ...survey.holes.map(({ ref }) => Number.parseInt(ref, 10) || 0))
+  const hole: SurveyHole = { ref: String(highest + 1), par: '', index: '', rows: [] }
+  const added = { ...survey, holes: [...survey.holes, hole], open: survey.holes.length, draft: null }
+  return changeHole(added, (same) => same)
+}
+
+/** Another hole to work on. */
+export function chooseHole(survey: Survey, open: number): Survey {
+  return { ...survey, open, draft: null }
+}
+
+/** Takes the open hole away; a survey keeps one. */
+export function removeHole(survey: Survey): Survey {
+  if (survey.holes.length < 2) return survey
+  const holes = survey.holes.filter((_, index) => index !== survey.open)
+  return { ...survey, holes, open: Math.max(0, survey.open - 1), draft: null }
+}
+
+/** One more corner of the ground that is traced; a tee is one tap. */
+export function addCorner(survey: Survey, what: string, at: Point): Survey {
+  if (what === 'tee') return addRow(survey, teeAt(at, survey.unit))
+  const corners = survey.draft?.what === what ? survey.draft.corners : []
+  return { ...survey, draft: { what, corners: [...corners, at] } }
+}
+
+/** Closes the outline that is traced and makes it a row; with fewer than three corners it stays open. */
+export function closeDraft(survey: Survey): Survey {
+  const { draft } = survey
+  if (draft === null || draft.corners.length < 3) return survey
+  return addRow({ ...survey, draft: null }, { what: draft.what, outline: draft.corners })
+}
+
+/** Lets go of the outline that is traced. */
+export function dropDraft(survey: Survey): Survey {
+  return { ...survey, draft: null }
+}
+
+/** The corners of a traced row changed; fewer than three take the row away. */
+export function setCorners(survey: Survey, id: number, corners: readonly Point[]): Survey {
+  return corners.length < 3
+    ? removeRow(survey, id)
+    : changeRow(survey, id, (row) => ({ ...row, outline: corners }))
+}
+
+function changeRow(survey: Survey, id: number, change: (row: SurveyRow) => SurveyRow): Survey {
+  return changeHole(survey, (hole) => ({
+    ...hole,
+    rows: hole.rows.map((row) => (row.id === id ? change(row) : row)),
+  }))
+}
+
+/** A new row in place of the open one at the end. */
+function addRow(survey: Survey, filled: Partial<SurveyRow>): Survey {
+  const rows = openHole(survey).rows.filter((row) => !isBlankRow(withoutId(row)))
+  const row: SurveyRow = { ...BLANK_ROW, ...filled, id: survey.nextId }
+  const numbered = { ...survey, nextId: survey.nextId + 1 }
+  return changeHole(numbered, (hole) => ({ ...hole, rows: [...rows, row] }))
+}
+
+function teeAt([beside, along]: Point, unit: TableUnit): Partial<SurveyRow> {
+  const off = tableFigure(Math.abs(beside), unit)
+  const isAside = Number(off) > 0
+  return {
+    what: 'tee',
+    from: tableFigure(along, unit),
+    ...(isAside ? { side: beside < 0 ? 'left' : 'right', near: off } : {}),
+  }
+}

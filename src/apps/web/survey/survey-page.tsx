@@ -1,0 +1,247 @@
+import { type ReactElement, useEffect, useMemo, useState } from 'react'
+import '../style/survey.css'
+import '../style/survey-table.css'
+import type { Reader } from '../desk/desk.ts'
+import { Choice } from '../ledger/choice.tsx'
+import { Section } from '../ledger/section.tsx'
+import { DESK } from '../page/places.ts'
+import { readerMetres } from '../words.ts'
+import { CornerForm } from './corner-form.tsx'
+import * as edits from './edits.ts'
+import { Closing, HoleFields } from './hole-fields.tsx'
+import { KeepSection } from './keep-section.tsx'
+import type { OpenPicture } from './picture-placer.tsx'
+import { PictureSection } from './picture-section.tsx'
+import { kindWords } from './row-kinds.ts'
+import { FaultList, RowTable } from './row-table.tsx'
+import { newSurvey, openHole, type Survey } from './survey.ts'
+import { SurveyChart } from './survey-chart.tsx'
+import { SurveyFiles } from './survey-files.tsx'
+import { readHole } from './survey-reading.ts'
+import { TraceSection } from './trace-section.tsx'
+import { useSurvey } from './use-survey.ts'
+
+/** The survey: a hole typed as a table, or traced, beside the chart that grows with it. */
+export function SurveyPage(props: {
+  readonly reader: Reader
+  readonly onReader: (reader: Reader) => void
+}): ReactElement {
+  const { onReader } = props
+  const state = useSurvey(props.reader.units === 'yards' ? 'yd' : 'm')
+  const { survey, edit, undo, redo } = state
+  useUndoKeys(undo, redo)
+  const reader: Reader = { ...props.reader, units: survey.unit === 'yd' ? 'yards' : 'metres' }
+  const hole = openHole(survey)
+  const reading = useMemo(() => readHole(hole, survey.unit), [hole, survey.unit])
+  const [isTracing, setTracing] = useState(false)
+  const [what, setWhat] = useState('fairway')
+  const [chosenId, setChosen] = useState<number | null>(null)
+  const [picture, setPicture] = useState<OpenPicture | null>(null)
+  const chosen = isTracing
+    ? null
+    : (hole.rows.find(({ id, outline }) => id === chosenId && outline !== null) ?? null)
+  const chosenArea = [...reading.rowOfArea].find(([, id]) => id === chosen?.id)?.[0] ?? ''
+  const tracing = isTracing ? kindWords(what) : null
+  const replace = (kind: string, next: Survey): void => {
+    setTracing(false)
+    setChosen(null)
+    edit(kind, () => next)
+  }
+  return (
+    <>
+      <header className="desk-head">
+        <h1>
+          Marram <small>survey</small>
+        </h1>
+        <div className="choices">
+          {survey.holes.length > 1 && (
+            <Choice
+              label="Hole"
+              value={String(survey.open)}
+              options={survey.holes.map(({ ref }, index) => ({
+                value: String(index),
+                name: ref || 'no number',
+              }))}
+              onChange={(index) => edit('open', (now) => edits.chooseHole(now, Number(index)))}
+            />
+          )}
+          <button type="button" onClick={() => edit('hole', edits.addHole)}>
+            Another hole
+          </button>
+          {survey.holes.length > 1 && (
+            <button type="button" onClick={() => edit('hole', edits.removeHole)}>
+              Remove hole {hole.ref}
+            </button>
+          )}
+        </div>
+        <div className="head-buttons">
+          <a className="button" href={DESK}>
+            Back to the desk
+          </a>
+          <button type="button" disabled={!state.canUndo} onClick={undo}>
+            Undo
+          </button>
+          <button type="button" disabled={!state.canRedo} onClick={redo}>
+            Redo
+          </button>
+          <button
+            type="button"
+            aria-label={`Lengths in ${reader.units}: change`}
+            onClick={() => {
+              edit('unit', (now) => edits.setUnit(now, now.unit === 'yd' ? 'm' : 'yd'))
+              onReader({ ...reader, units: reader.units === 'yards' ? 'metres' : 'yards' })
+            }}
+          >
+            {reader.units}
+          </button>
+          <button
+            type="button"
+            aria-pressed={reader.theme === 'night'}
+            onClick={() => onReader({ ...props.reader, theme: reader.theme === 'night' ? 'day' : 'night' })}
+          >
+            Night
+          </button>
+        </div>
+      </header>
+      <main className="desk survey">
+        <div className="chart-side">
+          {reading.hole !== null && (
+            <SurveyChart
+              key={survey.open}
+              hole={reading.hole}
+              units={reader.units}
+              step={readerMetres(reader)}
+              courseName={survey.name}
+              tracing={tracing}
+              draft={survey.draft?.corners ?? []}
+              chosen={chosen === null ? null : { areaId: chosenArea, corners: chosen.outline ?? [] }}
+              picture={picture}
+              onPicture={setPicture}
+              onCorner={(at) => edit(`corner ${Date.now()}`, (now) => edits.addCorner(now, what, at))}
+              onMoveCorner={(index, at, drag) =>
+                chosen !== null &&
+                edit(
+                  'drag',
+                  (now) => edits.setCorners(now, chosen.id, (chosen.outline ?? []).with(index, at)),
+                  drag,
+                )
+              }
+              onChoose={(areaId) =>
+                setChosen(areaId === null ? null : (reading.rowOfArea.get(areaId) ?? null))
+              }
+              onClose={() => edit('close', edits.closeDraft)}
+              onUndo={undo}
+              onDrop={() => edit('drop', edits.dropDraft)}
+            />
+          )}
+          <TraceSection
+            tracing={tracing}
+            what={what}
+            corners={survey.draft?.corners.length ?? 0}
+            onWhat={(next) => {
+              setWhat(next)
+              edit('drop', edits.dropDraft)
+            }}
+            onTrace={setTracing}
+            onClose={() => edit('close', edits.closeDraft)}
+            onDrop={() => edit('drop', edits.dropDraft)}
+          />
+        </div>
+        <div className="ledger survey-ledger">
+          <Section title="The hole">
+            <HoleFields
+              name={survey.name}
+              hole={hole}
+              onName={(name) => edit('name', (now) => ({ ...now, name }))}
+              onHole={(field, text) => edit(`hole ${field}`, (now) => edits.setHole(now, field, text))}
+            />
+            <Closing reading={reading} reader={reader} />
+          </Section>
+          <Section title="Its rows">
+            {!state.isKept && (
+              <p className="question-fault" role="alert">
+                This browser has no room for the survey: it goes when the page is closed. Save it as a table
+                first.
+              </p>
+            )}
+            {state.isElsewhere && (
+              <div className="question-fault" role="alert">
+                <p>Another tab has changed the survey. Until you choose, nothing more of this one is kept.</p>
+                <button type="button" onClick={() => state.settle('there')}>
+                  Take what is there
+                </button>
+                <button type="button" onClick={() => state.settle('here')}>
+                  Keep what is here
+                </button>
+              </div>
+            )}
+            <RowTable
+              key={survey.open}
+              rows={hole.rows}
+              unit={survey.unit}
+              faults={reading.rowFaults}
+              chosen={chosen?.id ?? null}
+              onCell={(id, cell, text) =>
+                edit(`cell ${id} ${cell}`, (now) => edits.setCell(now, id, cell, text))
+              }
+              onRemove={(id) => edit(`remove ${id}`, (now) => edits.removeRow(now, id))}
+              onChoose={(id) => {
+                setTracing(false)
+                setChosen(id)
+              }}
+            />
+            {reading.holeFaults.length > 0 && (
+              <div className="hole-faults">
+                <FaultList faults={reading.holeFaults} />
+              </div>
+            )}
+          </Section>
+          {chosen?.outline != null && (
+            <Section title={`The outline: ${kindWords(chosen.what)}`}>
+              <CornerForm
+                corners={chosen.outline}
+                unit={survey.unit}
+                onCorners={(kind, corners) => edit(kind, (now) => edits.setCorners(now, chosen.id, corners))}
+              />
+            </Section>
+          )}
+          <Section title="A picture to trace over">
+            <PictureSection
+              picture={picture}
+              unit={survey.unit}
+              lengthMetres={reading.hole?.lengthMetres ?? null}
+              onPicture={setPicture}
+            />
+          </Section>
+          <Section title="The table">
+            <SurveyFiles survey={survey} onOpen={(next) => replace('open', next)} />
+          </Section>
+          <Section title="The course">
+            <KeepSection
+              survey={survey}
+              onKept={state.keepAs}
+              onOpen={(next) => replace('open', next)}
+              onNew={() => replace('new', newSurvey(survey.unit, Date.now()))}
+            />
+          </Section>
+        </div>
+      </main>
+    </>
+  )
+}
+
+/** Control-Z takes back and with shift, or control-Y, puts back, in fields too: what is typed in one is a step of the survey. */
+function useUndoKeys(undo: () => void, redo: () => void): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey)) return
+      const key = event.key.toLowerCase()
+      if (key === 'y' || (key === 'z' && event.shiftKey)) redo()
+      else if (key === 'z') undo()
+      else return
+      event.preventDefault()
+    }
+    addEventListener('keydown', onKey)
+    return () => removeEventListener('keydown', onKey)
+  }, [undo, redo])
+}

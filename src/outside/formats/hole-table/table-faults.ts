@@ -1,0 +1,35 @@
+import type { Fault } from '#faults/fault.ts'
+import type { TableRow } from './table-row.ts'
+
+/** A hole whose length nobody knows. */
+export function noGreen(ref: string): Fault {
+  return {
+    severity: 'error',
+    code: 'MAR-IMPORT-020',
+    message: `Hole ${ref} has no green row with its front and back, so its length is not known; it was left out.`,
+    place: `hole ${ref}`,
+    advice: `Add a row such as: ${ref},green,,350,378,,26,par 4`,
+  }
+}
+
+/** Two greens are most often two holes typed under one number. */
+export function severalGreens(ref: string, greens: readonly TableRow[]): Fault {
+  return {
+    severity: 'warning',
+    code: 'MAR-IMPORT-027',
+    message: `Hole ${ref} has ${greens.length} green rows; its line was taken to end on the first.`,
+    place: `line ${greens[1]?.line ?? ''}`,
+    advice: 'Give each hole a number of its own, or leave it if the other green lies beside this hole.',
+  }
+}
+
+/** What was taken for granted in a row with blank cells. */
+export function assumedFault(row: TableRow, assumed: readonly string[]): Fault {
+  return {
+    severity: 'note',
+    code: 'MAR-IMPORT-027',
+    message: `For ${row.what} of hole ${row.hole} the blank cells were filled in: ${assumed.join('; ')}.`,
+    place: `line ${row.line}`,
+    advice: 'Type them if it is otherwise.',
+  }
+}
