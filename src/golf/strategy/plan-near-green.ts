@@ -3,8 +3,7 @@ import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { drawPlayer } from '#golf/player/draw-player.ts'
 import type { Player } from '#golf/player/player.ts'
-import { shortGameValue } from '#golf/player/short-game-values.ts'
-import { type ShortShot, shortShots } from '#golf/player/short-shots.ts'
+import { shortShots } from '#golf/player/short-shots.ts'
 import { weightedQuantile } from '#numbers/statistics/quantile.ts'
 import { cautionsOf } from './cautions.ts'
 import type { Situation } from './evaluate-stroke.ts'
@@ -14,8 +13,8 @@ import type { Places } from './places.ts'
 import type { Plan, PlanOption } from './plan.ts'
 import type { LengthUnits } from './plan-sentence.ts'
 import { DRAWS, SHORT_GAME_METRES } from './settings.ts'
-import { bestShortAim, type ShortCandidate } from './short/find-short-aims.ts'
-import { holeScene } from './short/hole-scene.ts'
+import { FINAL_STRIKES, nearGreenScene, shortByClub } from './short/clubs-near-green.ts'
+import type { ShortCandidate } from './short/find-short-aims.ts'
 import { playShortShot, strokesOf } from './short/play-short-shot.ts'
 import { shortFacts } from './short/short-option.ts'
 import type { ShortScene } from './short/short-scene.ts'
@@ -34,8 +33,6 @@ export interface NearGreenQuestion {
   readonly units?: LengthUnits
 }
 
-const SEARCH_STRIKES: ShortStrikes = shortStrikes({ good: 48, poor: 8 })
-const FINAL_STRIKES: ShortStrikes = shortStrikes({ good: 256, poor: 32 })
 const DRAW_STRIKES: ShortStrikes = shortStrikes({ good: 96, poor: 16 })
 
 /** The short game knows the ground under the ball, not how it sits there. */
@@ -55,8 +52,8 @@ export function planNearGreen(question: NearGreenQuestion, places: Places, situa
   const { hole, player, day } = question
   const from: readonly [number, number] = [situation.x, situation.y]
   const nearGreen = nearGreenCorrections(hole, places, player, day)
-  const scene = sceneFor(question, places, situation, player, nearGreen)
-  const best = bestByClub(scene, shortShots(player, situation.lie), from)
+  const scene = nearGreenScene(question, places, situation, player, nearGreen)
+  const best = shortByClub(scene, shortShots(player, situation.lie), from)
   const [first] = best
   if (first === undefined)
     throw new Failure(
@@ -144,34 +141,6 @@ export function planNearGreen(question: NearGreenQuestion, places: Places, situa
   }
 }
 
-function sceneFor(
-  { hole, day }: NearGreenQuestion,
-  places: Places,
-  { x, y, lie }: Situation,
-  player: Player,
-  nearGreen: NearGreenCorrections | null,
-): ShortScene {
-  const metres = Math.hypot(x - hole.pin[0], y - hole.pin[1])
-  return holeScene(hole, places, player, day, shortGameValue(player, lie, metres), nearGreen)
-}
-
-/** The best shot of each club, cheapest first, weighed with many strikes. */
-function bestByClub(
-  scene: ShortScene,
-  shots: readonly ShortShot[],
-  from: readonly [number, number],
-): ShortCandidate[] {
-  const best = new Map<string, ShortCandidate>()
-  for (const shot of shots) {
-    const found = bestShortAim(scene, shot, from, SEARCH_STRIKES)
-    if (found === null) continue
-    const strokes = strokesOf(scene, playShortShot(scene, shot, from, found.aim, FINAL_STRIKES))
-    const known = best.get(shot.club)
-    if (known === undefined || strokes < known.strokes) best.set(shot.club, { ...found, strokes })
-  }
-  return [...best.values()].sort((a, b) => a.strokes - b.strokes)
-}
-
 /** What the same shots cost other players that this one may be: each club's gap to the first, wins, and the least cost. */
 function doubtOf(
   question: NearGreenQuestion,
@@ -187,7 +156,7 @@ function doubtOf(
   const from: readonly [number, number] = [situation.x, situation.y]
   for (let draw = 0; draw < draws; draw++) {
     const player = drawPlayer(question.player, (question.seed ?? 1) + draw)
-    const scene = sceneFor(question, places, situation, player, nearGreen)
+    const scene = nearGreenScene(question, places, situation, player, nearGreen)
     const shots = shortShots(player, situation.lie)
     const strokes = best.map(({ shot, aim }) => {
       const drawn = shots.find(({ club, kind }) => club === shot.club && kind === shot.kind) ?? shot

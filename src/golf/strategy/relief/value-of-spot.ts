@@ -1,19 +1,12 @@
 import type { Ground } from '#golf/course/ground.ts'
 import { groundReader } from '#golf/course/ground-at.ts'
 import type { Lie } from '#golf/player/player.ts'
-import { puttingValues } from '#golf/player/putting-values.ts'
-import { shortGameValue } from '#golf/player/short-game-values.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { evaluateStroke } from '../evaluate-stroke.ts'
 import type { HoleModel } from '../hole-model.ts'
 import { lieOfGround } from '../lie-of-ground.ts'
-import { groundOf, type Places, placeAt } from '../places.ts'
-import {
-  COMPARE_LINE_STEP_DEGREES,
-  COMPARE_QUADRATURE,
-  FINE_CELL_METRES,
-  SHORT_GAME_METRES,
-} from '../settings.ts'
+import { nearestCell, nearGreenValue } from '../near-green-value.ts'
+import { COMPARE_LINE_STEP_DEGREES, COMPARE_QUADRATURE, SHORT_GAME_METRES } from '../settings.ts'
 import type { HoleSolution } from '../solve-hole.ts'
 import { strokeTries } from '../stroke-tries.ts'
 import type { ReliefChoice } from './relief-choice.ts'
@@ -61,28 +54,13 @@ function valueFrom(
   lie: Lie,
 ): number {
   if (lie === 'green' || distance(spot, model.hole.pin) <= SHORT_GAME_METRES)
-    return nearGreen(model, solved, spot, ground, lie)
+    return nearGreenValue(model, solved.values, spot, ground, lie)
   const situation = { x: spot[0], y: spot[1], lie }
   return evaluateStroke(model, solved.values, {
     situation,
     quadrature: COMPARE_QUADRATURE,
     tries: strokeTries(model, solved.problem.shots, situation, COMPARE_LINE_STEP_DEGREES),
   }).value
-}
-
-/** The short game from the very spot: by its own distance, with what the nearest cell's value has besides distance. */
-function nearGreen(
-  { places, player, hole }: HoleModel,
-  { values }: HoleSolution,
-  spot: Point,
-  ground: Ground,
-  lie: Lie,
-): number {
-  const byDistance = (metres: number): number =>
-    lie === 'green' ? puttingValues(player).expected(metres) : shortGameValue(player, lie, metres)
-  const own = byDistance(distance(spot, hole.pin))
-  const cell = nearestCell(places, spot, ground, FINE_CELL_METRES)
-  return cell < 0 ? own : own + (values[cell] as number) - byDistance(places.toPin[cell] as number)
 }
 
 interface KnownSpot {
@@ -104,19 +82,4 @@ function worthTrying(known: readonly KnownSpot[]): KnownSpot[] {
 function cellValue({ places }: HoleModel, { values }: HoleSolution, spot: Point, ground: Ground): number {
   const cell = nearestCell(places, spot, ground, places.coarse.resolution)
   return cell < 0 ? Number.POSITIVE_INFINITY : (values[cell] as number)
-}
-
-/** The nearest place with a class of ground, two steps around a point; −1 where there is none. */
-function nearestCell(places: Places, [x, y]: Point, ground: Ground, step: number): number {
-  let found = -1
-  let least = Number.POSITIVE_INFINITY
-  for (let column = -2; column <= 2; column++)
-    for (let row = -2; row <= 2; row++) {
-      const place = placeAt(places, x + column * step, y + row * step)
-      const away = Math.hypot((places.x[place] as number) - x, (places.y[place] as number) - y)
-      if (groundOf(places, place) !== ground || away >= least) continue
-      least = away
-      found = place
-    }
-  return found
 }
