@@ -206,6 +206,19 @@ export const FAULT_CODES = {
   'MAR-BOOK-004': 'A page for a counting round shows a green larger than the Rules allow.',
   'MAR-BOOK-005': 'A page for a counting round is larger than the Rules allow.',
 
+  'MAR-ROUND-001': 'The round file is not JSON, or not one object.',
+  'MAR-ROUND-002': 'The file does not say that it is a round file of a schema this Marram knows.',
+  'MAR-ROUND-003': 'The round file has a field that round/1 does not know, and it was passed over.',
+  'MAR-ROUND-004': 'A field of the round file is missing, of the wrong kind, or outside what it can be.',
+  'MAR-ROUND-005': 'A hole stands twice in the round, and only the first was counted.',
+  'MAR-ROUND-006': 'A line of the paper log does not begin with a hole, or has no strokes.',
+  'MAR-ROUND-007': 'A stroke of the paper log cannot be read; it was counted with what could be.',
+  'MAR-ROUND-008': 'The round has no holes, or none that can be read.',
+  'MAR-ROUND-009': 'The survey has no ground of the written kind at the written distance.',
+  'MAR-ROUND-010': 'A club of the round is no club known by name.',
+  'MAR-ROUND-011': 'A hole of the round cannot be split.',
+  'MAR-ROUND-012': 'What was logged of a hole contradicts itself or the survey.',
+
   'MAR-WORK-001': 'The work was stopped before this part of it was done.',
   'MAR-WORK-002': 'Marram itself failed at this part of the work; the rest was done.',
 

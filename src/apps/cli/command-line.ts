@@ -9,6 +9,7 @@ import { patternCommand } from './pattern-command.ts'
 import { planCommand } from './plan-command.ts'
 import { deletePlayer, exportPlayer } from './player-command.ts'
 import { profileCommand } from './profile-command.ts'
+import { recapCommand } from './recap-command.ts'
 import { reliefCommand } from './relief-command.ts'
 import { serveCommand } from './serve-command.ts'
 import { testDayCommand } from './test-day-command.ts'
@@ -113,6 +114,20 @@ export function commandLine(
     .option('--json-lines', 'one line of JSON a hole and player, each as soon as it is planned')
     .action(async (course, _own, command) =>
       done(await planCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('recap')
+    .description('a round that was played: what the choices cost, how it was struck, and what was luck')
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file as it was that day (.player.json)')
+    .requiredOption('--round <file>', 'the round (.round.json) or a typed paper log')
+    .option('--hole <ref|all>', 'the hole (all that were logged unless given)', 'all')
+    .option('--tee <name>', 'the tee markers (as the round says unless given)')
+    .option('--day <file>', 'the conditions of that day (.day.json)')
+    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
+    .action(async (course, _own, command) =>
+      done(await recapCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program

@@ -41,10 +41,17 @@ export async function* planBatch(
 
 /** A hole whose work failed by a defect of ours, or with `null` was stopped. */
 export function unplannedHole({ asked }: BatchTask, error: unknown): UnplannedHole {
-  const hole = asked.hole.ref
-  if (error === null) return { hole, code: STOPPED, message: 'Stopped before it was planned.', where: '' }
+  return { ...unworkedHole(asked.hole.ref, error), where: '' }
+}
+
+/** The same for any work on a hole. */
+export function unworkedHole(
+  hole: string,
+  error: unknown,
+): { readonly hole: string; readonly code: FaultCode; readonly message: string } {
+  if (error === null) return { hole, code: STOPPED, message: 'Stopped before it was worked out.' }
   const said = error instanceof Error ? error.message : String(error)
-  return { hole, code: FAILED, message: `Marram itself failed: ${said}`, where: '' }
+  return { hole, code: FAILED, message: `Marram itself failed: ${said}` }
 }
 
 const STOPPED: FaultCode = 'MAR-WORK-001'

@@ -1,4 +1,7 @@
+import type { FaultCode } from '#faults/codes.ts'
 import { Failure } from '#faults/failure.ts'
+import type { HoleRecap } from '#golf/round/recap.ts'
+import { type RecapQuestion, recapHole } from '#golf/round/recap-hole.ts'
 import { clubUse, type HoleUse } from '#golf/strategy/club-use.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
@@ -9,8 +12,11 @@ export type PlanAnswer = { readonly plan: Plan } | Unanswered
 /** What the clubs of a bag are for on a hole, or why that cannot be said. */
 export type UseAnswer = { readonly use: HoleUse } | Unanswered
 
+/** A hole of a round split, or why it cannot be. */
+export type RecapAnswer = { readonly recap: HoleRecap } | Unanswered
+
 interface Unanswered {
-  readonly fault: { readonly code: string; readonly message: string; readonly where: string }
+  readonly fault: { readonly code: FaultCode; readonly message: string; readonly where: string }
 }
 
 /**
@@ -24,6 +30,11 @@ export function planTask(question: PlanQuestion): PlanAnswer {
 /** The same for the use of clubs. */
 export function clubUseTask(question: PlanQuestion): UseAnswer {
   return answered(() => ({ use: clubUse(question) }))
+}
+
+/** The same for a hole as it was played. */
+export function recapTask(question: RecapQuestion): RecapAnswer {
+  return answered(() => ({ recap: recapHole(question) }))
 }
 
 function answered<Answer>(work: () => Answer): Answer | Unanswered {

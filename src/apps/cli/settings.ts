@@ -18,3 +18,6 @@ export const MOST_WORKERS = 64
 
 /** A fault found in more places than this is printed once with its first places. Our assumption. */
 export const FAULTS_PRINTED_SINGLY = 3
+
+/** Strokes of a round told singly, dearest or best first: a page holds few facts. */
+export const MOST_TOLD_STROKES = 5

@@ -80,7 +80,12 @@ export function finishesOf(question: FinishesQuestion): Finishes {
 }
 
 /** The heading without wind and slope whose pattern the wind and the slope under the feet carry to this one. */
-function calmHeading(model: HoleModel, shot: Shot, centre: number, slope: StanceEffect): number {
+export function calmHeading(
+  model: Pick<HoleModel, 'flights'>,
+  shot: Shot,
+  centre: number,
+  slope: StanceEffect = LEVEL_STANCE,
+): number {
   let heading = centre
   for (let round = 0; round < 20; round++) {
     const { carryMetres } = shot.stock

@@ -1,0 +1,151 @@
+import { availableParallelism } from 'node:os'
+import { Failure } from '#faults/failure.ts'
+import type { Fault } from '#faults/fault.ts'
+import type { Course } from '#golf/course/course.ts'
+import type { Day } from '#golf/course/day.ts'
+import { holeFromCourse } from '#golf/course/hole-from-course.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { HoleRecap } from '#golf/round/recap.ts'
+import type { RecapQuestion } from '#golf/round/recap-hole.ts'
+import { recapRound } from '#golf/round/recap-round.ts'
+import type { Round } from '#golf/round/round.ts'
+import { loadCourse } from './load-course.ts'
+import { loadDay } from './load-day.ts'
+import { loadPlayer } from './load-player.ts'
+import { loadRound } from './load-round.ts'
+import type { GlobalOptions, Machine } from './machine.ts'
+import { parseCount } from './parse-values.ts'
+import { unworkedHole } from './plan-batch.ts'
+import { recapPool } from './plan-pool.ts'
+import { printJson, printLines } from './print-answer.ts'
+import { exitCodeOf } from './print-faults.ts'
+import { progressBar } from './progress-bar.ts'
+import { recapDocument } from './recap-document.ts'
+import { recapPage } from './recap-page.ts'
+import { MOST_WORKERS } from './settings.ts'
+import { parseUnits } from './units-of-the-reader.ts'
+import { whileInterruptible } from './while-interruptible.ts'
+
+/** The options of `marram recap`, as typed. */
+export interface RecapOptions extends GlobalOptions {
+  readonly player: string
+  readonly round: string
+  readonly hole: string
+  readonly tee?: string
+  readonly day?: string
+  readonly workers?: string
+}
+
+/**
+ * `marram recap`: a round that was played, split into decision, execution and luck against the plan of that day. Returns
+ * the exit code: 1 when a hole was left out or the log has errors.
+ */
+export async function recapCommand(path: string, options: RecapOptions, machine: Machine): Promise<number> {
+  const units = parseUnits(options.units)
+  const workers =
+    options.workers === undefined
+      ? availableParallelism()
+      : parseCount(options.workers, '--workers', 0, MOST_WORKERS)
+  const { course } = await loadCourse(path)
+  const player = loadPlayer(options.player)
+  const day = loadDay(options.day, course, options, machine)
+  const { round, faults } = loadRound(options.round, units)
+  const asked = questionsOf(course, player, day, round, options)
+  const worked = await recapsOf(asked.questions, workers, options.quiet === true, machine)
+  const refs = round.holes.map(({ ref }) => ref)
+  const holes = worked.holes.toSorted((a, b) => refs.indexOf(a.ref) - refs.indexOf(b.ref))
+  const answer = {
+    course: course.name,
+    player: player.name,
+    round,
+    hasDay: options.day !== undefined,
+    recap: recapRound(holes),
+    faults: [...asked.faults, ...faults, ...holes.flatMap((hole) => hole.faults), ...worked.faults],
+  }
+  if (options.json) printJson(recapDocument(answer), machine)
+  else printLines(recapPage(answer, units, machine), machine)
+  return exitCodeOf(answer.faults)
+}
+
+/** A question a logged hole; what cannot be asked is a fault. Throws MAR-COURSE-001 for a hole that was named and not logged. */
+function questionsOf(
+  course: Course,
+  player: Player,
+  day: Day,
+  round: Round,
+  { hole: named, tee, day: dayFile }: RecapOptions,
+): { readonly questions: readonly RecapQuestion[]; readonly faults: readonly Fault[] } {
+  const chosen = round.holes.filter(({ ref }) => named === 'all' || ref === named)
+  if (chosen.length === 0)
+    throw new Failure(
+      'MAR-COURSE-001',
+      `The round has no hole ${named}. Its holes are: ${round.holes.map(({ ref }) => ref).join(', ')}.`,
+      '--hole',
+    )
+  const questions: RecapQuestion[] = []
+  const faults: Fault[] = []
+  if (dayFile !== undefined && round.date !== null && day.date !== null && round.date !== day.date)
+    faults.push({
+      severity: 'warning',
+      code: 'MAR-ROUND-012',
+      message: `The round was played on ${round.date}, the day file is of ${day.date}.`,
+      place: dayFile,
+      advice: 'Give the day file of the round.',
+    })
+  for (const logged of chosen) {
+    try {
+      const hole = holeFromCourse(course, logged.ref, { tee: tee ?? round.tee ?? undefined, day })
+      questions.push({ hole, player, day, logged })
+    } catch (error) {
+      if (!(error instanceof Failure)) throw error
+      faults.push(faultOf(error))
+    }
+  }
+  return { questions, faults }
+}
+
+function faultOf({ code, message, where }: Pick<Failure, 'code' | 'message' | 'where'>): Fault {
+  return { severity: 'error', code, message, place: where, advice: '' }
+}
+
+/** Splits every hole in threads; what was not when the work was stopped is told as such. */
+async function recapsOf(
+  questions: readonly RecapQuestion[],
+  workers: number,
+  isQuiet: boolean,
+  machine: Machine,
+): Promise<{ readonly holes: readonly HoleRecap[]; readonly faults: readonly Fault[] }> {
+  const holes: HoleRecap[] = []
+  const faults: Fault[] = []
+  const waiting = new Set(questions)
+  const unworked = ({ hole }: RecapQuestion, error: unknown): void => {
+    const { code, message } = unworkedHole(hole.ref, error)
+    faults.push(faultOf({ code, message, where: `hole ${hole.ref}` }))
+  }
+  const pool = recapPool(Math.min(workers, questions.length))
+  const bar = progressBar('hole', machine, isQuiet)
+  bar?.start(questions.length, 0)
+  try {
+    await whileInterruptible(async (signal) => {
+      try {
+        for await (const settled of pool.run(questions, {
+          signal,
+          onProgress: ({ done }) => bar?.update(done),
+        })) {
+          const question = questions[settled.index] as RecapQuestion
+          waiting.delete(question)
+          if ('error' in settled) unworked(question, settled.error)
+          else if ('fault' in settled.result) faults.push(faultOf(settled.result.fault))
+          else holes.push(settled.result.recap)
+        }
+      } catch (error) {
+        if (!signal.aborted) throw error
+        for (const question of waiting) unworked(question, null)
+      }
+    })
+  } finally {
+    await pool.close()
+    bar?.stop()
+  }
+  return { holes, faults }
+}

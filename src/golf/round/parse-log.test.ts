@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest'
+import { Failure } from '#faults/failure.ts'
+import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
+import { METRES_PER_FOOT, METRES_PER_YARD } from '#numbers/units/units.ts'
+import { parseLog } from './parse-log.ts'
+import type { RoundStroke } from './round.ts'
+
+const said = ({ club, finish, penalty }: RoundStroke): unknown => ({ club, finish, penalty })
+const left = (letter: string, yards: number): unknown => ({ letter, leftMetres: yards * METRES_PER_YARD })
+
+describe('a paper log', () => {
+  it('reads a line a hole: club, letter of the finish, what was left; the last is holed', () => {
+    const { round, faults } = parseLog(
+      'date 2026-05-02\ntee: drift\n# windy\n7: driver f-180 / 5i r-25 / sw g-6 / 2 putts\n8: 3w p-150 / 7i g-18ft / putter g-1m / putter\n9: 7i x-90 +1 / pick up',
+      'log',
+    )
+    expect(faults).toEqual([])
+    expect(round).toMatchObject({ date: '2026-05-02', tee: 'drift' })
+    const [seven, eight, nine] = round.holes
+    expect(seven).toMatchObject({ ref: '7', putts: 2, isPickedUp: false, place: 'line 4' })
+    expect(seven?.strokes.map(said)).toEqual([
+      { club: 'driver', finish: left('f', 180), penalty: null },
+      { club: '5-iron', finish: left('r', 25), penalty: null },
+      { club: 'sand-wedge', finish: left('g', 6), penalty: null },
+    ])
+    expect(eight?.strokes.map(said)).toEqual([
+      { club: '3-wood', finish: left('p', 150), penalty: null },
+      { club: '7-iron', finish: { letter: 'g', leftMetres: 18 * METRES_PER_FOOT }, penalty: null },
+      { club: 'putter', finish: { letter: 'g', leftMetres: 1 }, penalty: null },
+      { club: 'putter', finish: null, penalty: null },
+    ])
+    expect(nine).toMatchObject({ isPickedUp: true, strokes: [{ club: '7-iron', penalty: 1 }] })
+  })
+
+  it('takes distances without a unit in the unit of the log', () => {
+    const { round } = parseLog('unit metres\n1: i7 g-6 / 1 putt', 'log')
+    expect(round.holes[0]?.strokes[0]?.finish).toEqual({ letter: 'g', leftMetres: 6 })
+  })
+
+  it('says where a line does not make sense, keeps the rest, and counts a stroke that cannot be read', () => {
+    const { round, faults } = parseLog(
+      '7: driver f-180 / spoon r-25 / sw q-6 / 5i g-far / 2 putts\nno hole here\n8:',
+      'log',
+    )
+    expect(faults.map(({ code, place }) => `${code} ${place}`)).toEqual([
+      'MAR-ROUND-007 line 1, stroke 2, column 19',
+      'MAR-ROUND-007 line 1, stroke 3, column 32',
+      'MAR-ROUND-007 line 1, stroke 4, column 41',
+      'MAR-ROUND-006 line 2, column 1',
+      'MAR-ROUND-006 line 3, column 3',
+    ])
+    expect(round.holes).toHaveLength(1)
+    expect(round.holes[0]?.strokes.map(said)).toEqual([
+      { club: 'driver', finish: left('f', 180), penalty: null },
+      { club: null, finish: left('r', 25), penalty: null },
+      { club: 'sand-wedge', finish: null, penalty: null },
+      { club: '5-iron', finish: { letter: 'g', leftMetres: null }, penalty: null },
+    ])
+  })
+
+  it('counts a hole once', () => {
+    const { round, faults } = parseLog('1: 7i g-6 / 2 putts\n1: 7i g-6 / 1 putt', 'log')
+    expect(round.holes).toHaveLength(1)
+    expect(faults).toMatchObject([{ code: 'MAR-ROUND-005', place: 'line 2' }])
+  })
+
+  it('refuses a text without a hole', () => {
+    expect(() => parseLog('hello\n', 'log')).toThrow(Failure)
+  })
+
+  it('keeps every good stroke of 200 damaged lines, and places every fault', () => {
+    const random = seededGenerator(9)
+    const pick = <One>(list: readonly One[]): One => list[Math.floor(random() * list.length)] as One
+    const good = [
+      'driver f-180',
+      '5i r-140',
+      '3w c-90',
+      '7i b-20',
+      'pw x-60',
+      'sw h-12',
+      '8i p-95',
+      'driver o',
+    ]
+    const bad = ['drvier f-1801', '§§', '5i z-40', '7i r-', 'sw g-4000', '', 'banana f-10', '9i r-12q']
+    for (let line = 0; line < 200; line++) {
+      const entries = Array.from({ length: 4 }, () => pick(good))
+      const damaged = Math.floor(random() * 4)
+      const whole = parseLog(`5: ${[...entries, '2 putts'].join(' / ')}`, 'log')
+      const broken = entries.with(damaged, pick(bad))
+      const text = `5: ${[...broken, '2 putts'].join(' / ')}`
+      const { round, faults } = parseLog(text, 'log')
+      const strokes = round.holes[0]?.strokes ?? []
+      expect(strokes, text).toHaveLength(4)
+      expect(round.holes[0]?.putts, text).toBe(2)
+      for (const [index, stroke] of strokes.entries())
+        if (index !== damaged)
+          expect(said(stroke), text).toEqual(said(whole.round.holes[0]?.strokes[index] as RoundStroke))
+      expect(faults.length, text).toBeGreaterThan(0)
+      for (const { place } of faults) expect(place, text).toContain(`line 1, stroke ${damaged + 1}, column`)
+    }
+  })
+})

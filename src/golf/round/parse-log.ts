@@ -1,0 +1,63 @@
+import { Failure } from '#faults/failure.ts'
+import type { Fault } from '#faults/fault.ts'
+import { type LoggedLine, parseLogLine } from './parse-log-line.ts'
+import type { LogUnit } from './read-distance.ts'
+import type { Round, RoundHole } from './round.ts'
+
+/** A round and everything that was wrong with its source. */
+export interface ReadRound {
+  readonly round: Round
+  readonly faults: readonly Fault[]
+}
+
+/**
+ * A round from the lines of a paper log: `7: driver f-180 / 5i r-25 / sw g-6 / 2 putts`, a line a hole; before them
+ * `date 2026-07-23`, `tee drift`, `unit metres`, and notes after `#`. Distances without a unit are in `unit`. What does
+ * not make sense is told with line and column, and everything else is kept. Throws MAR-ROUND-008 when no line is a hole.
+ */
+export function parseLog(text: string, where: string, unit: LogUnit = 'yards'): ReadRound {
+  const faults: Fault[] = []
+  const head = { date: null as string | null, tee: null as string | null, format: null as string | null }
+  const holes: RoundHole[] = []
+  let inUnit = unit
+  for (const [index, line] of text
+    .replace(/^\uFEFF/, '')
+    .split(/\r\n|\r|\n/)
+    .entries()) {
+    const words = line.replace(/#.*$/, '')
+    if (words.trim() === '') continue
+    const named = /^\s*(date|tee|format|unit)\b\s*[:=]?\s*(.*?)\s*$/i.exec(words)
+    if (named) {
+      const [name, value] = [(named[1] as string).toLowerCase(), named[2] as string]
+      if (name !== 'unit') head[name as keyof typeof head] = value === '' ? null : value
+      else if (/^(yards?|yd|metres?|m)$/i.test(value)) inUnit = /^m/i.test(value) ? 'metres' : 'yards'
+      else faults.push(fault(index, `"${value}" is no unit of this log.`, 'Write yards or metres.'))
+      continue
+    }
+    const read: LoggedLine = parseLogLine(words, index + 1, inUnit)
+    faults.push(...read.faults)
+    if (read.hole === null) continue
+    const { hole } = read
+    const first = holes.find(({ ref }) => ref === hole.ref)
+    if (first === undefined) holes.push(hole)
+    else
+      faults.push({
+        severity: 'error',
+        code: 'MAR-ROUND-005',
+        message: `Hole ${hole.ref} is in the log already, at ${first.place}.`,
+        place: hole.place,
+        advice: 'Strike one of the two lines, or mend the number of the hole.',
+      })
+  }
+  if (holes.length === 0)
+    throw new Failure(
+      'MAR-ROUND-008',
+      'No line is a hole. Write one a line, like 7: driver f-180 / 5i r-25 / sw g-6 / 2 putts.',
+      faults[0] === undefined ? where : `${where}: ${faults[0].place}`,
+    )
+  return { round: { ...head, holes }, faults }
+}
+
+function fault(index: number, message: string, advice: string): Fault {
+  return { severity: 'error', code: 'MAR-ROUND-006', message, place: `line ${index + 1}`, advice }
+}

@@ -1,0 +1,221 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { holeGround, holeModel } from '#golf/strategy/hole-model.ts'
+import { area, box, CALM_DAY, inventedHole } from '#golf/strategy/invented-hole.fixture.ts'
+import { planHole } from '#golf/strategy/plan-hole.ts'
+import { QUICK } from '#golf/strategy/settings.ts'
+import { smallHole, threeClubs } from '#golf/strategy/small-hole.fixture.ts'
+import { solveHole } from '#golf/strategy/solve-hole.ts'
+import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
+import { feetToMetres } from '#numbers/units/units.ts'
+import type { RecapHole } from './judge-choice.ts'
+import { type Chooses, playedHole, UNKNOWN } from './played-hole.fixture.ts'
+import type { HoleRecap } from './recap.ts'
+import { recapHole, splitHole } from './recap-hole.ts'
+import { recapRound } from './recap-round.ts'
+import type { RoundHole, RoundStroke } from './round.ts'
+
+const hole = smallHole(230, 40)
+const player = threeClubs()
+
+let solved: RecapHole
+beforeAll(() => {
+  const model = holeModel(holeGround(hole, QUICK.cellMetres), player, CALM_DAY)
+  const { problem, values } = solveHole(model, QUICK.quadrature, QUICK.aboutPinDegrees)
+  solved = {
+    model,
+    values,
+    shots: problem.shots,
+    quadrature: { good: 24, mishit: 8 },
+    lineStepDegrees: 5,
+  }
+})
+
+const logged = (strokes: readonly Partial<RoundStroke>[], rest: Partial<RoundHole> = {}): RoundHole => ({
+  ref: hole.ref,
+  strokes: strokes.map((stroke, index) => ({ ...UNKNOWN, place: `stroke ${index + 1}`, ...stroke })),
+  putts: 0,
+  firstPuttMetres: null,
+  isPickedUp: false,
+  place: 'line 1',
+  ...rest,
+})
+const xy = (x: number, y: number): RoundStroke['finish'] => ({ x, y })
+
+/** The cheapest club and line, and a player who takes any of them. */
+const asPlanned: Chooses = ({ candidates }) =>
+  candidates.reduce((best, one) => (one.strokes < best.strokes ? one : best))
+const anyHow: Chooses = ({ candidates }, random) =>
+  candidates[Math.floor(random() * candidates.length)] as (typeof candidates)[number]
+
+function expectSums(recap: HoleRecap): void {
+  expect(Math.abs(recap.addsUp)).toBeLessThan(1e-9)
+  expect(Math.abs(recap.score - recap.value - recap.decision - recap.execution - recap.luck)).toBeLessThan(
+    1e-9,
+  )
+  for (const stroke of recap.strokes) {
+    expect(stroke.decision).toBeGreaterThanOrEqual(0)
+    const total = stroke.decision + stroke.execution + stroke.luck
+    expect(Math.abs(stroke.used + stroke.after - stroke.before - total)).toBeLessThan(1e-9)
+  }
+}
+
+describe('simulated rounds', () => {
+  it('add up to the score, cost nothing by choice when the plan is followed, and are struck and lucky as expected', () => {
+    const random = seededGenerator(20)
+    const recaps = Array.from({ length: 24 }, () => splitHole(solved, playedHole(solved, asPlanned, random)))
+    for (const recap of recaps) expectSums(recap)
+    const full = recaps.flatMap(({ strokes }) =>
+      strokes.filter(({ part }) => part === 'tee' || part === 'approach'),
+    )
+    expect(full.length).toBeGreaterThan(24)
+    for (const { decision, club, plan, unsplit } of full) {
+      expect(decision).toBeLessThan(1e-9)
+      expect(club).toBe(plan)
+      expect(unsplit).not.toContain('line')
+    }
+    // By the law of large numbers neither execution nor luck of whole shots drifts further than a few standard errors.
+    for (const what of ['execution', 'luck'] as const) {
+      const all = full.map((stroke) => stroke[what])
+      const mean = all.reduce((sum, one) => sum + one, 0) / all.length
+      const spread = Math.sqrt(all.reduce((sum, one) => sum + (one - mean) ** 2, 0) / all.length)
+      expect(Math.abs(mean), what).toBeLessThan((4 * spread) / Math.sqrt(all.length) + 0.02)
+    }
+  })
+
+  it('add up for a player who plays anything anyhow, and no choice is better than the plan', () => {
+    const random = seededGenerator(7)
+    const recaps = Array.from({ length: 8 }, () => splitHole(solved, playedHole(solved, anyHow, random)))
+    for (const recap of recaps) expectSums(recap)
+    const round = recapRound(recaps)
+    expect(Math.abs(round.addsUp)).toBeLessThan(1e-9)
+    expect(round.decision).toBeGreaterThan(1)
+    const parts = round.parts.reduce(
+      (sum, { decision, execution, luck }) => sum + decision + execution + luck,
+      0,
+    )
+    expect(parts).toBeCloseTo(round.score - round.value, 9)
+    expect(round.costly.map(({ stroke }) => stroke.decision)).toEqual(
+      round.costly.map(({ stroke }) => stroke.decision).toSorted((a, b) => b - a),
+    )
+  })
+})
+
+describe('the split of a hole', () => {
+  it('expects from the tee what the plan of that day says, to the last digit', () => {
+    const open = inventedHole(170, [area('fairway', box(-14, 14, 30, 150))])
+    const quick = { hole: open, player, day: CALM_DAY, isQuick: true }
+    const strokes = [
+      { club: '8-iron', finish: xy(0, 120) },
+      { club: 'sand-wedge', finish: xy(0, 165) },
+    ]
+    const recap = recapHole({ ...quick, logged: logged(strokes, { putts: 2 }) })
+    expect(recap.value).toBeCloseTo(planHole({ ...quick, courseName: 'test' }).value.strokes, 9)
+    expectSums(recap)
+  })
+
+  it('does not call a holed 12-ft putt skill: most of what it gains is luck', () => {
+    const { strokes } = splitHole(
+      solved,
+      logged(
+        [
+          { club: '8-iron', finish: xy(0, 120) },
+          { club: '8-iron', finish: { letter: 'g', leftMetres: feetToMetres(12) } },
+        ],
+        {
+          putts: 1,
+        },
+      ),
+    )
+    const putt = strokes.at(-1)
+    expect(putt).toMatchObject({ part: 'putting', decision: 0, used: 1, unsplit: [] })
+    const gained = (putt?.before as number) - 1
+    expect(gained).toBeGreaterThan(0.5)
+    expect(-(putt?.luck as number)).toBeGreaterThan(gained / 2)
+  })
+
+  it('keeps the cost of a bad choice when the score is good', () => {
+    const { score, strokes } = splitHole(
+      solved,
+      logged([
+        { club: 'sand-wedge', finish: xy(0, 60) },
+        { club: '8-iron', finish: xy(0, 185) },
+        { club: 'sand-wedge' },
+      ]),
+    )
+    expect(score).toBe(3)
+    expect(strokes[0]?.decision).toBeGreaterThan(0.2)
+    expect(strokes[2]?.execution).toBeLessThan(-1)
+  })
+
+  it('names luck in a strike on the edge: a ball in the water among balls that stay dry', () => {
+    const wet = splitHole(
+      solved,
+      logged(
+        [
+          { club: '8-iron', aimOffsetMetres: 0, finish: { letter: 'p', leftMetres: 100 } },
+          { club: '8-iron', finish: xy(0, 225) },
+        ],
+        {
+          putts: 2,
+        },
+      ),
+    )
+    expectSums(wet)
+    expect(wet.score).toBe(5)
+    expect(wet.strokes[0]).toMatchObject({ penalty: 1, used: 2 })
+  })
+
+  it('joins strokes whose places are not known, and says so', () => {
+    const recap = splitHole(
+      solved,
+      logged([{ club: '8-iron' }, { club: 'pitching-wedge', finish: xy(0, 200) }, { finish: xy(0, 228) }], {
+        putts: 1,
+      }),
+    )
+    expectSums(recap)
+    expect(recap.strokes.map(({ number, count }) => [number, count])).toEqual([
+      [1, 2],
+      [3, 1],
+      [4, 1],
+    ])
+    expect(recap.strokes[0]?.unsplit).toEqual(expect.arrayContaining(['places', 'luck', 'line']))
+    expect(recap.strokes[1]).toMatchObject({ club: null, chosen: null, decision: 0 })
+    expect(recap.strokes[1]?.unsplit).toEqual(expect.arrayContaining(['club', 'luck']))
+  })
+
+  it('plays a ball out of bounds again from where it was, with one penalty', () => {
+    const recap = splitHole(
+      solved,
+      logged(
+        [
+          { club: '8-iron', finish: { letter: 'o', leftMetres: null } },
+          { club: '8-iron', finish: xy(0, 225) },
+        ],
+        {
+          putts: 2,
+        },
+      ),
+    )
+    expectSums(recap)
+    expect(recap.score).toBe(5)
+    expect(recap.strokes[1]?.from).toEqual(recap.strokes[0]?.from)
+    expect(recap.strokes[0]?.after).toBeCloseTo(recap.strokes[0]?.before as number, 9)
+  })
+
+  it('drops a ball that was logged in the water at the cheapest place, and says so', () => {
+    const recap = splitHole(
+      solved,
+      logged([{ club: '8-iron', finish: xy(18, 180), penalty: 1 }, { finish: xy(0, 225) }], { putts: 2 }),
+    )
+    expectSums(recap)
+    expect(recap.faults).toMatchObject([{ code: 'MAR-ROUND-012', severity: 'warning' }])
+    expect(recap.strokes[1]?.from.ground).not.toBe('penalty-red')
+  })
+
+  it('leaves out a hole that was not played out', () => {
+    const ask = (hole: RoundHole): unknown =>
+      recapHole({ hole: smallHole(230, 40), player, day: CALM_DAY, logged: hole })
+    expect(() => ask(logged([{ club: '8-iron' }], { isPickedUp: true }))).toThrow(/picked up/)
+    expect(() => ask(logged([], { putts: 2 }))).toThrow(/only its putts/)
+  })
+})

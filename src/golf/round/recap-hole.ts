@@ -1,0 +1,169 @@
+import { Failure } from '#faults/failure.ts'
+import type { Day } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import type { Player } from '#golf/player/player.ts'
+import { puttGivenOutcome } from '#golf/player/putt-given-outcome.ts'
+import { holeGround, holeModel } from '#golf/strategy/hole-model.ts'
+import { IN_RED, IN_YELLOW } from '#golf/strategy/outcome.ts'
+import { placeAt } from '#golf/strategy/places.ts'
+import { isNearGreen } from '#golf/strategy/plan-near-green.ts'
+import { reliefPlaces } from '#golf/strategy/relief-places.ts'
+import { requireGreen } from '#golf/strategy/require-green.ts'
+import {
+  COMPARE_QUADRATURE,
+  QUICK,
+  STROKE_LINE_STEP_DEGREES,
+  STROKE_QUADRATURE,
+} from '#golf/strategy/settings.ts'
+import { solveHole } from '#golf/strategy/solve-hole.ts'
+import { distance, type Point } from '#numbers/geometry/point.ts'
+import { asStruck } from './as-struck.ts'
+import { type DropFrom, followHole, type Stretch } from './follow-hole.ts'
+import { type JudgedChoice, judgeChoice, type RecapHole } from './judge-choice.ts'
+import { type GamePart, type HoleRecap, type StrokeSplit, sumOf, totalOf, type Unsplit } from './recap.ts'
+import { type RoundHole, scoreOf } from './round.ts'
+
+/** What is asked: a hole as it was played, by whom and on what day. */
+export interface RecapQuestion {
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  readonly logged: RoundHole
+  /** A rough answer, soon: the settings of a quick plan. */
+  readonly isQuick?: boolean
+}
+
+/**
+ * Splits a hole into decision, execution and luck against the plan of its player and day. Throws a Failure when the survey
+ * lacks the green, or the hole was not played out.
+ */
+export function recapHole({ hole, player, day, logged, isQuick }: RecapQuestion): HoleRecap {
+  requireGreen(hole)
+  requirePlayed(logged)
+  const model = holeModel(holeGround(hole, isQuick ? QUICK.cellMetres : undefined), player, day)
+  const { problem, values } = isQuick
+    ? solveHole(model, QUICK.quadrature, QUICK.aboutPinDegrees)
+    : solveHole(model)
+  return splitHole(
+    {
+      model,
+      values,
+      shots: problem.shots,
+      quadrature: isQuick ? COMPARE_QUADRATURE : STROKE_QUADRATURE,
+      lineStepDegrees: isQuick ? QUICK.strokeLineStepDegrees : STROKE_LINE_STEP_DEGREES,
+    },
+    logged,
+  )
+}
+
+/** The same for a hole that is solved already. */
+export function splitHole(solved: RecapHole, logged: RoundHole): HoleRecap {
+  const { hole } = solved.model
+  const { stretches, faults } = followHole(hole, logged, cheapestDrop(solved))
+  const judged = stretches.map((stretch) => ({
+    stretch,
+    // The first stroke of a stretch is judged; what was chosen between unknown places is not known.
+    choice: judgeChoice(solved, stretch.from, stretch.strokes[0] as Stretch['strokes'][number]),
+  }))
+  const strokes = judged.map(({ stretch, choice }, index) =>
+    splitStretch(solved, stretch, choice, judged[index + 1]?.choice.before ?? 0),
+  )
+  const score = scoreOf(logged)
+  const value = judged[0]?.choice.before ?? 0
+  const split = sumOf(strokes)
+  return {
+    ref: hole.ref,
+    par: hole.par,
+    score,
+    value,
+    ...split,
+    addsUp: score - value - totalOf(split),
+    strokes,
+    faults,
+  }
+}
+
+function requirePlayed({ ref, strokes, putts, isPickedUp }: RoundHole): void {
+  const why = isPickedUp
+    ? 'the ball was picked up, so there is no score to split'
+    : strokes.length === 0
+      ? `only ${putts === 0 ? 'its name' : 'its putts'} was logged`
+      : null
+  if (why !== null) throw new Failure('MAR-ROUND-011', `Hole ${ref} is left out: ${why}.`, `hole ${ref}`)
+}
+
+function splitStretch(solved: RecapHole, stretch: Stretch, choice: JudgedChoice, after: number): StrokeSplit {
+  const { from, to, strokes, used, penalty } = stretch
+  const { before, chosen } = choice
+  const isOne = strokes.length === 1
+  const struck = isOne && chosen !== null ? struckAs(solved, stretch, choice) : null
+  const decision = chosen === null ? 0 : chosen - before
+  const rest = used + after - before - decision
+  // What nobody can tell apart stays in execution.
+  const execution = struck ?? rest
+  const unsplit = new Set<Unsplit>(choice.unsplit)
+  if (!isOne) unsplit.add('places')
+  if (struck === null) unsplit.add('luck')
+  return {
+    number: stretch.first,
+    count: strokes.length,
+    used,
+    penalty,
+    part: partOf(solved, stretch),
+    club: strokes[0]?.club ?? null,
+    from,
+    pinMetres: distance(from.point, solved.model.hole.pin),
+    to,
+    before,
+    chosen,
+    after,
+    decision,
+    execution,
+    luck: rest - execution,
+    plan: choice.plan,
+    unsplit: [...unsplit],
+  }
+}
+
+/** How much worse than what was chosen a stroke struck so is on average; `null` where it is not known how it was struck. */
+function struckAs(
+  { model, values }: RecapHole,
+  { from, to, penalty }: Stretch,
+  { before, chosen, candidate }: JudgedChoice,
+): number | null {
+  const { pin } = model.hole
+  if (from.lie === 'green') {
+    if (penalty > 0) return null
+    const left = to && distance(to.point, pin)
+    const { expected, asStruck: given } = puttGivenOutcome(
+      model.player.putting,
+      distance(from.point, pin),
+      left,
+    )
+    return given === null ? null : given - expected
+  }
+  if (candidate === null || chosen === null) return null
+  const end = { rest: to?.point ?? pin, hasPenalty: penalty > 0 }
+  const given = asStruck(model, values, before, from.point, candidate, end)
+  return given === null ? null : given - chosen
+}
+
+function partOf({ model: { hole } }: RecapHole, { from }: Stretch): GamePart {
+  const { point, lie } = from
+  if (lie === 'green') return 'putting'
+  if (isNearGreen({ x: point[0], y: point[1], lie }, hole)) return 'around'
+  return lie === 'tee' && hole.par > 3 ? 'tee' : 'approach'
+}
+
+/** The cheapest drop for a ball logged in a penalty area, as the plan takes it. */
+function cheapestDrop({ model, values }: RecapHole): DropFrom {
+  const { places, hole } = model
+  return (point, ground) => {
+    const kind = ground === 'penalty-red' ? IN_RED : IN_YELLOW
+    const drops = reliefPlaces(places, hole.pin, kind, placeAt(places, point[0], point[1]), hole.localRules)
+      .flatMap((relief) => [...relief.places])
+      .sort((a, b) => (values[a] as number) - (values[b] as number))
+    const drop = drops[0]
+    return drop === undefined ? null : ([places.x[drop] as number, places.y[drop] as number] satisfies Point)
+  }
+}

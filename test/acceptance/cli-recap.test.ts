@@ -1,0 +1,91 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, it } from 'vitest'
+import { type Json, marram, marramJson } from './run-cli.ts'
+
+// `marram recap` as people and programs outside use it: README.md, docs/recap.md.
+
+const folder = mkdtempSync(join(tmpdir(), 'marram-recap-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+const file = (name: string, content: string): string => {
+  const path = join(folder, name)
+  writeFileSync(path, content)
+  return path
+}
+/** Two short holes, and a bag of three, so that they are solved in a moment. */
+const hole = (ref: number): string =>
+  `${ref},fairway,across,30,150,-14,14,\n${ref},green,across,166,186,-9,9,\n`
+const course = file('short.csv', `hole,what,side,from_m,to_m,near_m,far_m,note\n${hole(1)}${hole(2)}`)
+const player = file(
+  'three.player.json',
+  JSON.stringify({
+    schema: 'player/1',
+    name: 'Three',
+    hand: 'right',
+    handicapIndex: 18,
+    bag: 'as-listed',
+    clubs: [
+      { name: '5-wood', carry_m: 160 },
+      { name: '7-iron', carry_m: 130 },
+      { name: 'sand-wedge', carry_m: 65 },
+    ],
+  }),
+)
+const log = file(
+  'sunday.log.txt',
+  'date 2026-05-02\nunit m\n1: sw f-110 / 7i g-4 / 1 putt\n2: 5w r-30 / spoon g-6 / 2 putts\n3: 7i g-2 / 1 putt\n',
+)
+const common = ['recap', course, '--player', player, '--workers', '0'] as const
+
+describe('marram recap', () => {
+  it('answers with recap/1: every stroke split, sums that add up to the score, and what cannot be told', () => {
+    const { status, document } = marramJson(...common, '--round', log)
+    // The third hole is not on the course, and a spoon is no club here: both are told, and the rest is there.
+    expect(status).toBe(1)
+    expect(document.faults.map(({ code, place }: Json) => `${code} ${place}`)).toEqual([
+      'MAR-COURSE-001 hole 3',
+      'MAR-ROUND-007 line 4, stroke 2, column 14',
+    ])
+    expect(document).toMatchObject({ schema: 'recap/1', player: 'Three', date: '2026-05-02', score: 7 })
+    expect(document.holes.map((one: Json) => one.hole)).toEqual(['1', '2'])
+    for (const sum of [document, ...document.holes]) {
+      expect(Math.abs(sum.adds_up)).toBeLessThan(1e-9)
+      expect(Math.abs(sum.score - sum.value - sum.decision - sum.execution - sum.luck)).toBeLessThan(1e-9)
+    }
+    const [first, second] = document.holes
+    expect(first.strokes.map((one: Json) => [one.club, one.part, one.used, one.to === 'holed'])).toEqual([
+      ['sand-wedge', 'approach', 1, false],
+      ['7-iron', 'approach', 1, false],
+      ['putter', 'putting', 1, true],
+    ])
+    // A birdie keeps the cost of its choice, and a holed putt is mostly luck.
+    expect(first.strokes[0].decision).toBeGreaterThan(0.2)
+    expect(document.costly[0]).toMatchObject({ hole: '1', stroke: 1, club: 'sand-wedge' })
+    expect(first.strokes[2].luck).toBeLessThan(first.strokes[2].execution)
+    expect(second.strokes[1]).toMatchObject({ club: null, chosen: null, decision: 0 })
+    expect(second.strokes[2]).toMatchObject({ count: 2, used: 2 })
+    expect(document.unsplit.club).toBe(1)
+  })
+
+  it('says it in plain words, of one hole where one is named', () => {
+    const { status, out } = marram(...common, '--round', log, '--hole', '1', '--units', 'metres')
+    expect(status).toBe(1)
+    expect(out).toMatch(/Three, 2026-05-02: 3 strokes on 1 hole/)
+    expect(out).toMatch(/From plan to score\n {2}expected, with the plan +\d\.\d\d\n {2}choices +\+0\.\d\d\n/)
+    expect(out).toMatch(
+      /Choices that cost most\n {2}hole 1, stroke 1, sand wedge from the tee: \+0\.\d\d; the plan is/,
+    )
+    expect(out).toMatch(
+      /Best strokes\n {2}hole 1, stroke 2, .*\n {2}hole 1, stroke 3, putter from the green, holed, 4 m: −0\.\d\d, −0\.\d\d of it luck/,
+    )
+    expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/)
+  })
+
+  it('refuses a round without holes, and a hole that was not logged', () => {
+    const none = marramJson(...common, '--round', file('empty.log.txt', 'nothing\n'))
+    expect([none.status, none.document.error.code]).toEqual([2, 'MAR-ROUND-008'])
+    const other = marramJson(...common, '--round', log, '--hole', '9')
+    expect([other.status, other.document.error.code]).toEqual([2, 'MAR-COURSE-001'])
+  })
+})
