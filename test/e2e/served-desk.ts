@@ -15,6 +15,8 @@ export const PATIENCE = 90_000
 /** The desk as it is built now, served with the examples from a store of its own, and a browser to open it in. */
 export interface ServedDesk {
   readonly address: string
+  /** Where the built pages lie. */
+  readonly folder: string
   readonly browser: OpenBrowser
   /** A page that notes its errors in `troubles`. */
   readonly page: Page
@@ -49,6 +51,7 @@ export async function serveDesk(): Promise<ServedDesk> {
   page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
   return {
     address,
+    folder: join(folder, 'web'),
     browser,
     page,
     troubles,
