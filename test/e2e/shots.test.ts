@@ -181,6 +181,9 @@ describe('shots put down on the desk', () => {
 
     await page.getByRole('button', { name: 'Learn from these 20 shots' }).click()
     await page.getByRole('heading', { name: 'Wren, learned from 20 shots' }).waitFor()
+    await page.setViewportSize({ width: 390, height: 844 })
+    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true)
+    await page.setViewportSize({ width: 1280, height: 900 })
     expect(await page.locator('.learned tbody tr').allTextContents()).toEqual([
       expect.stringMatching(/^7‑iron20 shots/),
     ])

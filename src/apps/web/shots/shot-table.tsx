@@ -25,7 +25,7 @@ export function ShotTable(props: {
           <tr>
             <th scope="col">No.</th>
             <th scope="col">Club</th>
-            <th scope="col">Lie</th>
+            <th scope="col">Lie, day</th>
             <th scope="col">{unitSign(reader)}</th>
             <th scope="col">Off the line</th>
             <th scope="col">
