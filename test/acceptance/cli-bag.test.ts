@@ -69,8 +69,11 @@ describe('marram bag', () => {
     )
     expect({ status, err }).toEqual({ status: 0, err: '' })
     expect(out).toMatch(
-      /Never the answer\n {2}the 7-wood: without it these holes cost nothing more\n {2}Keep what you trust/,
+      /Not asked for on these holes\n {2}the 7-wood: without it these holes cost nothing more\n {2}Keep what you trust/,
     )
+    // One hole is no reason to say never, nor are shots that are not counted.
+    expect(out).not.toContain('Never the answer')
+    expect(out).toContain('Shots from within 45 m of the pin are not counted')
     expect(out).toMatch(/^7-wood +131 +1 +– +– .*does the job of the 7-iron$/m)
     expect(out).toMatch(/From where\n {2}fairway: every club/)
     expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/)

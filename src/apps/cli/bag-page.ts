@@ -3,6 +3,7 @@ import { clubWords } from '#golf/player/club-words.ts'
 import { partialSwings } from '#golf/player/partial-wedges.ts'
 import type { Lie } from '#golf/player/player.ts'
 import type { BagRow } from '#golf/strategy/bag-use.ts'
+import { SHORT_GAME_METRES } from '#golf/strategy/settings.ts'
 import type { BagAnswer } from './bag-document.ts'
 import type { Machine } from './machine.ts'
 import { SMALLEST_PRINTED_COST } from './settings.ts'
@@ -19,7 +20,10 @@ export function bagPage(answer: BagAnswer, units: ReaderUnits, machine: Machine)
     '',
     ...bagTable(answer, units),
     '~ is a guess. Strokes are of the full game, each time these holes are played once; near: where the club costs less than 0.03 more than the plan.',
-    ...section('Never the answer', holes.length === 0 ? [] : neverLines(rows)),
+    ...section(
+      holes.length < HOLES_THAT_SAY_NEVER ? 'Not asked for on these holes' : 'Never the answer',
+      holes.length === 0 ? [] : neverLines(rows, units),
+    ),
     ...section('From where', lieLines(rows)),
     ...section('Partial swings', swingLines(answer, units)),
     ...section(
@@ -63,7 +67,10 @@ function strokeText(strokes: number): string {
   return strokes < 0.05 ? '–' : strokes.toFixed(1)
 }
 
-function neverLines(rows: readonly BagRow[]): string[] {
+/** Fewer holes than half a round say nothing of never. Our assumption. */
+const HOLES_THAT_SAY_NEVER = 9
+
+function neverLines(rows: readonly BagRow[], units: ReaderUnits): string[] {
   const never = rows.filter(({ isNeverAnswer }) => isNeverAnswer)
   if (never.length === 0) return ['no club: each is asked for somewhere on these holes']
   return [
@@ -72,6 +79,7 @@ function neverLines(rows: readonly BagRow[]): string[] {
         `the ${clubWords(club.name)}: without it these holes cost ${worth < SMALLEST_PRINTED_COST ? 'nothing' : `at most ${worth.toFixed(2)}`} more`,
     ),
     'Keep what you trust: carrying such a club costs nothing, and on another course or day it may be the one. Its place is free if something is missing.',
+    `Shots from within ${lengthText(SHORT_GAME_METRES, units)} of the pin are not counted: around the green a wedge has work of its own.`,
   ]
 }
 
