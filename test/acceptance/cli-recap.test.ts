@@ -1,7 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import { parseLog } from '#golf/round/parse-log.ts'
+import { parseRound } from '#golf/round/parse-round.ts'
+import { scoreOf } from '#golf/round/round.ts'
 import { type Json, marram, marramJson } from './run-cli.ts'
 
 // `marram recap` as people and programs outside use it: README.md, docs/recap.md.
@@ -87,5 +90,19 @@ describe('marram recap', () => {
     expect([none.status, none.document.error.code]).toEqual([2, 'MAR-ROUND-008'])
     const other = marramJson(...common, '--round', log, '--hole', '9')
     expect([other.status, other.document.error.code]).toEqual([2, 'MAR-COURSE-001'])
+  })
+})
+
+describe('the example round', () => {
+  it('is read without a fault, from its file and from its paper log, with the same clubs and scores', () => {
+    const [file, log] = [
+      parseRound(readFileSync('examples/tobin-skell.round.json', 'utf8'), 'file'),
+      parseLog(readFileSync('examples/tobin-skell.log.txt', 'utf8'), 'log'),
+    ]
+    expect([...file.faults, ...log.faults]).toEqual([])
+    const told = ({ round }: typeof file): unknown =>
+      round.holes.map((hole) => [hole.ref, scoreOf(hole), hole.strokes.map(({ club }) => club)])
+    expect(told(log)).toEqual(told(file))
+    expect([log.round.date, log.round.tee]).toEqual([file.round.date, file.round.tee])
   })
 })
