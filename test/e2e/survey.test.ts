@@ -305,6 +305,26 @@ describe('a hole that is traced', () => {
     expect(Number(await along.inputValue())).toBe(first)
   })
 
+  it('takes the corner that a tap is near to, unless it is told not to', async () => {
+    const corner = page.locator('.trace-layer polyline')
+    const sheet = await sheetOnScreen()
+    const [x, y] = sheet.toSheet([80 * METRES_PER_YARD, 200 * METRES_PER_YARD])
+    const chart = page.getByRole('application')
+    const beside = async (): Promise<number> => {
+      await page.getByRole('button', { name: 'Trace', exact: true }).click()
+      await chart.click({ position: { x: x - 7, y } })
+      const at = Number(((await corner.getAttribute('points')) ?? '').split(',')[0]) - x
+      await page.getByRole('button', { name: 'Let it go' }).click()
+      await page.getByRole('button', { name: 'Trace', exact: true }).click()
+      return at
+    }
+    // The edge of the ground out of bounds, traced a pixel off at most.
+    expect(Math.abs(await beside())).toBeLessThan(2)
+    await page.getByRole('button', { name: 'Snap' }).click()
+    expect(await beside()).toBeCloseTo(-7, 0)
+    await page.getByRole('button', { name: 'Snap' }).click()
+  })
+
   it('is traced by keys as well', async () => {
     const before = await page.locator('.typed-row').count()
     const chart = page.getByRole('application')
@@ -374,6 +394,57 @@ describe('a course that was typed here', () => {
     await page.getByRole('button', { name: 'Go on with it' }).click()
     expect(await page.getByRole('alert').textContent()).toContain('MAR-WEB-004')
     expect(await page.getByLabel('Name of the course').inputValue()).toBe('Sounding Links')
+  })
+})
+
+describe('a picture of the hole', () => {
+  it('lies under the chart to scale, turned away from its tee', async () => {
+    await page.getByRole('button', { name: 'Begin a new course' }).click()
+    const known = page.getByLabel('A known length')
+    await known.fill('300')
+    // The tee at the right, the green at the left, 400 px apart; a pond above the middle.
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="500" height="200"><rect width="500" height="200" fill="#9b9"/>
+      <rect x="440" y="90" width="20" height="20"/><circle cx="50" cy="100" r="15" fill="#fff"/><rect x="230" y="30" width="40" height="40" fill="#46a"/></svg>`
+    await page
+      .getByLabel('A picture of the hole')
+      .setInputFiles({ name: 'plan.svg', mimeType: 'image/svg+xml', buffer: Buffer.from(svg) })
+    const placer = page.getByRole('application')
+    await page.getByText('Tap the tee.').waitFor()
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    const picture = (await page.locator('.placer img').boundingBox())!
+    const box = (await placer.boundingBox())!
+    const scale = picture.width / 500
+    const tap = (u: number, v: number) =>
+      placer.click({ position: { x: picture.x - box.x + u * scale, y: picture.y - box.y + v * scale } })
+    await tap(450, 100)
+    await tap(50, 100)
+    const under = page.locator('.under-picture')
+    await under.waitFor()
+    const matrix = String(await under.evaluate((image) => getComputedStyle(image).transform))
+    const [a, b, c, d, e, f] = matrix.match(/-?[\d.]+(?:e-?\d+)?/g)!.map(Number) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ]
+    const sheet = await sheetOnScreen()
+    const onGround = (u: number, v: number): Point => sheet.toHole([a * u + c * v + e, b * u + d * v + f])
+    const expected: readonly (readonly [number, number, number, number])[] = [
+      [450, 100, 0, 0],
+      [50, 100, 0, 300],
+      // 75 yards of the 300 to the pixel row of the pond: to the right of the player.
+      [250, 50, 37.5, 150],
+    ]
+    for (const [u, v, beside, along] of expected) {
+      const [x, y] = onGround(u, v)
+      expect(x / METRES_PER_YARD).toBeCloseTo(beside, 0)
+      expect(y / METRES_PER_YARD).toBeCloseTo(along, 0)
+    }
+    await page.getByRole('button', { name: 'Take it away' }).click()
+    expect(await under.count()).toBe(0)
   })
 
   it('had no error of its own on the way', () => expect(desk.troubles).toEqual([]))

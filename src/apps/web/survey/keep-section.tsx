@@ -48,7 +48,13 @@ export function KeepSection(props: {
         <button type="button" className="question-done" disabled={isBusy} onClick={() => work(keep)}>
           Keep, and open the desk
         </button>
-        <button type="button" onClick={props.onNew}>
+        <button
+          type="button"
+          onClick={() => {
+            setTrouble(null)
+            props.onNew()
+          }}
+        >
           Begin a new course
         </button>
       </div>

@@ -50,6 +50,7 @@ export function SurveyChart(props: {
   const sight = useChartView(held.current, size)
   useWheel(place, sight)
   const [cross, setCross] = useState<Point>([0, CROSS_AHEAD_METRES])
+  const [isSnapping, setSnapping] = useState(true)
   const sheet = sight?.sheet ?? null
   const { units, courseName } = props
   const layers = useMemo(
@@ -59,6 +60,7 @@ export function SurveyChart(props: {
   if (sight === null || sheet === null || layers === null) return <div ref={place} className="chart" />
 
   const snapped = (at: Point): Point => {
+    if (!isSnapping) return at
     const others = hole.areas.filter(({ id }) => id !== chosen?.areaId).map(({ polygon }) => polygon)
     return snap(at, others, draft, SNAP_PIXELS / sheet.unitsPerMetre)
   }
@@ -69,6 +71,8 @@ export function SurveyChart(props: {
     if (draft.length >= 3 && (near(draft.at(-1)) || near(draft[0]))) props.onClose()
     else if (!near(draft.at(-1))) props.onCorner(snapped(at))
   }
+  const { frame } = sheet
+  const window = `inset(${frame.top}px ${sheet.width - frame.right}px ${sheet.height - frame.bottom}px ${frame.left}px)`
   const isPlacing = picture !== null && picture.place === null
   return (
     <>
@@ -77,22 +81,27 @@ export function SurveyChart(props: {
           <PicturePlacer picture={picture} size={size} onPicture={props.onPicture} />
         ) : (
           <>
-            <div className="chart-carried" style={{ transform: sight.transform }}>
-              {picture?.place != null && (
-                <img
-                  className="under-picture"
-                  src={picture.url}
-                  alt=""
-                  style={{ transform: pictureTransform(picture.place, sheet.toSheet) }}
+            <div
+              className="chart-window"
+              style={sight.isEnlarged || picture !== null ? { clipPath: window } : undefined}
+            >
+              <div className="chart-carried" style={{ transform: sight.transform }}>
+                {picture?.place != null && (
+                  <img
+                    className="under-picture"
+                    src={picture.url}
+                    alt=""
+                    style={{ transform: pictureTransform(picture.place, sheet.toSheet) }}
+                  />
+                )}
+                <Picture drawing={layers.ground} className="chart-layer" />
+                <TraceLayer
+                  sheet={sheet}
+                  draft={draft}
+                  chosen={chosen?.corners ?? []}
+                  cross={tracing === null ? null : cross}
                 />
-              )}
-              <Picture drawing={layers.ground} className="chart-layer" />
-              <TraceLayer
-                sheet={sheet}
-                draft={draft}
-                chosen={chosen?.corners ?? []}
-                cross={tracing === null ? null : cross}
-              />
+              </div>
             </div>
             <Picture drawing={layers.furniture} className="chart-layer" isDecoration />
             <TraceSurface
@@ -135,6 +144,9 @@ export function SurveyChart(props: {
         </button>
         <button type="button" disabled={!sight.isEnlarged} onClick={sight.showWhole}>
           Whole hole
+        </button>
+        <button type="button" aria-pressed={isSnapping} onClick={() => setSnapping(!isSnapping)}>
+          Snap
         </button>
         {tracing !== null && (
           <p className="cross-words" aria-live="polite">
