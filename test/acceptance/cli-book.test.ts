@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -94,6 +94,33 @@ describe('marram book', () => {
     expect(document).toMatchObject({ schema: 'book/1', for: 'counting', unplanned: ['2'] })
     if (!canReadPdf) return
     expect(textOf(bytesOf(path))).toContain('No plan: Hole 2 cannot be planned')
+  })
+
+  it('refuses a green larger than may be carried with its clause, and writes nothing', () => {
+    const path = out('large.pdf')
+    const asked = [
+      'book',
+      COURSE,
+      ...QUICK,
+      '--hole',
+      '1',
+      '--out',
+      path,
+      '--kind',
+      'book',
+      '--for',
+      'counting',
+    ]
+    const run = marram(...asked, '--green-scale', '1:240')
+    expect(run.status).toBe(2)
+    expect(run.err).toContain('MAR-BOOK-004')
+    expect(run.err).toContain('Clarification 4.3a/1')
+    expect(existsSync(path)).toBe(false)
+    expect(marram(...asked)).toMatchObject({ status: 0, err: '' })
+    if (!canReadPdf) return
+    // A cover, the hole and its green, relief and cautions: three sheets of two pages.
+    expect(sizeOf(bytesOf(path))).toMatchObject({ pages: 3 })
+    expect(textOf(bytesOf(path))).toContain('Green 1:480')
   })
 
   it('leaves the file that was there when it cannot run, and nothing beside it', () => {

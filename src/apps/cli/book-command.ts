@@ -10,8 +10,10 @@ import { strokesReceived } from '#golf/rules/strokes-received.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { printedLetters } from '#outside/print/type-setter.ts'
 import type { BookFacts } from '#paper/book/book-facts.ts'
+import { bookPages } from '#paper/book/book-pages.ts'
 import { cardPages } from '#paper/book/card-pages.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
+import { imposeBook } from '#paper/book/impose.ts'
 import type { Page } from '#paper/book/page.ts'
 import type { BookHole } from '#paper/book/planned-hole.ts'
 import { rulerOf } from '#paper/draw/ruler.ts'
@@ -41,18 +43,16 @@ export async function bookCommand(path: string, options: BookOptions, machine: M
   const day = loadDay(options.day, course, options, machine)
   const rows = await planRound(course, player, day, asked, options, machine)
   const facts = factsOf(course, player, day, asked, rows)
-  const pages = cardPages(facts)
+  const pages = asked.kind === 'book' ? bookPages(facts, asked.greenScale) : cardPages(facts)
   const refused = checkPages(pages, asked.purpose, course.localRules)
   const [first] = refused
   if (first !== undefined) throw new Failure(first.code, `${first.message} ${first.advice}`, first.place)
   const title = `${course.name}, ${facts.playerName}`
-  writeBytes(
-    options.out,
-    await renderPdf(
-      pages.map(({ drawing }) => drawing),
-      { title },
-    ),
-  )
+  const sheets =
+    asked.kind === 'book'
+      ? imposeBook(pages, asked.paper, asked.hasFolds)
+      : pages.map(({ drawing }) => drawing)
+  writeBytes(options.out, await renderPdf(sheets, { title }))
   const without = facts.holes.filter(({ plan }) => plan === null)
   report(pages, facts, options, machine)
   return without.length > 0 ? 1 : 0

@@ -15,6 +15,9 @@ export interface BookOptions extends GlobalOptions {
   readonly for?: string
   readonly paper?: string
   readonly fold?: boolean
+  readonly kind?: string
+  readonly textOnly?: boolean
+  readonly greenScale?: string
   readonly draws?: string
   readonly workers?: string
 }
@@ -26,6 +29,10 @@ export interface AskedBook {
   readonly purpose: Purpose
   readonly paper: Paper
   readonly hasFolds: boolean
+  /** The card is words alone, so that is what is printed where pictures are not wanted. */
+  readonly kind: 'card' | 'book'
+  /** Greens of the book stand at 1 to this, or smaller where they do not fit. */
+  readonly greenScale: number
 }
 
 /** Reads the options. Throws MAR-USAGE-002, before any file is read. */
@@ -36,8 +43,25 @@ export function parseBook(options: BookOptions): AskedBook {
     purpose: oneOf(options.for ?? 'practice', ['practice', 'counting'], '--for'),
     paper: oneOf(options.paper ?? 'a4', Object.keys(PAPERS) as Paper[], '--paper'),
     hasFolds: options.fold === true,
+    kind: options.textOnly === true ? 'card' : oneOf(options.kind ?? 'card', ['card', 'book'], '--kind'),
+    greenScale: parseScale(options.greenScale ?? '1:480'),
   }
 }
+
+/** `1:480` → 480. Throws MAR-USAGE-002. */
+function parseScale(text: string): number {
+  const scale = Number(/^1:(\d+)$/.exec(text)?.[1])
+  if (scale >= LARGEST_SCALE && scale <= SMALLEST_SCALE) return scale
+  throw new Failure(
+    'MAR-USAGE-002',
+    `"${text}" is no scale from 1:${LARGEST_SCALE} to 1:${SMALLEST_SCALE}. Write it as 1:480.`,
+    '--green-scale',
+  )
+}
+
+/** Scales of a green between which a page can show one. Our assumption. */
+const LARGEST_SCALE = 100
+const SMALLEST_SCALE = 5000
 
 function oneOf<Word extends string>(text: string, words: readonly Word[], option: string): Word {
   const word = words.find((known) => known === text)

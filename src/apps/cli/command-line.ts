@@ -188,7 +188,7 @@ export function commandLine(
 
   program
     .command('book')
-    .description('the printed plan of a round: a card to fold into the pocket (.pdf)')
+    .description('the printed plan of a round: a card to fold, or a pocket book (.pdf)')
     .argument('<course>', COURSE)
     .requiredOption('--player <file>', 'the player file (.player.json)')
     .requiredOption('--out <file>', 'the file to write (.pdf)')
@@ -200,7 +200,10 @@ export function commandLine(
       'where it is carried (practice unless given): pages that break the Rules are refused',
     )
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
-    .option('--fold', 'marks where to fold')
+    .option('--kind <card|book>', 'one sheet for the round (unless given), or a pocket book with pictures')
+    .option('--text-only', 'words alone, for events that allow no other book than the Committee’s')
+    .option('--green-scale <1:N>', 'greens of the book at this scale or smaller (1:480 unless given)')
+    .option('--fold', 'marks where to fold a card; a book in the order for folding and stapling')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>

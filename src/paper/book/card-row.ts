@@ -1,11 +1,9 @@
-import { clubWords } from '#golf/strategy/plan-sentence.ts'
-import { sentenceLine } from '#golf/strategy/sentence-line.ts'
 import type { Shape } from '../draw/drawing.ts'
 import { rectangleSteps } from '../draw/steps.ts'
 import type { BookFacts } from './book-facts.ts'
 import type { BookHole } from './planned-hole.ts'
 import { CARD, RULE, TYPE } from './settings.ts'
-import { missWords, neverWords, startWords, thenWords } from './stroke-words.ts'
+import { adviceOf } from './stroke-advice.ts'
 import { text } from './text.ts'
 import { wrapText } from './wrap-text.ts'
 
@@ -53,28 +51,6 @@ export function cardRow(one: BookHole, width: number, facts: BookFacts): CardRow
   }
 }
 
-interface Advice {
-  readonly club: string
-  readonly words: string
-}
-
-function adviceOf({ hole, plan, missing }: BookHole, { purpose, ruler }: BookFacts): Advice {
-  const [first, second] = plan?.options ?? []
-  if (plan === null || first === undefined) return { club: '', words: `No plan: ${missing}` }
-  const { x_m: x, y_m: y, lie } = plan.situation
-  const line = sentenceLine(hole, { x, y, lie })(first)
-  const trust =
-    plan.verdict === 'too-close' && second !== undefined && second.club !== first.club
-      ? `or ${clubWords(second)}, as you trust: `
-      : ''
-  const sentences = [
-    `${trust}${startWords(first, line, ruler)}; ${missWords(first, plan.avoid)}.`,
-    thenWords(plan.then, purpose, ruler),
-    neverWords(plan.avoid),
-  ]
-  return { club: capital(clubWords(first)), words: sentences.filter((words) => words !== '').join(' ') }
-}
-
 function receivedWords(strokes: number): string {
   if (strokes === 0) return ''
   return strokes > 0 ? `gets ${strokes}` : `gives ${-strokes}`
@@ -95,8 +71,4 @@ function boxes(right: number, top: number): Shape[] {
       stroke: { paint: 'ink', width: RULE.fine },
     },
   ]
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }

@@ -79,7 +79,7 @@ function checkSlopes(page: Page): Fault[] {
       code: 'MAR-BOOK-003',
       message: `A green's slope is drawn. ${greenBook.clause} of the ${edition} restricts what shows slopes; Marram prints none to be carried in a counting round, and by hand only the player or the caddie may add notes.`,
       place: page.name,
-      advice: 'Leave --slopes out, or print for practice.',
+      advice: 'Print it for practice.',
     },
   ]
 }

@@ -31,3 +31,6 @@ export const CARD = {
 
 /** Widths of lines, points. */
 export const RULE = { fine: 0.4, line: 0.7, heavy: 1.2 } as const
+
+/** The pocket book: its margin in points, and the ground shown beside and beyond the hole in metres. */
+export const POCKET = { margin: 14, roomBeside: 40, roomAlong: 15 } as const

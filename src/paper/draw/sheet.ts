@@ -83,3 +83,31 @@ export function layOutSheet(
 export function polygonOnSheet(sheet: Sheet, polygon: Polygon): Polygon {
   return polygon.map((ring) => ring.map(sheet.toSheet))
 }
+
+/** The frame of a picture on a page, in the page's units. */
+export interface Frame {
+  readonly left: number
+  readonly top: number
+  readonly right: number
+  readonly bottom: number
+}
+
+/** Lays places of the hole frame into a frame of a page at so many units a metre, `middle` in its middle. */
+export function sheetInFrame(frame: Frame, middle: Point, unitsPerMetre: number): Sheet {
+  const centre: Point = [(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2]
+  return {
+    width: frame.right - frame.left,
+    height: frame.bottom - frame.top,
+    frame,
+    unitsPerMetre,
+    isEnlarged: false,
+    toSheet: ([x, y]) => [
+      centre[0] + (x - middle[0]) * unitsPerMetre,
+      centre[1] - (y - middle[1]) * unitsPerMetre,
+    ],
+    toHole: ([x, y]) => [
+      middle[0] + (x - centre[0]) / unitsPerMetre,
+      middle[1] - (y - centre[1]) / unitsPerMetre,
+    ],
+  }
+}
