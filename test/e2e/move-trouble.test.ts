@@ -91,8 +91,12 @@ describe('moving the trouble', () => {
   })
 
   it('drags a hazard that the mouse finds under it, and a tap takes one up without moving it', async () => {
+    // The handle keeps clear of the aim, which may still be on its way back from where the trouble was moved.
+    await page.locator('.state:empty').waitFor({ state: 'attached' })
     const at = await middleOf(page.locator('.grip-whole'))
     await hazard().selectOption({ index: 0 })
+    const under = `document.elementFromPoint(${at[0]}, ${at[1]}).className`
+    expect(await page.evaluate(under)).toContain('chart-surface')
     expect(await page.locator('.handle-hazard').count()).toBe(0)
     await page.mouse.click(...at)
     expect(await page.locator('.handle-hazard').count()).toBe(5)
