@@ -1,6 +1,13 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+import {
+  openHole,
+  PATIENCE,
+  type ServedDesk,
+  serveDesk,
+  smallTargets,
+  violations,
+} from '../../tools/served-desk.ts'
 
 /** The chart seen from nearer by, carried, measured on, and with the expected score over it. Hole 3 plans quickly. */
 let desk: ServedDesk
@@ -9,9 +16,7 @@ let page: Page
 beforeAll(async () => {
   desk = await serveDesk()
   page = desk.page
-  await page.goto(desk.address)
-  await page.getByLabel('Hole', { exact: true }).selectOption('3')
-  await page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)').waitFor()
+  await openHole(desk, '3')
 }, PATIENCE * 2)
 
 afterAll(() => desk?.close())

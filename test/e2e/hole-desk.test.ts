@@ -1,7 +1,15 @@
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { OpenBrowser } from '../../tools/open-browser.ts'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+import {
+  openHole,
+  PATIENCE,
+  planned,
+  type ServedDesk,
+  serveDesk,
+  smallTargets,
+  violations,
+} from '../../tools/served-desk.ts'
 
 /**
  * The hole desk in a real browser, served by the real server with the example course, planned by the real planner.
@@ -14,24 +22,10 @@ let page: Page
 beforeAll(async () => {
   desk = await serveDesk()
   ;({ browser, page } = desk)
-  await page.goto(desk.address)
-  const hole = page.getByLabel('Hole', { exact: true })
-  await hole.or(page.getByRole('alert')).first().waitFor()
-  if ((await hole.count()) === 0)
-    throw new Error(`The desk did not open: ${await text(page.getByRole('alert'))}`)
-  await hole.selectOption('3')
-  await planned()
+  await openHole(desk, '3')
 }, PATIENCE * 2)
 
 afterAll(() => desk?.close())
-
-/** Waits until the plan at hand is of what is on the desk. */
-async function planned(): Promise<void> {
-  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
-  const trouble = page.getByRole('alert')
-  await answered.or(trouble).first().waitFor()
-  if ((await trouble.count()) > 0) throw new Error(`The desk says: ${await trouble.textContent()}`)
-}
 
 async function text(locator: Locator): Promise<string> {
   return (await locator.textContent()) ?? ''
@@ -103,7 +97,7 @@ describe('the hole desk', () => {
     expect(await page.getByLabel('Ground', { exact: true }).inputValue()).toBe('1.1')
     await page.keyboard.press('Control+z')
     expect(await page.getByLabel('Ground', { exact: true }).inputValue()).toBe('1')
-    await planned()
+    await planned(page)
   })
 
   it('shows the pattern and the price of another club that is chosen', async () => {
@@ -122,12 +116,12 @@ describe('the hole desk', () => {
     const more = page.getByRole('button', { name: 'Wind: one step more' })
     for (let step = 0; step < 7; step += 1) await more.click()
     expect(await text(page.locator('.step-slider output').first())).toBe('7 m/s')
-    await planned()
+    await planned(page)
     expect(await clubs()).not.toEqual(before)
     // On a slow machine a run of clicks is more than one step.
     while ((await text(page.locator('.step-slider output').first())) !== 'calm')
       await page.keyboard.press('Control+z')
-    await planned()
+    await planned(page)
     expect(await clubs()).toEqual(before)
   })
 
@@ -144,7 +138,7 @@ describe('the hole desk', () => {
     expect(await page.getByRole('alert').count()).toBe(0)
     await page.getByRole('button', { name: 'middle', exact: true }).click()
     // The handle keeps clear of the aim, which is back only with the plan.
-    await planned()
+    await planned(page)
     await expect.poll(pin).toBe(middle)
   })
 
@@ -158,7 +152,7 @@ describe('the hole desk', () => {
     )
     expect(await violations(page)).toEqual([])
     await page.getByRole('button', { name: 'Night' }).click()
-    await planned()
+    await planned(page)
   })
 
   it.each([

@@ -1,6 +1,14 @@
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+import {
+  openHole,
+  PATIENCE,
+  planned,
+  type ServedDesk,
+  serveDesk,
+  smallTargets,
+  violations,
+} from '../../tools/served-desk.ts'
 
 /** Moving the trouble of a hole: by mouse, by finger, by key and by button, and taking it back. Hole 3 plans quickly. */
 let desk: ServedDesk
@@ -9,18 +17,10 @@ let page: Page
 beforeAll(async () => {
   desk = await serveDesk()
   page = desk.page
-  await page.goto(desk.address)
-  await page.getByLabel('Hole', { exact: true }).selectOption('3')
-  await planned()
+  await openHole(desk, '3')
 }, PATIENCE * 2)
 
 afterAll(() => desk?.close())
-
-async function planned(): Promise<void> {
-  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
-  await answered.or(page.getByRole('alert')).first().waitFor()
-  expect(await page.getByRole('alert').count()).toBe(0)
-}
 
 const hazard = (): Locator => page.getByLabel('Hazard', { exact: true })
 const words = async (): Promise<string> =>
@@ -58,12 +58,12 @@ describe('moving the trouble', () => {
     await page.mouse.move(x, y - 40, { steps: 8 })
     expect(await words()).toMatch(/^moved: \d+ yd on$/)
     await page.mouse.up()
-    await planned()
+    await planned(page)
     expect(await page.locator('.chart svg .moved').count()).toBe(1)
     expect(await clubs()).not.toEqual(before)
     await page.keyboard.press('Control+z')
     expect(await words()).toBe('as surveyed')
-    await planned()
+    await planned(page)
   })
 
   it('stretches it by one edge', async () => {
@@ -114,12 +114,12 @@ describe('moving the trouble', () => {
     await page.locator('.grip-whole').focus()
     await page.keyboard.press('ArrowUp')
     await page.reload()
-    await planned()
+    await planned(page)
     await takeUp()
     expect(await words()).toBe('moved: 1 yd on')
     await page.getByLabel('Hole', { exact: true }).selectOption('8')
     await page.getByLabel('Hole', { exact: true }).selectOption('3')
-    await planned()
+    await planned(page)
     await takeUp()
     expect(await words()).toBe('as surveyed')
   })
@@ -136,7 +136,7 @@ describe('moving the trouble', () => {
     expect(await output('Tees')).toBe('1 yd back')
     await page.getByRole('button', { name: 'Spread: one step more' }).click()
     expect(await output('Spread')).toBe('1.1 times as wide')
-    await planned()
+    await planned(page)
   })
 
   it('has nothing that a screen reader or a large finger cannot use', async () => {

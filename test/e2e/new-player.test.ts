@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
 
 /** The ten questions in a real browser, from the first key to the desk with the new player. */
 let desk: ServedDesk

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { PATIENCE, type ServedDesk, serveDesk, violations } from './served-desk.ts'
+import { PATIENCE, planned, type ServedDesk, serveDesk, violations } from '../../tools/served-desk.ts'
 
 /** The desk with its server stopped: it opens, plans and keeps; what was kept is sent when the server is back. */
 let desk: ServedDesk
@@ -10,7 +10,7 @@ beforeAll(async () => {
   desk = await serveDesk()
   page = desk.page
   await page.goto(desk.address)
-  await planned()
+  await planned(page)
 }, PATIENCE * 2)
 
 afterAll(() => desk?.close())
@@ -25,12 +25,6 @@ const COPIES = `new Promise((done, fail) => {
   }
 })`
 
-async function planned(): Promise<void> {
-  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
-  await answered.or(page.getByRole('alert')).first().waitFor()
-  expect(await page.getByRole('alert').allTextContents()).toEqual([])
-}
-
 const note = () => page.locator('.offline-note')
 
 /** A player from three answers, kept. */
@@ -41,7 +35,7 @@ async function newPlayer(name: string): Promise<void> {
   await page.getByLabel(/handicap index/).fill('18')
   await page.getByRole('button', { name: 'Make the profile' }).click()
   await page.getByRole('button', { name: 'Keep, and open the desk' }).click()
-  await planned()
+  await planned(page)
 }
 
 /** Changes a player in the store behind the desk's back. */
@@ -64,12 +58,12 @@ describe('the desk without its server', () => {
       .toEqual(expect.arrayContaining(['courses/sandrel-ness', 'players/tobin-skell', 'days/westerly']))
     await desk.stopServer()
     await page.reload()
-    await planned()
+    await planned(page)
     expect(await page.evaluate('crossOriginIsolated')).toBe(true)
     await page.getByLabel('Hole', { exact: true }).selectOption('3')
     await page.getByLabel('Player', { exact: true }).selectOption('tobin-skell')
     await page.getByLabel('Day', { exact: true }).selectOption('westerly')
-    await planned()
+    await planned(page)
     expect(await page.locator('.clubs tbody tr').count()).toBeGreaterThan(3)
   })
 
@@ -79,7 +73,7 @@ describe('the desk without its server', () => {
     expect(await page.getByLabel('Player', { exact: true }).inputValue()).toBe('offa-strand')
     expect(await violations(page)).toEqual([])
     await page.reload()
-    await planned()
+    await planned(page)
     expect(await page.getByLabel('Player', { exact: true }).inputValue()).toBe('offa-strand')
   })
 

@@ -1,6 +1,14 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+import {
+  openHole,
+  PATIENCE,
+  planned,
+  type ServedDesk,
+  serveDesk,
+  smallTargets,
+  violations,
+} from '../../tools/served-desk.ts'
 
 /** The ball put anywhere in any lie, and planned on from there. Hole 3 plans quickly. */
 let desk: ServedDesk
@@ -9,18 +17,10 @@ let page: Page
 beforeAll(async () => {
   desk = await serveDesk()
   page = desk.page
-  await page.goto(desk.address)
-  await page.getByLabel('Hole', { exact: true }).selectOption('3')
-  await planned()
+  await openHole(desk, '3')
 }, PATIENCE * 2)
 
 afterAll(() => desk?.close())
-
-async function planned(): Promise<void> {
-  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
-  await answered.or(page.getByRole('alert')).first().waitFor()
-  expect(await page.getByRole('alert').allTextContents()).toEqual([])
-}
 
 const where = async (): Promise<string> =>
   (await page.locator('.ball-controls p').textContent())?.trim() ?? ''
@@ -41,12 +41,12 @@ describe('the ball', () => {
     expect(await where()).toMatch(/^On the markers, \d+ yd to the pin$/)
     const before = [await left(), await sentence()]
     await dragBall(120)
-    await planned()
+    await planned(page)
     expect(await where()).toMatch(/^From the \w+/)
     expect(await left()).toBeLessThan(before[0] as number)
     expect(await sentence()).not.toBe(before[1])
     await page.keyboard.press('Control+z')
-    await planned()
+    await planned(page)
     expect(await where()).toMatch(/^On the markers/)
     await expect.poll(sentence).toBe(before[1])
   })
@@ -66,7 +66,7 @@ describe('the ball', () => {
     await page.getByRole('button', { name: 'Ball 5 yd further' }).click()
     const put = await where()
     await page.reload()
-    await planned()
+    await planned(page)
     await expect.poll(left).toBe(Number(/(\d+) yd/.exec(put)?.[1]))
     await page.getByRole('button', { name: 'Undo' }).click()
     expect(await where()).toMatch(/^On the markers/)
@@ -76,17 +76,17 @@ describe('the ball', () => {
     await page.getByRole('button', { name: 'Redo' }).click()
     expect(await page.getByRole('button', { name: 'Redo' }).isDisabled()).toBe(true)
     await page.getByRole('button', { name: 'Undo' }).click()
-    await planned()
+    await planned(page)
   })
 
   it('lies as it is told: heavy grass costs more than the ground there', async () => {
     await dragBall(100)
-    await planned()
+    await planned(page)
     const strokes = async (): Promise<number> =>
       Number(/(\d\.\d+) strokes/.exec((await page.locator('.value').textContent()) ?? '')?.[1])
     const before = await strokes()
     await page.getByLabel('Lie', { exact: true }).selectOption('heavy')
-    await planned()
+    await planned(page)
     expect(await where()).toMatch(/^From the heavy grass/)
     expect(await strokes()).toBeGreaterThan(before)
   })
@@ -95,7 +95,7 @@ describe('the ball', () => {
     await page.getByLabel('Lie', { exact: true }).selectOption('')
     for (let step = 0; step < 60 && (await left()) > 25; step += 1)
       await page.getByRole('button', { name: 'Ball 5 yd further' }).click()
-    await planned()
+    await planned(page)
     await page.getByRole('heading', { name: 'From the side' }).waitFor()
     await page.locator('.side-view svg').waitFor()
     expect(await page.getByRole('heading', { name: 'What flips it' }).count()).toBe(0)

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
 import { marram } from '../acceptance/run-cli.ts'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
 
 /** Shots put down on the desk in a real browser: tapped, by keys, typed, from the disk; learned from and kept. */
 let desk: ServedDesk

@@ -17,7 +17,7 @@ import type { Point } from '#numbers/geometry/point.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseGeojson } from '#outside/formats/geojson.ts'
 import { layOutSheet } from '#paper/draw/sheet.ts'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from './served-desk.ts'
+import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
 
 /** A hole surveyed in a real browser: typed by keys alone, traced by taps, kept, and planned from both. */
 let desk: ServedDesk

@@ -5,8 +5,8 @@ import { encodePlayer } from '#golf/player/encode-player.ts'
 import { howSure, type SureClub, type SureNumber } from '#golf/player/how-sure.ts'
 import { howSureNearGreen } from '#golf/player/how-sure-near-green.ts'
 import { playerFromAnswers } from '#golf/player/player-from-answers.ts'
-import { playerId } from '#golf/player/player-id.ts'
 import type { Answers } from '#golf/player/player-questions.ts'
+import { documentId } from '#outside/formats/document-id.ts'
 import { askQuestions, type Person } from './ask-questions.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { printJson, printLines } from './print-answer.ts'
@@ -113,7 +113,7 @@ async function askFile(name: string, person: Person): Promise<string | undefined
 
 /** A file name that is not taken: `wren.player.json`, else `wren-2.player.json`. */
 function freeFile(name: string): string {
-  const base = playerId(name)
+  const base = documentId(name, 'player')
   for (let count = 1; ; count += 1) {
     const file = `${base}${count === 1 ? '' : `-${count}`}.player.json`
     if (!existsSync(file)) return file

@@ -1,5 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
+import { addHole } from './add-hole.ts'
 import { type LoggedLine, parseLogLine } from './parse-log-line.ts'
 import type { LogUnit } from './read-distance.ts'
 import type { Round, RoundHole } from './round.ts'
@@ -37,17 +38,10 @@ export function parseLog(text: string, where: string, unit: LogUnit = 'yards'): 
     const read: LoggedLine = parseLogLine(words, index + 1, inUnit)
     faults.push(...read.faults)
     if (read.hole === null) continue
-    const { hole } = read
-    const first = holes.find(({ ref }) => ref === hole.ref)
-    if (first === undefined) holes.push(hole)
-    else
-      faults.push({
-        severity: 'error',
-        code: 'MAR-ROUND-005',
-        message: `Hole ${hole.ref} is in the log already, at ${first.place}.`,
-        place: hole.place,
-        advice: 'Strike one of the two lines, or mend the number of the hole.',
-      })
+    addHole(holes, read.hole, faults, {
+      source: 'log',
+      advice: 'Strike one of the two lines, or mend the number of the hole.',
+    })
   }
   if (holes.length === 0)
     throw new Failure(

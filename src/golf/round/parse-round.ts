@@ -1,5 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
+import { addHole } from './add-hole.ts'
 import { type FieldsOf, fieldsOf } from './fields-of.ts'
 import { logClub } from './log-club.ts'
 import type { ReadRound } from './parse-log.ts'
@@ -24,16 +25,7 @@ export function parseRound(text: string, where: string): ReadRound {
   for (const fields of file.list('holes')) {
     const hole = readHole(fields)
     if (hole === null) continue
-    const first = holes.find(({ ref }) => ref === hole.ref)
-    if (first === undefined) holes.push(hole)
-    else
-      faults.push({
-        severity: 'error',
-        code: 'MAR-ROUND-005',
-        message: `Hole ${hole.ref} is in the round already, at ${first.place}.`,
-        place: hole.place,
-        advice: 'Take out one of the two, or mend its ref.',
-      })
+    addHole(holes, hole, faults, { source: 'round', advice: 'Take out one of the two, or mend its ref.' })
   }
   if (holes.length === 0)
     throw new Failure('MAR-ROUND-008', 'The round has no hole that can be read.', `${where}: holes`)

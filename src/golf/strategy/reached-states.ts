@@ -1,8 +1,8 @@
 import type { HoleGround } from './hole-model.ts'
 import { outcomePlace } from './outcome.ts'
-import { LEAST_REACH } from './settings.ts'
 import type { StrokeEnds } from './stroke-ends.ts'
 import type { StrokeRow } from './stroke-rows.ts'
+import { takeWaiting } from './take-waiting.ts'
 
 /**
  * The states, nearest to the hole first, that balls come to from any of some strokes and the strokes after them, each
@@ -55,17 +55,9 @@ export function reachedStates(
 
   costs.valuesMoved()
   follow(strokes, 1)
-  for (let isMore = true; isMore; ) {
-    isMore = false
-    for (let index = states.order.length - 1; index >= 0; index--) {
-      const state = states.order[index] as number
-      const share = chance[state] as number
-      if (share < LEAST_REACH) continue
-      chance[state] = 0
-      isReached[state] = 1
-      isMore = true
-      follow(rowsFrom(state), share)
-    }
-  }
+  takeWaiting(states.order, chance, (state, share) => {
+    isReached[state] = 1
+    follow(rowsFrom(state), share)
+  })
   return states.order.filter((state) => isReached[state] === 1)
 }

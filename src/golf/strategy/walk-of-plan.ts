@@ -2,6 +2,7 @@ import type { HoleModel } from './hole-model.ts'
 import { outcomePlace } from './outcome.ts'
 import { LEAST_REACH } from './settings.ts'
 import { returnedShare } from './stroke-cost.ts'
+import { takeWaiting } from './take-waiting.ts'
 
 /** A stroke by what may become of its balls: outcomes with chances that add up to 1. */
 export interface WalkedStroke {
@@ -60,18 +61,9 @@ export function walkOfPlan(
 
   costs.valuesMoved()
   const tries = play(first, 1, here)
-  for (let isMore = true; isMore; ) {
-    isMore = false
-    for (let index = states.order.length - 1; index >= 0; index--) {
-      const state = states.order[index] as number
-      const share = waiting[state] as number
-      if (share < LEAST_REACH) continue
-      waiting[state] = 0
-      const stroke = strokeFrom(state)
-      if (stroke === null) continue
-      isMore = true
-      visit(state, share, share * play(stroke, share, values[state] as number))
-    }
-  }
+  takeWaiting(states.order, waiting, (state, share) => {
+    const stroke = strokeFrom(state)
+    if (stroke !== null) visit(state, share, share * play(stroke, share, values[state] as number))
+  })
   return tries
 }

@@ -5,7 +5,7 @@ import type { Shape } from './drawing.ts'
 import { patternIsoline } from './marks/draw-pattern.ts'
 import { rulerOf } from './ruler.ts'
 import { DRAW_SETTINGS } from './settings.ts'
-import type { Sheet } from './sheet.ts'
+import { type Sheet, sheetInFrame } from './sheet.ts'
 import { rectangleSteps } from './steps.ts'
 
 /** A stretch of a level range on a sheet to true scale: metres right of the aim and along it. */
@@ -50,9 +50,7 @@ export function layOutPattern(
     bottom: room.top + 12 + (to - from) * unitsPerMetre,
   }
   return {
-    frame,
-    unitsPerMetre,
-    toSheet: ([x, y]) => [middle + x * unitsPerMetre, frame.top + (to - y) * unitsPerMetre],
+    ...sheetInFrame(frame, [0, (from + to) / 2], unitsPerMetre),
     holds: ([x, y]) => Math.abs(x) <= halfWidth && y >= from && y <= to,
   }
 }

@@ -1,6 +1,5 @@
-import type { Point } from '#numbers/geometry/point.ts'
 import { DRAW_SETTINGS } from './settings.ts'
-import type { Sheet } from './sheet.ts'
+import { type Sheet, sheetInFrame } from './sheet.ts'
 
 /**
  * Lays a level range on a sheet to true scale, the line of play up its middle, so that balls of a club that usually
@@ -23,15 +22,5 @@ export function layOutRange(
     (frame.bottom - frame.top) / (furthest - nearest),
     (frame.right - frame.left) / (2 * range.besideShare * middleMetres),
   )
-  const centre: Point = [(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2]
-  const middle = (nearest + furthest) / 2
-  return {
-    width,
-    height,
-    frame,
-    unitsPerMetre,
-    isEnlarged: false,
-    toSheet: ([x, y]) => [centre[0] + x * unitsPerMetre, centre[1] - (y - middle) * unitsPerMetre],
-    toHole: ([x, y]) => [(x - centre[0]) / unitsPerMetre, middle - (y - centre[1]) / unitsPerMetre],
-  }
+  return { ...sheetInFrame(frame, [0, (nearest + furthest) / 2], unitsPerMetre), width, height }
 }

@@ -2,17 +2,20 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 
+/** Where a picture lies on its paper, drawing units. */
+export interface Frame {
+  readonly left: number
+  readonly top: number
+  readonly right: number
+  readonly bottom: number
+}
+
 /** A sheet of paper with a hole laid on it to true scale: how metres become drawing units. */
 export interface Sheet {
   readonly width: number
   readonly height: number
   /** The neat line: the ground is drawn inside it. */
-  readonly frame: {
-    readonly left: number
-    readonly top: number
-    readonly right: number
-    readonly bottom: number
-  }
+  readonly frame: Frame
   readonly unitsPerMetre: number
   /** True when only a part of the hole is laid on the sheet. */
   readonly isEnlarged: boolean
@@ -61,38 +64,10 @@ export function layOutSheet(
   )
   const unitsPerMetre = fitting * (view?.scale ?? 1)
   const middle = view?.middle ?? ([(minX + maxX) / 2, (minY + maxY) / 2] as const)
-  const centre: Point = [(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2]
-  return {
-    width,
-    height,
-    frame,
-    unitsPerMetre,
-    isEnlarged: view !== null,
-    toSheet: ([x, y]) => [
-      centre[0] + (x - middle[0]) * unitsPerMetre,
-      centre[1] - (y - middle[1]) * unitsPerMetre,
-    ],
-    toHole: ([x, y]) => [
-      middle[0] + (x - centre[0]) / unitsPerMetre,
-      middle[1] - (y - centre[1]) / unitsPerMetre,
-    ],
-  }
+  return { ...sheetInFrame(frame, middle, unitsPerMetre), width, height, isEnlarged: view !== null }
 }
 
-/** Every ring of a polygon on the sheet. */
-export function polygonOnSheet(sheet: Sheet, polygon: Polygon): Polygon {
-  return polygon.map((ring) => ring.map(sheet.toSheet))
-}
-
-/** The frame of a picture on a page, in the page's units. */
-export interface Frame {
-  readonly left: number
-  readonly top: number
-  readonly right: number
-  readonly bottom: number
-}
-
-/** Lays places of the hole frame into a frame of a page at so many units a metre, `middle` in its middle. */
+/** Lays places of the hole frame into a frame at so many units a metre, `middle` in its middle; the sheet is as large as the frame. */
 export function sheetInFrame(frame: Frame, middle: Point, unitsPerMetre: number): Sheet {
   const centre: Point = [(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2]
   return {
@@ -110,4 +85,9 @@ export function sheetInFrame(frame: Frame, middle: Point, unitsPerMetre: number)
       middle[1] - (y - centre[1]) / unitsPerMetre,
     ],
   }
+}
+
+/** Every ring of a polygon on the sheet. */
+export function polygonOnSheet(sheet: Sheet, polygon: Polygon): Polygon {
+  return polygon.map((ring) => ring.map(sheet.toSheet))
 }

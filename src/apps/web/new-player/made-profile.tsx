@@ -3,8 +3,8 @@ import { encodePlayer } from '#golf/player/encode-player.ts'
 import { howSure } from '#golf/player/how-sure.ts'
 import { howSureNearGreen } from '#golf/player/how-sure-near-green.ts'
 import type { Player } from '#golf/player/player.ts'
-import { playerId } from '#golf/player/player-id.ts'
 import { profileWords } from '#golf/player/profile-words.ts'
+import { documentId } from '#outside/formats/document-id.ts'
 import type { Reader } from '../desk/desk.ts'
 import { keepNewDocument } from '../documents/fetch-document.ts'
 import { troubleOf } from '../documents/use-library.ts'
@@ -33,7 +33,7 @@ export function MadeProfile(props: {
   const keep = (): void => {
     setIsKeeping(true)
     setTrouble(null)
-    keepNewDocument('players', playerId(player.name), encodePlayer(player))
+    keepNewDocument('players', documentId(player.name, 'player'), encodePlayer(player))
       .then(onKept)
       .catch((error: unknown) => {
         setTrouble(troubleOf(error))

@@ -5,6 +5,7 @@ import { playerFromAnswers } from '#golf/player/player-from-answers.ts'
 import type { Answers, FieldId } from '#golf/player/player-questions.ts'
 import type { Reader } from '../desk/desk.ts'
 import { DESK } from '../page/places.ts'
+import { UnitsButton } from '../page/reader-buttons.tsx'
 import { forgetAnswers, keepAnswers, keptAnswers } from './kept-answers.ts'
 import { MadeProfile } from './made-profile.tsx'
 import { QuestionList } from './question-list.tsx'
@@ -33,13 +34,7 @@ export function NewPlayer(props: {
           <a className="button" href={DESK}>
             Back to the desk
           </a>
-          <button
-            type="button"
-            aria-label={`Lengths in ${reader.units}: change`}
-            onClick={() => onReader({ ...reader, units: reader.units === 'yards' ? 'metres' : 'yards' })}
-          >
-            {reader.units}
-          </button>
+          <UnitsButton reader={reader} onReader={onReader} />
         </div>
       </header>
       <main className="questions">

@@ -1,10 +1,12 @@
-import { type ReactElement, useEffect } from 'react'
+import type { ReactElement } from 'react'
 import type { HoleLine } from '#golf/course/course.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { shortDate } from '../words.ts'
 import { NEW_PLAYER, shotsPlace } from './places.ts'
+import { NightButton, UnitsButton } from './reader-buttons.tsx'
+import { useUndoKeys } from './use-undo-keys.ts'
 
 /** Steps back and forth. */
 interface Steps {
@@ -31,7 +33,7 @@ export function DeskHead(props: {
   readonly onDay: (id: string) => void
 }): ReactElement {
   const { library, desk, holes, tees, reader, onReader, steps } = props
-  useStepKeys(steps)
+  useUndoKeys(steps.undo, steps.redo)
   return (
     <header className="desk-head">
       <h1>
@@ -90,13 +92,7 @@ export function DeskHead(props: {
         <button type="button" disabled={!steps.canRedo} onClick={steps.redo}>
           Redo
         </button>
-        <button
-          type="button"
-          aria-label={`Lengths in ${reader.units}: change`}
-          onClick={() => onReader({ ...reader, units: reader.units === 'yards' ? 'metres' : 'yards' })}
-        >
-          {reader.units}
-        </button>
+        <UnitsButton reader={reader} onReader={onReader} />
         <button
           type="button"
           aria-label={`Wind in ${reader.windUnit}: change`}
@@ -104,35 +100,13 @@ export function DeskHead(props: {
         >
           {reader.windUnit}
         </button>
-        <button
-          type="button"
-          aria-pressed={reader.theme === 'night'}
-          onClick={() => onReader({ ...reader, theme: reader.theme === 'night' ? 'day' : 'night' })}
-        >
-          Night
-        </button>
+        <NightButton reader={reader} onReader={onReader} />
         <button type="button" onClick={() => window.print()}>
           Print
         </button>
       </div>
     </header>
   )
-}
-
-/** Control and Z takes a step back; with shift, or control and Y, forth again. */
-function useStepKeys({ undo, redo }: Steps): void {
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent): void => {
-      if (!event.ctrlKey && !event.metaKey) return
-      const key = event.key.toLowerCase()
-      if (key !== 'z' && key !== 'y') return
-      event.preventDefault()
-      if (key === 'y' || event.shiftKey) redo()
-      else undo()
-    }
-    window.addEventListener('keydown', onKey)
-    return () => window.removeEventListener('keydown', onKey)
-  }, [undo, redo])
 }
 
 const NEXT_WIND_UNIT: Readonly<Record<Reader['windUnit'], Reader['windUnit']>> = {

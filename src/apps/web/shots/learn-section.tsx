@@ -1,7 +1,7 @@
 import { type ReactElement, useEffect, useMemo, useRef, useState } from 'react'
 import { encodePlayer } from '#golf/player/encode-player.ts'
 import { changeLines, learnedRows, usedLines } from '#golf/player/learned-words.ts'
-import { playerId } from '#golf/player/player-id.ts'
+import { documentId } from '#outside/formats/document-id.ts'
 import type { Reader } from '../desk/desk.ts'
 import { keepChanged, keepNewDocument } from '../documents/fetch-document.ts'
 import { troubleOf } from '../documents/use-library.ts'
@@ -91,7 +91,9 @@ export function LearnSection(props: {
             <button
               type="button"
               disabled={isKeeping}
-              onClick={() => keep((_, text) => keepNewDocument('players', playerId(kept.player.name), text))}
+              onClick={() =>
+                keep((_, text) => keepNewDocument('players', documentId(kept.player.name, 'player'), text))
+              }
             >
               Keep beside, as another player
             </button>

@@ -1,8 +1,9 @@
-import { type ReactElement, useEffect, useMemo, useState } from 'react'
+import { type ReactElement, useMemo, useState } from 'react'
 import type { Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Section } from '../ledger/section.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
+import { useUndoKeys } from '../page/use-undo-keys.ts'
 import { CrossSteps } from './cross-steps.tsx'
 import { HoleChoices } from './hole-choices.tsx'
 import { HoleShots } from './hole-shots.tsx'
@@ -35,7 +36,7 @@ export function ShotDesk(props: {
   const line = isOnHole && hole !== null ? { courseId, hole, line: played.line, lie: played.lie } : null
   const next = useNextShot(player, shots.at(-1)?.club ?? player.clubs[0]?.name, line, reader, put)
   const { choice, club, spot, putAt } = next
-  useUndoKeys(undo, redo)
+  useUndoKeys(undo, redo, true)
   const counts = useMemo(() => countsOf(shots), [shots])
   const chart = {
     player,
@@ -123,22 +124,6 @@ export function ShotDesk(props: {
       </div>
     </>
   )
-}
-
-/** Control-Z takes back and with shift, or control-Y, puts back, except in a field, where they are the field's own. */
-function useUndoKeys(undo: () => void, redo: () => void): void {
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey) || event.target instanceof HTMLInputElement) return
-      const key = event.key.toLowerCase()
-      if (key === 'y' || (key === 'z' && event.shiftKey)) redo()
-      else if (key === 'z') undo()
-      else return
-      event.preventDefault()
-    }
-    addEventListener('keydown', onKey)
-    return () => removeEventListener('keydown', onKey)
-  }, [undo, redo])
 }
 
 function countsOf(shots: readonly { readonly club: string }[]): ReadonlyMap<string, number> {

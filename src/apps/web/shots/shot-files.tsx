@@ -1,9 +1,11 @@
-import { type ReactElement, useId, useRef, useState } from 'react'
+import { type ReactElement, useId, useState } from 'react'
 import type { Fault } from '#faults/fault.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import { encodeShots } from '#outside/formats/encode-shots.ts'
 import type { Reader } from '../desk/desk.ts'
 import { troubleOf } from '../documents/use-library.ts'
+import { OpenFile, TABLE_FILES } from '../page/open-file.tsx'
+import { saveTable } from '../page/save-table.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import type { Trouble } from '../planning/questions.ts'
 import { DESK_SETTINGS } from '../settings.ts'
@@ -17,7 +19,6 @@ export function ShotFiles(props: {
   readonly onOpen: (shots: readonly ShotRecord[]) => void
 }): ReactElement {
   const { shots, playerId, reader, onOpen } = props
-  const input = useRef<HTMLInputElement>(null)
   const id = useId()
   const [file, setFile] = useState<File | null>(null)
   const [columns, setColumns] = useState('')
@@ -39,25 +40,14 @@ export function ShotFiles(props: {
   return (
     <div className="shot-files">
       <div className="made-buttons">
-        <button type="button" disabled={shots.length === 0} onClick={() => save(shots, playerId, reader)}>
+        <button
+          type="button"
+          disabled={shots.length === 0}
+          onClick={() => saveTable(encodeShots(shots, reader.units), `${playerId}.shots.csv`)}
+        >
           Save as a table
         </button>
-        <button type="button" onClick={() => input.current?.click()}>
-          Open a table
-        </button>
-        <input
-          ref={input}
-          type="file"
-          accept=".csv,.txt,.tsv,text/csv"
-          hidden
-          aria-label="A table of shots"
-          onChange={(event) => {
-            const [asked] = event.target.files ?? []
-            // The same file may be chosen again once it was put right.
-            if (asked !== undefined) open(asked)
-            event.target.value = ''
-          }}
-        />
+        <OpenFile words="Open a table" label="A table of shots" accept={TABLE_FILES} onOpen={open} />
       </div>
       {trouble !== null && <TroubleNote trouble={trouble} />}
       {trouble !== null && file !== null && COLUMN_CODES.has(trouble.code) && (
@@ -106,12 +96,3 @@ const COLUMN_CODES: ReadonlySet<string> = new Set([
   'MAR-SHOTS-005',
   'MAR-SHOTS-018',
 ])
-
-function save(shots: readonly ShotRecord[], playerId: string, reader: Reader): void {
-  const address = URL.createObjectURL(new Blob([encodeShots(shots, reader.units)], { type: 'text/csv' }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = `${playerId}.shots.csv`
-  link.click()
-  URL.revokeObjectURL(address)
-}

@@ -3,6 +3,7 @@ import type { Reader } from '../desk/desk.ts'
 import { type Library, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { DESK, shotsPlace } from '../page/places.ts'
+import { NightButton, UnitsButton } from '../page/reader-buttons.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { ShotDesk } from './shot-desk.tsx'
 import { useKeptPlayer } from './use-kept-player.ts'
@@ -40,20 +41,8 @@ export function ShotsPage(props: {
           <a className="button" href={DESK}>
             Back to the desk
           </a>
-          <button
-            type="button"
-            aria-label={`Lengths in ${reader.units}: change`}
-            onClick={() => onReader({ ...reader, units: reader.units === 'yards' ? 'metres' : 'yards' })}
-          >
-            {reader.units}
-          </button>
-          <button
-            type="button"
-            aria-pressed={reader.theme === 'night'}
-            onClick={() => onReader({ ...reader, theme: reader.theme === 'night' ? 'day' : 'night' })}
-          >
-            Night
-          </button>
+          <UnitsButton reader={reader} onReader={onReader} />
+          <NightButton reader={reader} onReader={onReader} />
         </div>
       </header>
       <main className="desk">

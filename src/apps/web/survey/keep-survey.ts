@@ -1,4 +1,5 @@
 import { Failure } from '#faults/failure.ts'
+import { documentId } from '#outside/formats/document-id.ts'
 import { parseTypedTable } from '#outside/formats/typed-hole-table.ts'
 import { openDesk } from '../desk/desk.ts'
 import { chooseCourse } from '../desk/edits.ts'
@@ -6,18 +7,6 @@ import { keepDesk, keepSteps, keptDesk, keptSteps } from '../desk/kept-desk.ts'
 import { fetchKept, keepChanged, keepNewDocument, listDocuments } from '../documents/fetch-document.ts'
 import { openHole, type Survey, surveyOf } from './survey.ts'
 import { courseDocument, TABLE_MEMBER } from './survey-reading.ts'
-
-/** A name as an id of files and addresses. */
-export function courseId(name: string): string {
-  const plain = name
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, '-')
-    .slice(0, 48)
-    .replaceAll(/^-+|-+$/g, '')
-  return plain === '' ? 'course' : plain
-}
 
 /**
  * Keeps a survey as a course of the store: a new one, or in place of the one it was opened from, and returns as what it
@@ -27,7 +16,7 @@ export function courseId(name: string): string {
 export async function keepCourse(survey: Survey): Promise<NonNullable<Survey['kept']>> {
   const document = courseDocument(survey)
   const { kept } = survey
-  const id = kept?.id ?? (await keepNewDocument('courses', courseId(survey.name), document))
+  const id = kept?.id ?? (await keepNewDocument('courses', documentId(survey.name, 'course'), document))
   if (kept !== null) await keepChanged('courses', id, document, kept.revision)
   const { revision } = await fetchKept('courses', id)
   return { id, revision }

@@ -1,5 +1,6 @@
-import { type ReactElement, useRef, useState } from 'react'
+import { type ReactElement, useState } from 'react'
 import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
+import { OpenFile } from '../page/open-file.tsx'
 import { TextField } from './hole-fields.tsx'
 import type { OpenPicture } from './picture-placer.tsx'
 
@@ -12,7 +13,6 @@ export function PictureSection(props: {
   readonly onPicture: (picture: OpenPicture | null) => void
 }): ReactElement {
   const { picture, unit, lengthMetres, onPicture } = props
-  const input = useRef<HTMLInputElement>(null)
   const [typed, setTyped] = useState<string | null>(null)
   const [hasScale, setHasScale] = useState(false)
   const [said, setSaid] = useState('')
@@ -43,9 +43,13 @@ export function PictureSection(props: {
         </label>
       </div>
       <div className="made-buttons">
-        <button type="button" disabled={!isKnown} onClick={() => input.current?.click()}>
-          Open a picture
-        </button>
+        <OpenFile
+          words="Open a picture"
+          label="A picture of the hole"
+          accept="image/*"
+          isDisabled={!isKnown}
+          onOpen={(file) => void open(file)}
+        />
         {picture !== null && (
           <>
             <button
@@ -60,18 +64,6 @@ export function PictureSection(props: {
             </button>
           </>
         )}
-        <input
-          ref={input}
-          type="file"
-          accept="image/*"
-          hidden
-          aria-label="A picture of the hole"
-          onChange={(event) => {
-            const [asked] = event.target.files ?? []
-            if (asked !== undefined) void open(asked)
-            event.target.value = ''
-          }}
-        />
       </div>
       <p role="status">
         {said}

@@ -1,10 +1,12 @@
-import { type ReactElement, useRef, useState } from 'react'
+import { type ReactElement, useState } from 'react'
 import { decodeText } from '#outside/formats/decode-text.ts'
+import { documentId } from '#outside/formats/document-id.ts'
 import { parseTypedTable } from '#outside/formats/typed-hole-table.ts'
 import { troubleOf } from '../documents/use-library.ts'
+import { OpenFile, TABLE_FILES } from '../page/open-file.tsx'
+import { saveTable } from '../page/save-table.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import type { Trouble } from '../planning/questions.ts'
-import { courseId } from './keep-survey.ts'
 import { type Survey, surveyOf } from './survey.ts'
 import { tableText } from './survey-reading.ts'
 
@@ -14,7 +16,6 @@ export function SurveyFiles(props: {
   readonly onOpen: (survey: Survey) => void
 }): ReactElement {
   const { survey, onOpen } = props
-  const input = useRef<HTMLInputElement>(null)
   const [told, setTold] = useState('')
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const open = async (file: File): Promise<void> => {
@@ -36,37 +37,21 @@ export function SurveyFiles(props: {
   return (
     <>
       <div className="made-buttons">
-        <button type="button" onClick={() => save(survey)}>
+        <button
+          type="button"
+          onClick={() => saveTable(tableText(survey), `${documentId(survey.name, 'course')}.csv`)}
+        >
           Save as a table
         </button>
-        <button type="button" onClick={() => input.current?.click()}>
-          Open a table
-        </button>
-        <input
-          ref={input}
-          type="file"
-          accept=".csv,.txt,.tsv,text/csv"
-          hidden
-          aria-label="A hole table"
-          onChange={(event) => {
-            const [asked] = event.target.files ?? []
-            // The same file may be chosen again once it was put right.
-            if (asked !== undefined) void open(asked)
-            event.target.value = ''
-          }}
+        <OpenFile
+          words="Open a table"
+          label="A hole table"
+          accept={TABLE_FILES}
+          onOpen={(file) => void open(file)}
         />
       </div>
       {trouble !== null && <TroubleNote trouble={trouble} />}
       <p role="status">{told}</p>
     </>
   )
-}
-
-function save(survey: Survey): void {
-  const address = URL.createObjectURL(new Blob([tableText(survey)], { type: 'text/csv' }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = `${courseId(survey.name)}.csv`
-  link.click()
-  URL.revokeObjectURL(address)
 }

@@ -1,10 +1,12 @@
-import { type ReactElement, useEffect, useMemo, useState } from 'react'
+import { type ReactElement, useMemo, useState } from 'react'
 import '../style/survey.css'
 import '../style/survey-table.css'
 import type { Reader } from '../desk/desk.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { Section } from '../ledger/section.tsx'
 import { DESK } from '../page/places.ts'
+import { NightButton, UnitsButton } from '../page/reader-buttons.tsx'
+import { useUndoKeys } from '../page/use-undo-keys.ts'
 import { readerMetres } from '../words.ts'
 import { CornerForm } from './corner-form.tsx'
 import * as edits from './edits.ts'
@@ -84,23 +86,14 @@ export function SurveyPage(props: {
           <button type="button" disabled={!state.canRedo} onClick={redo}>
             Redo
           </button>
-          <button
-            type="button"
-            aria-label={`Lengths in ${reader.units}: change`}
-            onClick={() => {
-              edit('unit', (now) => edits.setUnit(now, now.unit === 'yd' ? 'm' : 'yd'))
-              onReader({ ...reader, units: reader.units === 'yards' ? 'metres' : 'yards' })
+          <UnitsButton
+            reader={reader}
+            onReader={(next) => {
+              edit('unit', (now) => edits.setUnit(now, next.units === 'yards' ? 'yd' : 'm'))
+              onReader(next)
             }}
-          >
-            {reader.units}
-          </button>
-          <button
-            type="button"
-            aria-pressed={reader.theme === 'night'}
-            onClick={() => onReader({ ...props.reader, theme: reader.theme === 'night' ? 'day' : 'night' })}
-          >
-            Night
-          </button>
+          />
+          <NightButton reader={reader} onReader={onReader} />
         </div>
       </header>
       <main className="desk survey">
@@ -228,20 +221,4 @@ export function SurveyPage(props: {
       </main>
     </>
   )
-}
-
-/** Control-Z takes back and with shift, or control-Y, puts back, in fields too: what is typed in one is a step of the survey. */
-function useUndoKeys(undo: () => void, redo: () => void): void {
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey)) return
-      const key = event.key.toLowerCase()
-      if (key === 'y' || (key === 'z' && event.shiftKey)) redo()
-      else if (key === 'z') undo()
-      else return
-      event.preventDefault()
-    }
-    addEventListener('keydown', onKey)
-    return () => removeEventListener('keydown', onKey)
-  }, [undo, redo])
 }

@@ -6,7 +6,7 @@ import { drawGround } from '../ground/draw-ground.ts'
 import { groundMap } from '../ground/ground-map.ts'
 import type { Ruler } from '../ruler.ts'
 import { DRAW_SETTINGS } from '../settings.ts'
-import type { Sheet } from '../sheet.ts'
+import { type Sheet, sheetInFrame } from '../sheet.ts'
 import { lineSteps, rectangleSteps } from '../steps.ts'
 import { drawReliefMarks } from './draw-relief-marks.ts'
 
@@ -31,24 +31,8 @@ export function insetSheet(
   const [xs, ys] = [[about, ...shown].map(([x]) => x), [about, ...shown].map(([, y]) => y)]
   const [minX, maxX, minY, maxY] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)]
   const across = Math.max(LEAST_METRES, maxX - minX + 2 * MARGIN_METRES, maxY - minY + 2 * MARGIN_METRES)
-  const unitsPerMetre = box.side / across
-  const middle: Point = [(minX + maxX) / 2, (minY + maxY) / 2]
-  const centre: Point = [box.left + box.side / 2, box.top + box.side / 2]
-  return {
-    width: box.side,
-    height: box.side,
-    frame: { left: box.left, top: box.top, right: box.left + box.side, bottom: box.top + box.side },
-    unitsPerMetre,
-    isEnlarged: false,
-    toSheet: ([x, y]) => [
-      centre[0] + (x - middle[0]) * unitsPerMetre,
-      centre[1] - (y - middle[1]) * unitsPerMetre,
-    ],
-    toHole: ([x, y]) => [
-      middle[0] + (x - centre[0]) / unitsPerMetre,
-      middle[1] - (y - centre[1]) / unitsPerMetre,
-    ],
-  }
+  const frame = { left: box.left, top: box.top, right: box.left + box.side, bottom: box.top + box.side }
+  return sheetInFrame(frame, [(minX + maxX) / 2, (minY + maxY) / 2], box.side / across)
 }
 
 /** The enlarged plan: ground and marks cut to a neat line, an arrow to the hole and a scale of its own. */

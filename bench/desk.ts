@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { gzipSync } from 'node:zlib'
 import type { Locator, Page } from 'playwright-core'
-import { type ServedDesk, serveDesk } from './served-desk.ts'
+import { planned, type ServedDesk, serveDesk } from '../tools/served-desk.ts'
 
 /** One figure of the desk. */
 interface DeskFigure {
@@ -76,10 +76,6 @@ function spread(name: string, unit: DeskFigure['unit'], values: readonly number[
   const at = (share: number): number =>
     sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN
   return { name: `${name} (${values.length} times)`, unit, median: at(0.5), percentile95: at(0.95) }
-}
-
-async function planned(page: Page): Promise<void> {
-  await page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)').waitFor()
 }
 
 async function deskFigures(desk: ServedDesk, hole: string): Promise<DeskFigure[]> {

@@ -5,9 +5,9 @@ import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { build } from 'vite'
 import { type RunningServer, startServer } from '#apps/server/start-server.ts'
-import { type OpenBrowser, openBrowser } from '../../tools/open-browser.ts'
+import { type OpenBrowser, openBrowser } from './open-browser.ts'
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url))
+const ROOT = fileURLToPath(new URL('..', import.meta.url))
 const AXE = readFileSync(join(ROOT, 'node_modules/axe-core/axe.min.js'), 'utf8')
 /** Waits are long because the machine may be busy; nothing measures time. */
 export const PATIENCE = 90_000
@@ -65,6 +65,23 @@ export async function serveDesk(): Promise<ServedDesk> {
       rmSync(folder, { recursive: true, force: true })
     },
   }
+}
+
+/** Opens a hole of the desk and waits for its plan. */
+export async function openHole({ page, address }: ServedDesk, ref: string): Promise<void> {
+  await page.goto(address)
+  const hole = page.getByLabel('Hole', { exact: true })
+  await hole.or(page.getByRole('alert')).first().waitFor()
+  if ((await hole.count()) > 0) await hole.selectOption(ref)
+  await planned(page)
+}
+
+/** Waits until the plan at hand is of what is on the desk. Throws with what the desk says when it is in trouble. */
+export async function planned(page: Page): Promise<void> {
+  const answered = page.locator('.sentence:not(.waiting) .plan-sentence:not(:empty)')
+  const trouble = page.getByRole('alert')
+  await answered.or(trouble).first().waitFor()
+  if ((await trouble.count()) > 0) throw new Error(`The desk says: ${await trouble.first().textContent()}`)
 }
 
 /** What axe finds, contrast at 7:1 included, as lines that say where. */
