@@ -1,5 +1,6 @@
 import { bagGaps } from '#golf/player/bag-gaps.ts'
 import type { LearnedClub, LearnedLie, LearnedNumber } from '#golf/player/learn-player.ts'
+import { questionsOfShots } from '#golf/player/questions-of-shots.ts'
 import type { PatternAnswer } from './pattern-command.ts'
 
 /** `pattern/1`: what shots changed in a player, in SI, degrees and shares. */
@@ -41,6 +42,7 @@ export function patternDocument({
       verdict,
     })),
     ...(plans === null ? {} : { plans }),
+    questions: questionsOfShots({ before, learned, bag }),
     faults,
   }
 }

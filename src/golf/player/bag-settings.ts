@@ -20,3 +20,6 @@ export const LIKELY_CHANGE = 0.8
  * few per cent may come on top.
  */
 export const ASKED_UNIT_MOVE = { each: 0.045, least: 0.06, most: 0.15 } as const
+
+/** Shots that are so many times as likely in a mirror ask whether they are this player's, and of this hand. Our assumption. */
+export const ASKED_MIRROR_ODDS = 20

@@ -23,6 +23,8 @@ export interface AskedChange {
   readonly words: string
   readonly before: number
   readonly after: number
+  /** Where it lies nine times in ten by the shots. */
+  readonly ninety: readonly [low: number, high: number]
   readonly chance: number
 }
 
@@ -31,10 +33,10 @@ export function askedChanges(clubs: readonly LearnedClub[]): AskedChange[] {
   return clubs
     .flatMap(({ name, numbers }) =>
       NUMBERS.flatMap(([number, words]): AskedChange[] => {
-        const { before, after, chanceOfChange } = numbers[number]
+        const { before, after, ninety, chanceOfChange } = numbers[number]
         return chanceOfChange === null
           ? []
-          : [{ club: name, number, words, before, after, chance: chanceOfChange }]
+          : [{ club: name, number, words, before, after, ninety, chance: chanceOfChange }]
       }),
     )
     .sort((a, b) => b.chance - a.chance)
@@ -43,6 +45,18 @@ export function askedChanges(clubs: readonly LearnedClub[]): AskedChange[] {
 /** Whether the shots speak so much for a change that it is told as one. */
 export function isLikely({ chance }: AskedChange): boolean {
   return chance >= LIKELY_CHANGE
+}
+
+/** Whether the shots are sure that the number is another one, though not that it has changed: it may have been off before. */
+export function isOff(change: AskedChange): boolean {
+  const [low, high] = change.ninety
+  return !isLikely(change) && (change.before < low || change.before > high)
+}
+
+/** `driver, carry: 27 yd longer than was known; it has changed, or was off before`. */
+export function offLine(change: AskedChange, units: Units): string {
+  const { club, words } = change
+  return `${clubWords(club)}, ${words}: ${changeWords(change, units)}; it has changed, or was off before`
 }
 
 /** `7-iron, carry: 8 yd longer than was known; 99 chances in 100`. */
@@ -56,13 +70,18 @@ export function clubChangeSentences(club: LearnedClub, units: Units): string[] {
   if (club.shots === 0) return ['No shot with this club: nothing was learned of it but by the other clubs.']
   const asked = askedChanges([club])
   if (asked.length === 0) return ['What was held before was a guess: there is no change to speak of.']
-  const rest = asked.filter((change) => !isLikely(change))
+  const rest = asked.filter((change) => !isLikely(change) && !isOff(change))
   return [
     ...asked
       .filter(isLikely)
       .map(
         (change) =>
           `The ${change.words}: ${changeWords(change, units)}; ${chanceText(change)} chances in 100 that it has really changed.`,
+      ),
+    ...asked
+      .filter(isOff)
+      .map(
+        (change) => `The ${change.words}: ${changeWords(change, units)}; it has changed, or was off before.`,
       ),
     ...(rest.length === 0
       ? []

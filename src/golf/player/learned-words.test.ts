@@ -56,6 +56,17 @@ describe('changeLines', () => {
     )
   })
 
+  it('says so when a carry from memory was far off, whether or not it has changed since', () => {
+    const remembered: PlayerFile = {
+      ...FILE,
+      said: { carries: ['7-iron'] },
+      clubs: [{ name: '7-iron', carry_m: 130, shots: 0, lies: {} }],
+    }
+    const lines = changeLines(learnFromShots(remembered, shots(150)), 'metres')
+    expect(lines[0]).toMatch(/^7-iron, carry: \d+ m longer than was known/)
+    expect(lines.join()).not.toContain('not to be told')
+  })
+
   it('says that shots do not tell, and that guesses cannot change', () => {
     expect(changeLines(learnFromShots(FILE, shots(130).slice(0, 2)), 'metres')).toEqual([
       expect.stringMatching(
@@ -81,6 +92,31 @@ describe('usedLines', () => {
     ])
     expect(asked(134)).toEqual([])
     expect(asked(160)).toEqual([])
+  })
+
+  it('asks whose shots they are when they are far likelier in a mirror, after a side was known or said', () => {
+    // A wide left side: 48 shots of which most lie to the left and further out, as was said; or the same in a mirror.
+    const sided = (sign: number): ShotRecord[] =>
+      [...shots(130), ...shots(130).slice(0, 8)].map((shot, index) => ({
+        ...shot,
+        offlineMetres: sign * (index % 4 === 0 ? 5 : -(index % 9) - 2),
+      }))
+    const asked = (file: PlayerFile, sign: number): readonly string[] =>
+      usedLines(learnFromShots(file, sided(sign)))
+    const said: PlayerFile = { ...FILE, said: { big_miss: 'left' } }
+    const known: PlayerFile = {
+      ...FILE,
+      clubs: [{ name: '7-iron', carry_m: 130, shots: 40, left_share: 1.3, right_share: 0.7, lies: {} }],
+    }
+    for (const file of [said, known]) {
+      expect(asked(file, -1)).toEqual([
+        expect.stringMatching(/wider to the right, where the left .* right-handed/),
+      ])
+      expect(asked(file, 1)).toEqual([])
+    }
+    // Where nobody told a side a guess of the level's is no reason to ask.
+    expect(asked(FILE, -1)).toEqual([])
+    expect(asked(FILE, 1)).toEqual([])
   })
 
   it('names clubs that the shots put into a guessed bag', () => {

@@ -1,10 +1,10 @@
-import { ASKED_UNIT_MOVE } from './bag-settings.ts'
-import { askedChanges, changeLine, isLikely, lengthFigure } from './change-words.ts'
+import { askedChanges, changeLine, isLikely, isOff, lengthFigure, offLine } from './change-words.ts'
 import { clubWords } from './club-words.ts'
 import { intervals } from './learn/summarise.ts'
 import type { LearnedFromShots } from './learn-from-shots.ts'
 import type { LearnedClub } from './learn-player.ts'
 import type { Club, Player } from './player.ts'
+import { questionsOfShots } from './questions-of-shots.ts'
 
 /** A number of a club before and after shots, in figures for a person. */
 export interface LearnedFigure {
@@ -80,40 +80,19 @@ function sideSpreads(
 export function changeLines({ learned }: LearnedFromShots, units: Units): readonly string[] {
   const asked = askedChanges(learned.clubs)
   if (asked.length === 0) return ['nothing to compare: the numbers before were guesses']
-  const likely = asked.filter(isLikely)
-  if (likely.length === 0)
-    return [
-      `not to be told in ${asked.length} number${asked.length === 1 ? '' : 's'}: too few shots, or no more than the known number may have been off`,
-    ]
-  return likely.map((change) => changeLine(change, units))
+  const told = [
+    ...asked.filter(isLikely).map((change) => changeLine(change, units)),
+    ...asked.filter(isOff).map((change) => offLine(change, units)),
+  ]
+  if (told.length > 0) return told
+  return [
+    `not to be told in ${asked.length} number${asked.length === 1 ? '' : 's'}: too few shots, or no more than the known number may have been off`,
+  ]
 }
 
-/**
- * Asks whether the shots were in the other unit: every club whose carry was known comes out longer, or shorter, by about
- * what a metre is more than a yard. `null` when there is nothing to ask.
- */
-function unitLine({ learned }: LearnedFromShots): string | null {
-  const moves = learned.clubs.flatMap(({ numbers: { carry } }) =>
-    carry.chanceOfChange === null ? [] : [Math.log(carry.after / carry.before)],
-  )
-  const mean = moves.reduce((sum, move) => sum + move, 0) / moves.length
-  const isAsked = moves.every(
-    (move) =>
-      Math.sign(move) === Math.sign(mean) &&
-      Math.abs(move) > ASKED_UNIT_MOVE.each &&
-      Math.abs(mean) > ASKED_UNIT_MOVE.least &&
-      Math.abs(mean) < ASKED_UNIT_MOVE.most,
-  )
-  if (moves.length === 0 || !isAsked) return null
-  const [way, was, read] = mean > 0 ? ['longer', 'yards', 'metres'] : ['shorter', 'metres', 'yards']
-  const whose = moves.length === 1 ? 'The one carry that was known is' : 'All carries that were known are'
-  return `${whose} about ${Math.round(100 * Math.abs(Math.expm1(mean)))} % ${way} by these shots. Were they measured in ${was} and read as ${read}? That makes 9 %.`
-}
-
-/** What became of the shots beyond the clubs' numbers: strays, clubs that are new in the bag, and whether the unit is right. */
+/** What became of the shots beyond the clubs' numbers: strays, clubs that are new in the bag, and what a person should be asked. */
 export function usedLines(known: LearnedFromShots): readonly string[] {
   const { bag, learned } = known
-  const unit = unitLine(known)
   const strays = learned.clubs.reduce((sum, club) => sum + Math.round(club.strays), 0)
   return [
     ...(strays === 0
@@ -124,6 +103,6 @@ export function usedLines(known: LearnedFromShots): readonly string[] {
     ...(bag.added.length === 0
       ? []
       : [`New in the bag by these shots: ${bag.added.map(clubWords).join(', ')}.`]),
-    ...(unit === null ? [] : [unit]),
+    ...questionsOfShots(known),
   ]
 }
