@@ -110,6 +110,33 @@ describe('moving the trouble', () => {
     await restore().click()
   })
 
+  it('drags along the ruler of flips: the plan follows, the ticks stay, one undo takes it back', async () => {
+    const along = page.locator('.flip-ruler .step-slider', {
+      has: page.getByRole('slider', { name: 'Wind along' }),
+    })
+    const ticks = (): Promise<string[]> => along.locator('svg text').allTextContents()
+    const before = await ticks()
+    // Behind, into, and at least two clubs where one takes over from the other.
+    expect(before.length).toBeGreaterThanOrEqual(4)
+    const box = (await along.getByRole('slider').boundingBox())!
+    const [middle, y] = [box.x + box.width / 2, box.y + 24]
+    await page.mouse.move(middle, y)
+    await page.mouse.down()
+    await page.mouse.move(middle + box.width / 5, y, { steps: 4 })
+    await page.mouse.up()
+    expect(await along.locator('output').textContent()).toBe('6 m/s into')
+    await along.getByRole('button', { name: 'one step more' }).click()
+    expect(await along.locator('output').textContent()).toBe('7 m/s into')
+    await planned(page)
+    expect(await ticks()).toEqual(before)
+    await along.getByRole('slider').focus()
+    await page.keyboard.press('ArrowLeft')
+    expect(await along.locator('output').textContent()).toBe('6 m/s into')
+    // On a slow machine a run of steps is more than one.
+    while ((await along.locator('output').textContent()) !== 'calm') await page.keyboard.press('Control+z')
+    await planned(page)
+  })
+
   it('keeps what was moved when the page is loaded again, and forgets it with the hole', async () => {
     await page.locator('.grip-whole').focus()
     await page.keyboard.press('ArrowUp')

@@ -9,7 +9,7 @@ import type { PlanOption } from '#golf/strategy/plan.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { type ClubPatternPicture, drawClubPattern } from '#paper/draw/draw-club-pattern.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
-import { drawFlips } from '#paper/draw/draw-flips.ts'
+import { drawFlipScale } from '#paper/draw/draw-flip-scale.ts'
 import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import { drawTestCurves } from '#paper/draw/draw-test-curves.ts'
@@ -96,16 +96,20 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       ],
       { chosen: '5-wood' },
     ),
-  flips: () =>
-    drawFlips(
-      [
-        { label: 'water left 12 yd further', club: 'driver', share: 0.27 },
-        { label: '4 m/s more behind', club: 'driver', share: 0.4 },
-        { label: 'spread × 1.3', club: '7-iron', share: 0.5 },
-        { label: 'ground firm', club: '5-hybrid', share: 0.97 },
+  'flip-scale': () =>
+    drawFlipScale({
+      title: 'Wind along the hole',
+      low: -15,
+      high: 15,
+      rest: 0,
+      ends: ['behind', 'into'],
+      crossings: [
+        { at: -3.1, below: 'driver', above: '5-wood' },
+        { at: 4.4, below: '5-wood', above: '5-hybrid' },
+        { at: 5.2, below: '7-iron', above: '6-iron' },
       ],
-      { club: '5-wood' },
-    ),
+      width: 420,
+    }),
   'chip-from-the-side': () =>
     drawShortShot({
       profile: inventedProfile(16, 20),
@@ -148,7 +152,16 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       basis: '42 putts, 28 short shots',
     })
   },
-  'flips-none': () => drawFlips([], { club: '7-iron' }),
+  'flip-scale-none': () =>
+    drawFlipScale({
+      title: 'Firmness',
+      low: 0.4,
+      high: 1.7,
+      rest: 1,
+      ends: ['soft', 'firm'],
+      crossings: [],
+      width: 300,
+    }),
 }
 
 /** What a golfer might play from a station: most of the near ones holed, the rest left a tenth to a quarter of the way. */

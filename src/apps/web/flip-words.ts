@@ -62,20 +62,6 @@ export function silentFlips(flips: readonly Flip[], hole: Hole): string | null {
   return `Within what is likely these would not change the club: ${list}.`
 }
 
-/** How far along its sensible range a flip lies, 0 to 1; the ranges are those in which the planner looks. */
-export function flipShare(flip: FoundFlip, now: { readonly firmness: number }): number {
-  switch (kindOf(flip)) {
-    case 'wind':
-      return flip.at / 10
-    case 'firmness':
-      return (flip.at - now.firmness) / ((flip.at > now.firmness ? 1.7 : 0.4) - now.firmness || 1)
-    case 'spread':
-      return flip.at > 1 ? (flip.at - 1) / 0.6 : (1 - flip.at) / 0.4
-    default:
-      return flip.at / 40
-  }
-}
-
 function kindOf(flip: Flip): string {
   return flip.what.split(':')[0] ?? flip.what
 }

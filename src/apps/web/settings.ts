@@ -39,6 +39,8 @@ export const DESK_SETTINGS = {
   titleWidth: 480,
   /** Rows of clubs shown before the rest is asked for. */
   clubRows: 5,
+  /** So long a club glides to its new place in the table, ms. */
+  glideMilliseconds: 240,
   /** Coarse and fine step of the cross with which shots are put down, in the reader's units. */
   shotStep: 5,
   shotFineStep: 1,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Flip } from '#golf/strategy/plan.ts'
 import type { Reader } from './desk/desk.ts'
-import { type FoundFlip, flipLabel, flipSentence, flipShare, isFound, silentFlips } from './flip-words.ts'
+import { type FoundFlip, flipLabel, flipSentence, isFound, silentFlips } from './flip-words.ts'
 import {
   compassPoint,
   firmnessWord,
@@ -114,12 +114,5 @@ describe('words of flips', () => {
       'Within what is likely these would not change the club: wind behind, a wider spread.',
     )
     expect(silentFlips([flip('wind', 'm/s', 'into', 3)], hole)).toBeNull()
-  })
-
-  it('places a flip between today and the end of its range', () => {
-    expect(flipShare(found('firmness', '×', 'softer', 0.7), { firmness: 1 })).toBeCloseTo(0.5, 12)
-    expect(flipShare(found('firmness', '×', 'firmer', 1.7), { firmness: 1 })).toBeCloseTo(1, 12)
-    expect(flipShare(found('wind', 'm/s', 'into', 5), { firmness: 1 })).toBe(0.5)
-    expect(flipShare(found('hazard:x', 'm', 'nearer', 10), { firmness: 1 })).toBe(0.25)
   })
 })

@@ -13,6 +13,7 @@ interface Quantity {
   readonly what: string
   readonly unit: string
   readonly direction: string
+  readonly area?: string
   readonly most: number
   readonly change: (amount: number) => Change
   /** The figure reported for an amount. */
@@ -52,7 +53,8 @@ function findFlip(
   best: readonly Candidate[],
   quantity: Quantity,
 ): Flip {
-  const { what, unit, direction } = quantity
+  const { what, unit, direction, area } = quantity
+  const named = { what, unit, direction, ...(area === undefined ? {} : { area }) }
   const club = best[0]?.shot.club
   const bestAt = (amount: number): string => {
     const { candidates } = evaluateNeighbour(solved, quantity.change(amount), situation, best, false)
@@ -66,7 +68,7 @@ function findFlip(
     high = quantity.most
     other = bestAt(high)
   }
-  if (other === club) return { what, unit, direction, at: null, club: null }
+  if (other === club) return { ...named, at: null, club: null }
   for (let halving = 0; halving < HALVINGS; halving++) {
     const middle = (low + high) / 2
     const there = bestAt(middle)
@@ -76,7 +78,7 @@ function findFlip(
       other = there
     }
   }
-  return { what, unit, direction, at: quantity.report(high), club: other }
+  return { ...named, at: quantity.report(high), club: other }
 }
 
 function quantitiesOf(solved: SolvedHole, hazard: MainHazard | null, stockTotal: number): Quantity[] {
@@ -133,6 +135,7 @@ function hazardQuantities(solved: SolvedHole, hazard: MainHazard, stockTotal: nu
     what: `hazard:${hazardName(hazard)}`,
     unit: 'm',
     direction,
+    area: hazard.area.id,
     most: MOST_HAZARD_METRES,
     change: (amount) => ({ ground: withHazardMoved(solved, hazard, [x * amount, y * amount]) }),
     report: (amount) => amount,

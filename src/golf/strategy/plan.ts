@@ -185,6 +185,8 @@ export interface Flip {
   readonly at: number | null
   readonly direction: string
   readonly club: string | null
+  /** Of a hazard: the id of its area in the course. */
+  readonly area?: string
 }
 
 /** What to play next from a place the first shot is likely to leave. */

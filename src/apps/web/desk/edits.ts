@@ -53,6 +53,37 @@ export function setWindFrom(desk: Desk, degrees: number): Desk {
   return changeDay(desk, { wind: { ...desk.day.wind, fromDegrees: ((degrees % 360) + 360) % 360 } })
 }
 
+/** A wind taken apart along a hole that runs along a bearing, m/s. */
+export interface WindParts {
+  readonly into: number
+  readonly fromRight: number
+}
+
+/** The wind of the desk taken apart along a bearing. */
+export function windParts({ day: { wind } }: Pick<Desk, 'day'>, bearingDegrees: number): WindParts {
+  const turn = ((wind.fromDegrees - bearingDegrees) * Math.PI) / 180
+  return {
+    into: wind.speedMetresPerSecond * Math.cos(turn),
+    fromRight: wind.speedMetresPerSecond * Math.sin(turn),
+  }
+}
+
+/** One part of the wind, the other as it is; together they stay inside the scale of the wind. */
+export function setWindPart(desk: Desk, bearingDegrees: number, part: keyof WindParts, value: number): Desk {
+  const before = windParts(desk, bearingDegrees)
+  const other = part === 'into' ? before.fromRight : before.into
+  const room = Math.sqrt(Math.max(0, DESK_SETTINGS.mostWind ** 2 - other ** 2))
+  const held = clamp(value, -room, room)
+  const { into, fromRight } = part === 'into' ? { ...before, into: held } : { ...before, fromRight: held }
+  const speedMetresPerSecond = Math.hypot(into, fromRight)
+  if (speedMetresPerSecond < LEAST_WIND) return setWindSpeed(desk, 0)
+  const fromDegrees = (bearingDegrees + (Math.atan2(fromRight, into) * 180) / Math.PI + 720) % 360
+  return changeDay(desk, { wind: { ...desk.day.wind, speedMetresPerSecond, fromDegrees } })
+}
+
+/** Under this a wind is calm, and keeps the bearing that it had; m/s. */
+const LEAST_WIND = 1e-6
+
 /** Firmness: soft 0.4, normal 1, firm 1.7. */
 export function setFirmness(desk: Desk, firmness: number): Desk {
   return changeDay(desk, { firmness: clamp(firmness, DESK_SETTINGS.softest, DESK_SETTINGS.firmest) })

@@ -13,9 +13,11 @@ export function StepSlider(props: {
   readonly ends: readonly [string, string]
   /** True when the scale goes round, as a bearing does. */
   readonly isRound?: boolean
+  /** The scale as it is engraved under the pointer, its ends in words included; a plain rule when absent. */
+  readonly picture?: ReactElement
   readonly onChange: (value: number) => void
 }): ReactElement {
-  const { label, value, low, high, step, words, ends, isRound = false, onChange } = props
+  const { label, value, low, high, step, words, ends, isRound = false, picture, onChange } = props
   const id = useId()
   const move = (steps: number): void => {
     const next = Math.round((value + steps * step) / step) * step
@@ -29,7 +31,8 @@ export function StepSlider(props: {
       <button type="button" aria-label={`${label}: one step less`} onClick={() => move(-1)}>
         −
       </button>
-      <div className="scale">
+      <div className={picture === undefined ? 'scale' : 'scale engraved'}>
+        {picture}
         <input
           id={id}
           type="range"
@@ -40,8 +43,12 @@ export function StepSlider(props: {
           aria-valuetext={words}
           onChange={(event) => onChange(Number(event.target.value))}
         />
-        <span aria-hidden="true">{ends[0]}</span>
-        <span aria-hidden="true">{ends[1]}</span>
+        {picture === undefined &&
+          ends.map((end) => (
+            <span key={end} aria-hidden="true">
+              {end}
+            </span>
+          ))}
       </div>
       <button type="button" aria-label={`${label}: one step more`} onClick={() => move(1)}>
         +

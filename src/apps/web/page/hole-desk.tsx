@@ -36,6 +36,7 @@ import { TroubleNote } from './trouble-note.tsx'
 import { useDayChoice } from './use-day-choice.ts'
 import { useDesk } from './use-desk.ts'
 import { useHazards } from './use-hazards.ts'
+import { useRuler } from './use-ruler.ts'
 import { useSituation } from './use-situation.ts'
 import { useSteps } from './use-steps.ts'
 import { useTurn } from './use-turn.ts'
@@ -82,12 +83,9 @@ export function HoleDesk(props: {
   }, [course.value, desk.holeRef, edit])
 
   const hazards = useHazards(surveyed, desk, reader, edit)
-  const before = useTurn(
-    step,
-    JSON.stringify([desk.courseId, desk.holeRef, desk.playerId, desk.ball]),
-    planning,
-    plan,
-  )
+  const about = JSON.stringify([desk.courseId, desk.holeRef, desk.playerId, desk.ball])
+  const before = useTurn(step, about, planning, plan)
+  const ruler = useRuler(plan, planning.isFull, about, { desk, surveyed, edit })
   const survey = useMemo(
     () => chartSurvey(hole, course.value, desk.day, reader),
     [hole, course.value, desk.day, reader],
@@ -240,13 +238,17 @@ export function HoleDesk(props: {
           />
           {plan !== null && (
             <>
-              <FlipRuler
-                plan={plan}
-                isFull={planning.isFull}
-                hole={hole}
-                firmness={desk.day.firmness}
-                reader={reader}
-              />
+              {surveyed !== null && (
+                <FlipRuler
+                  plan={plan}
+                  isFull={planning.isFull}
+                  {...ruler}
+                  desk={desk}
+                  surveyed={surveyed}
+                  hazards={hazards.named}
+                  reader={reader}
+                />
+              )}
               {hole !== null && option !== null && (
                 <ThenList plan={plan} option={option} hole={hole} reader={reader} />
               )}
