@@ -113,16 +113,30 @@ describe('the hole desk', () => {
 
   it('plans anew when wind is given: the order of the clubs or their costs change', async () => {
     const before = await clubs()
+    // Rows that change places glide there.
+    await page.evaluate(`{
+      globalThis.glides = 0
+      const animate = Element.prototype.animate
+      Element.prototype.animate = function (...how) {
+        globalThis.glides += this.matches('.clubs tr') ? 1 : 0
+        return animate.apply(this, how)
+      }
+    }`)
     const more = page.getByRole('button', { name: 'Wind: one step more' })
     for (let step = 0; step < 7; step += 1) await more.click()
     expect(await text(page.locator('.step-slider output').first())).toBe('7 m/s')
     await planned(page)
     expect(await clubs()).not.toEqual(before)
+    expect(await page.evaluate('glides')).toBeGreaterThan(0)
+    await page.emulateMedia({ reducedMotion: 'reduce' })
+    await page.evaluate('glides = 0')
     // On a slow machine a run of clicks is more than one step.
     while ((await text(page.locator('.step-slider output').first())) !== 'calm')
       await page.keyboard.press('Control+z')
     await planned(page)
     expect(await clubs()).toEqual(before)
+    expect(await page.evaluate('glides')).toBe(0)
+    await page.emulateMedia({ reducedMotion: null })
   })
 
   it('moves the pin by its parts and by paces, never off the green', async () => {

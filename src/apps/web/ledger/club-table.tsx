@@ -1,4 +1,4 @@
-import { type ReactElement, useMemo, useState } from 'react'
+import { type ReactElement, useMemo, useRef, useState } from 'react'
 import type { PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { drawCostBar, fullCost } from '#paper/draw/draw-cost-bars.ts'
@@ -8,6 +8,7 @@ import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { cost, figure, unitSign } from '../words.ts'
 import { Section } from './section.tsx'
+import { useGlide } from './use-glide.ts'
 
 /** The clubs in order of cost: choose one to see its pattern and its price. */
 export function ClubTable(props: {
@@ -23,6 +24,11 @@ export function ClubTable(props: {
     (option, index) => isWhole || index < DESK_SETTINGS.clubRows || option.club === chosen,
   )
   const full = fullCost(shown)
+  const rows = useRef<HTMLTableSectionElement>(null)
+  useGlide(
+    rows,
+    shown.map(({ club }) => club),
+  )
   return (
     <Section title="The clubs">
       <table className="clubs">
@@ -38,7 +44,7 @@ export function ClubTable(props: {
             </th>
           </tr>
         </thead>
-        <tbody>
+        <tbody ref={rows}>
           {shown.map((option) => (
             <ClubRow
               key={option.club}
@@ -74,7 +80,7 @@ function ClubRow(props: {
   const isRangeKnown = cost(option.cost_low) !== cost(option.cost_high)
   const bar = useMemo(() => drawCostBar(option, full, 220, isChosen), [option, full, isChosen])
   return (
-    <tr className={isChosen ? 'chosen' : ''}>
+    <tr className={isChosen ? 'chosen' : ''} data-row={option.club}>
       <th scope="row">
         <button type="button" aria-pressed={isChosen} onClick={onChoose}>
           {clubWords(option)}
