@@ -2,11 +2,12 @@ import { fileURLToPath } from 'node:url'
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
 import { offlinePages } from './tools/offline-pages.ts'
+import { packedPages } from './tools/packed-pages.ts'
 
 /** The hole desk: built from `src/apps/web` into `dist/web`, workers as modules, every file on the own server. */
 export default defineConfig({
   root: fileURLToPath(new URL('src/apps/web', import.meta.url)),
-  plugins: [react(), offlinePages()],
+  plugins: [react(), offlinePages(), packedPages()],
   worker: { format: 'es' },
   build: {
     outDir: fileURLToPath(new URL('dist/web', import.meta.url)),

@@ -1,12 +1,10 @@
 // The hole desk in headless Chromium by real input events: how soon a drag is painted, how evenly the chart is carried, how
 // much is loaded first, and how soon the desk can be used: `npm run bench-desk -- [--hole REF] [--json]`. Chromium draws
 // without a graphics card here, so these are upper bounds for a machine that has one.
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
-import { gzipSync } from 'node:zlib'
 import type { Locator, Page } from 'playwright-core'
+import { type FirstLoad, firstLoad } from '../tools/first-load.ts'
 import { planned, type ServedDesk, serveDesk } from '../tools/served-desk.ts'
 
 /** One figure of the desk. */
@@ -83,9 +81,7 @@ async function deskFigures(desk: ServedDesk, hole: string): Promise<DeskFigure[]
   await page.goto(desk.address)
   await page.locator('.handle-aim').waitFor()
   const opened = (await page.evaluate('performance.now()')) as number
-  const names = (await page.evaluate(
-    `performance.getEntriesByType('resource').map((entry) => new URL(entry.name).pathname)`,
-  )) as string[]
+  const loaded = await firstLoad(page)
   await page.getByLabel('Hole', { exact: true }).selectOption(hole)
   await planned(page)
   await page.locator('.state:empty').waitFor({ state: 'attached', timeout: 600_000 })
@@ -119,7 +115,7 @@ async function deskFigures(desk: ServedDesk, hole: string): Promise<DeskFigure[]
     figures,
     await carriedFigure(page),
     { name: 'opened to a chart with its handles', unit: 'ms', median: opened, percentile95: null },
-    ...firstLoad(desk.folder, names),
+    ...loadFigures(loaded),
   ]
 }
 
@@ -158,23 +154,17 @@ async function carriedFigure(page: Page): Promise<DeskFigure> {
   }
 }
 
-/** What the first page loads, each file as gzip packs it; workers apart, since they come after the page. */
-function firstLoad(folder: string, names: readonly string[]): DeskFigure[] {
-  const size = (paths: readonly string[]): number =>
-    paths.reduce((sum, path) => sum + gzipSync(readFileSync(join(folder, path))).length, 0) / 1000
-  const files = [...new Set(names)].filter((path) => /^\/assets\//.test(path))
-  const [workers, page] = [
-    files.filter((path) => /worker/.test(path)),
-    files.filter((path) => !/worker/.test(path)),
-  ]
+function loadFigures({ page, workers, documents, files }: FirstLoad): DeskFigure[] {
+  const figure = (name: string, median: number): DeskFigure => ({
+    name,
+    unit: 'kB',
+    median,
+    percentile95: null,
+  })
   return [
-    {
-      name: `first load, ${page.length} files`,
-      unit: 'kB',
-      median: size(['/index.html', ...page]),
-      percentile95: null,
-    },
-    { name: `its workers, ${workers.length} files`, unit: 'kB', median: size(workers), percentile95: null },
+    figure(`first load as it was sent, ${files.length} files with its workers`, page),
+    figure('its workers', workers),
+    figure('courses, players and days', documents),
   ]
 }
 

@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { firstLoad } from '../../tools/first-load.ts'
 import type { OpenBrowser } from '../../tools/open-browser.ts'
 import {
   openHole,
@@ -47,6 +48,14 @@ describe('the hole desk', () => {
     const chart = page.locator('.chart svg').first()
     expect(await chart.locator('title').textContent()).toBe('Hole 3, Cold Cove')
     expect(await chart.locator('desc').textContent()).toMatch(/^Par 3, \d+ yards, drawn to scale/)
+  })
+
+  it('loads less than 250 kB before it is there, packed as the server sends it', async () => {
+    const loaded = await firstLoad(page)
+    expect(loaded.files.join(' ')).toMatch(/index-[^ ]+\.js.*\.woff2/)
+    // Nothing that came unpacked or from another time: React alone is more than this.
+    expect(loaded.page).toBeGreaterThan(60)
+    expect(loaded.page).toBeLessThan(250)
   })
 
   it('moves the aim and its price while it is dragged, and takes it back with undo', async () => {

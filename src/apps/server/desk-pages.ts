@@ -6,8 +6,9 @@ import { Failure } from '#faults/failure.ts'
 import { HASHED_FILE_AGE_SECONDS } from './settings.ts'
 
 /**
- * The built pages of the hole desk, from one folder. An address that names no file is one of the desk's own places
- * and gets the first page; a file that is not there is a plain 404.
+ * The built pages of the hole desk, from one folder, packed as the browser understands where the build laid such beside
+ * them. An address that names no file is one of the desk's own places and gets the first page; a file that is not there is
+ * a plain 404.
  */
 export function deskPages(webRoot: string): Hono {
   const pages = new Hono()
@@ -18,8 +19,8 @@ export function deskPages(webRoot: string): Hono {
     if (context.res.ok) context.res.headers.set('Cache-Control', cacheControl(context.req.path))
   })
   if (isBuilt) {
-    pages.get('*', serveStatic({ root: webRoot }))
-    const firstPage = serveStatic({ path: join(webRoot, 'index.html') })
+    pages.get('*', serveStatic({ root: webRoot, precompressed: true }))
+    const firstPage = serveStatic({ path: join(webRoot, 'index.html'), precompressed: true })
     pages.get('*', async (context, next) => {
       const isPlace = /^\/(?:[\w-]+\/?)*$/.test(context.req.path)
       return isPlace ? firstPage(context, next) : next()

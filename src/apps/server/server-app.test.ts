@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { gunzipSync } from 'node:zlib'
 import type { Hono } from 'hono'
 import { afterAll, beforeEach, describe, expect, it } from 'vitest'
 import { Failure } from '#faults/failure.ts'
@@ -20,6 +21,9 @@ for (const [file, text] of [
   ['assets/desk-Ab3_x9-Z.js', 'export const desk = 1'],
   ['assets/desk-Ab3_x9-Z.css', 'body {}'],
   ['assets/solver-Ab3_x9-Z.wasm', '\0asm'],
+  ['assets/packed-Ab3_x9-Z.js', 'as it is'],
+  ['assets/packed-Ab3_x9-Z.js.br', 'as Brotli packs it'],
+  ['assets/packed-Ab3_x9-Z.js.gz', 'as gzip packs it'],
   ['icon.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>'],
 ] as const)
   writeFileSync(join(webRoot, file), text)
@@ -197,6 +201,21 @@ describe('a document that cannot be kept', () => {
   })
 })
 
+describe('a large document', () => {
+  it('comes packed where the browser takes it, under the mark that a change has to name', async () => {
+    const document = JSON.stringify({ name: 'Long', words: 'ground '.repeat(2000) })
+    await put('/api/courses/long', document)
+    const packed = await ask('/api/courses/long', { headers: { 'accept-encoding': 'gzip, deflate, br' } })
+    expect(packed.headers.get('content-encoding')).toBe('gzip')
+    expect(packed.headers.get('etag')).toBe('"1"')
+    const bytes = new Uint8Array(await packed.arrayBuffer())
+    expect(bytes.length).toBeLessThan(document.length / 4)
+    expect(gunzipSync(bytes).toString()).toBe(document)
+    const plain = await ask('/api/courses/long')
+    expect([plain.headers.get('content-encoding'), await plain.text()]).toEqual([null, document])
+  })
+})
+
 describe('an address', () => {
   it('that leads nowhere is a coded 404', async () => {
     for (const path of ['/api', '/api/', '/api/unknown', '/api/courses/one/two', '/assets/gone.js', '/x.map'])
@@ -233,6 +252,21 @@ describe('the pages', () => {
     expect(response.headers.get('content-type')).toBe(type)
     expect(response.headers.get('cache-control')).toBe(cache)
     expect((await response.text()).length).toBeGreaterThan(3)
+  })
+
+  it('come packed as the browser understands, and as they are to one that understands neither', async () => {
+    const sent = async (accepted: string): Promise<unknown[]> => {
+      const response = await ask('/assets/packed-Ab3_x9-Z.js', { headers: { 'accept-encoding': accepted } })
+      const { headers } = response
+      return [headers.get('content-encoding'), headers.get('content-type'), await response.text()]
+    }
+    const type = 'text/javascript; charset=utf-8'
+    expect(await sent('gzip, deflate, br, zstd')).toEqual(['br', type, 'as Brotli packs it'])
+    expect(await sent('gzip, deflate')).toEqual(['gzip', type, 'as gzip packs it'])
+    expect(await sent('identity')).toEqual([null, type, 'as it is'])
+    const packed = await ask('/assets/packed-Ab3_x9-Z.js', { headers: { 'accept-encoding': 'br' } })
+    expect(packed.headers.get('vary')).toBe('Accept-Encoding')
+    expect(packed.headers.get('cache-control')).toContain('immutable')
   })
 
   it.each([

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import type { FaultCode } from '#faults/codes.ts'
 import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_NUMBERS, type ClubFile, type PlayerFile, SHORT_GAME_NUMBERS } from './player-file.ts'
@@ -50,8 +50,8 @@ export function fieldName(path: readonly PropertyKey[]): string {
   )
 }
 
-const number = z.number().optional()
-const marks = { guess: z.boolean().optional() }
+const number = z.optional(z.number())
+const marks = { guess: z.optional(z.boolean()) }
 const lieShape = { carry: number, direction: number, distance: number, mishit: number, shots: number }
 const clubShape = {
   name: z.string(),
@@ -66,51 +66,51 @@ const clubShape = {
   mishit_carry_share: number,
   mishit_carry_sd_share: number,
   shots: number,
-  lies: z.record(z.string(), z.union([z.boolean(), z.strictObject(lieShape)])).optional(),
+  lies: z.optional(z.record(z.string(), z.union([z.boolean(), z.strictObject(lieShape)]))),
   ...marks,
-  guesses: z.array(z.enum(CLUB_NUMBERS)).optional(),
+  guesses: z.optional(z.array(z.enum(CLUB_NUMBERS))),
 }
 const shortGameShape = {
   strokes_lost: number,
   carry_sd_share: number,
   direction_sd_deg: number,
   poor_share: number,
-  roll_per_carry: z.record(z.string(), z.number()).optional(),
+  roll_per_carry: z.optional(z.record(z.string(), z.number())),
   shots: number,
   ...marks,
-  guesses: z
-    .array(z.union([z.enum(SHORT_GAME_NUMBERS), z.templateLiteral(['roll_per_carry.', z.string()])]))
-    .optional(),
+  guesses: z.optional(
+    z.array(z.union([z.enum(SHORT_GAME_NUMBERS), z.templateLiteral(['roll_per_carry.', z.string()])])),
+  ),
 }
 const puttingShape = {
   direction_sd_deg: number,
   distance_sd_share: number,
   shots: number,
   ...marks,
-  guesses: z.array(z.enum(['direction_sd_deg', 'distance_sd_share'])).optional(),
+  guesses: z.optional(z.array(z.enum(['direction_sd_deg', 'distance_sd_share']))),
 }
 const saidShape = {
-  carries: z.array(z.string()).optional(),
+  carries: z.optional(z.array(z.string())),
   usual_score: number,
-  shape: z.enum(SHAPES).optional(),
-  big_miss: z.enum(BIG_MISSES).optional(),
+  shape: z.optional(z.enum(SHAPES)),
+  big_miss: z.optional(z.enum(BIG_MISSES)),
   mishit_share: number,
   up_and_down_share: number,
   half_holed_m: number,
 }
 const playerFields = {
   schema: z.literal('player/1'),
-  name: z.string().regex(/\S/),
+  name: z.string().check(z.regex(/\S/)),
   hand: z.enum(['right', 'left']),
   handicapIndex: number,
-  sex: z.enum(['male', 'female', 'unstated']).optional(),
+  sex: z.optional(z.enum(['male', 'female', 'unstated'])),
   age: number,
-  said: z.strictObject(saidShape).optional(),
-  bag: z.enum(['as-listed', 'fill']).optional(),
-  clubs: z.array(z.strictObject(clubShape)).optional(),
-  shortGame: z.strictObject(shortGameShape).optional(),
-  putting: z.strictObject(puttingShape).optional(),
-  guesses: z.array(z.enum(['handicapIndex'])).optional(),
+  said: z.optional(z.strictObject(saidShape)),
+  bag: z.optional(z.enum(['as-listed', 'fill'])),
+  clubs: z.optional(z.array(z.strictObject(clubShape))),
+  shortGame: z.optional(z.strictObject(shortGameShape)),
+  putting: z.optional(z.strictObject(puttingShape)),
+  guesses: z.optional(z.array(z.enum(['handicapIndex']))),
 }
 const playerSchema = z.strictObject(playerFields)
 

@@ -1,14 +1,7 @@
-import {
-  Clipper,
-  ClipperOffset,
-  ClipType,
-  EndType,
-  FillRule,
-  JoinType,
-  type Paths64,
-  type PolyPath64,
-  PolyTree64,
-} from 'clipper2-ts'
+// By its parts: through its front door the whole library comes along, of which a third is never called here.
+import { ClipType, FillRule, type Paths64, PathType } from 'clipper2-ts/dist/Core.js'
+import { Clipper64, type PolyPath64, PolyTree64 } from 'clipper2-ts/dist/Engine.js'
+import { ClipperOffset, EndType, JoinType } from 'clipper2-ts/dist/Offset.js'
 import type { Polygon, Ring } from '../point.ts'
 
 /** What to keep of two sets of areas. */
@@ -53,14 +46,23 @@ function toPaths(polygons: readonly Polygon[]): Paths64 {
     const rings = polygon.map((ring) =>
       ring.map(([x, y]) => ({ x: Math.round(x * UNITS_PER_METRE), y: Math.round(y * UNITS_PER_METRE) })),
     )
-    return Clipper.union(rings, FillRule.EvenOdd)
+    const union: Paths64 = []
+    clipperOf(rings, []).execute(ClipType.Union, FillRule.EvenOdd, union)
+    return union
   })
 }
 
 function fromPaths(type: ClipType, first: Paths64, second: Paths64): Polygon[] {
   const tree = new PolyTree64()
-  Clipper.booleanOpWithPolyTree(type, first, second, tree, FillRule.NonZero)
+  clipperOf(first, second).execute(type, FillRule.NonZero, tree)
   return fromTree(tree)
+}
+
+function clipperOf(first: Paths64, second: Paths64): Clipper64 {
+  const clipper = new Clipper64()
+  clipper.addPaths(first, PathType.Subject)
+  clipper.addPaths(second, PathType.Clip)
+  return clipper
 }
 
 // The tree alternates: outlines, their holes, islands in those holes, and so on.
