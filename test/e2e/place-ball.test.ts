@@ -101,6 +101,24 @@ describe('the ball', () => {
     expect(await page.getByRole('heading', { name: 'What flips it' }).count()).toBe(0)
   })
 
+  it('is played for a format that says what it changes, in its own unit, and back for the fewest strokes', async () => {
+    const kind = page.getByLabel('Played for', { exact: true })
+    const lines = page.locator('.format-lines p')
+    await kind.selectOption('at-most')
+    await page.getByRole('button', { name: 'So far: one step more' }).click()
+    await lines.getByText(/^(The format changes nothing here|For 3 or better)/).waitFor()
+    expect(await lines.nth(1).textContent()).toMatch(/^3 or better: \d+ in 100/)
+    expect(await page.locator('.clubs thead').textContent()).toContain('cost in chance')
+    expect(await sentence()).toMatch(/^(The format changes nothing here|For 3 or better)/)
+    // On a slow machine the choice and the step are two steps of undo.
+    while ((await kind.inputValue()) !== 'strokes') await page.keyboard.press('Control+z')
+    await expect.poll(() => page.locator('.clubs thead').textContent()).toContain('cost in strokes')
+    await page.getByRole('button', { name: 'Redo' }).click()
+    await page.reload()
+    await planned(page)
+    expect(await kind.inputValue()).toBe('at-most')
+  })
+
   it('has nothing that a screen reader or a large finger cannot use', async () => {
     expect(await violations(page)).toEqual([])
     expect(await smallTargets(page)).toEqual([])

@@ -1,26 +1,11 @@
 import { Failure } from '#faults/failure.ts'
+import type { AskedObjective } from '#golf/strategy/asked-objective.ts'
 import { MOST_STROKES } from '#golf/strategy/settings.ts'
 import { parseCount } from './parse-values.ts'
 import type { PlanOptions } from './plan-options.ts'
 
-/** An objective as typed; files named in it are not opened yet. */
-export type AskedObjective = { readonly played: number } & (
-  | { readonly kind: 'points'; readonly received: number | undefined }
-  | {
-      readonly kind: 'at-most'
-      readonly strokes: number
-      /** The last hole that counts; absent = this one. */
-      readonly through: string | undefined
-    }
-  | {
-      readonly kind: 'match'
-      readonly received: number | undefined
-      /** A player file, or the opponent's score on the hole. */
-      readonly opponent: string | number
-      /** The last hole of the match and how it stands; absent = the hole stands for itself. */
-      readonly match: { readonly through: string | undefined; readonly up: number } | undefined
-    }
-)
+/** An objective as typed; a player file named in it is not opened yet. */
+export type TypedObjective = AskedObjective<string>
 
 /** Holes of a round. */
 const MOST_HOLES = 18
@@ -28,7 +13,7 @@ const MOST_HOLES = 18
 const MOST_RECEIVED = 4
 
 /** The objective of a plan; `undefined` = the fewest strokes. Throws MAR-USAGE-002. */
-export function parseObjective(options: PlanOptions): AskedObjective | undefined {
+export function parseObjective(options: PlanOptions): TypedObjective | undefined {
   const { objective = 'strokes', opponent, opponentScore, strokesReceived, played, through, up } = options
   const isMatch = objective === 'match'
   const isPoints = objective === 'points'

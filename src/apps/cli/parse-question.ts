@@ -3,7 +3,7 @@ import { parseRelativeWind } from '#golf/course/parse-relative-wind.ts'
 import type { SeenLie } from '#golf/player/player.ts'
 import type { Stance } from '#golf/player/stance.ts'
 import type { Point } from '#numbers/geometry/point.ts'
-import { type AskedObjective, parseObjective } from './parse-objective.ts'
+import { parseObjective, type TypedObjective } from './parse-objective.ts'
 import { parseCount, parseLie, parsePin, parsePoint, parseStance } from './parse-values.ts'
 import type { PlanOptions } from './plan-options.ts'
 import { MOST_DRAWS, MOST_WORKERS } from './settings.ts'
@@ -23,7 +23,7 @@ export interface Question {
   /** Threads for more than one plan; 0 = none but this. */
   readonly workers: number | undefined
   /** `undefined` = the fewest strokes. */
-  readonly objective: AskedObjective | undefined
+  readonly objective: TypedObjective | undefined
 }
 
 /** The options of a plan as values. Throws MAR-USAGE-002 and MAR-DAY-006, before any file is read. */

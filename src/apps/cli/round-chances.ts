@@ -1,8 +1,8 @@
 import type { Course } from '#golf/course/course.ts'
 import { HANDICAP_ALLOWANCES } from '#golf/rules/handicap-allowances.ts'
+import { handicapOn } from '#golf/strategy/handicap-on.ts'
 import { chanceOfBreaking, roundScores, winningShares } from '#golf/strategy/round-scores.ts'
 import type { FiledPlayer } from './batch-tasks.ts'
-import { handicapOn } from './handicap-on.ts'
 import type { PlannedHole } from './plan-one.ts'
 
 /** How many holes a card has. */

@@ -1,5 +1,6 @@
 import type { Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { worthWords } from '#golf/strategy/format-words.ts'
 import type { NextShot, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import {
@@ -100,7 +101,7 @@ export function spreadWord(factor: number): string {
 export function turnWords(plan: Plan, before: string): string {
   const option = plan.options.find(({ club }) => club === before)
   if (option === undefined) return `Before it was the ${before}.`
-  return `Before it was the ${clubWords(option)}, which now costs ${cost(option.cost)} more.`
+  return `Before it was the ${clubWords(option)}, which now costs ${priceWords(plan, option.cost)} more.`
 }
 
 /** The verdict as a sentence; never more certain than the plan is. */
@@ -110,15 +111,30 @@ export function verdict(plan: Plan): string {
   if (second === undefined) return 'There is no other club to weigh it against.'
   // Without draws of the player nothing is known of the doubt, so nothing is called clear.
   if (plan.method.draws === 0)
-    return `The next best, the ${clubWords(second)}, costs ${cost(second.cost)} more.`
+    return `The next best, the ${clubWords(second)}, costs ${priceWords(plan, second.cost)} more.`
   switch (plan.verdict) {
     case 'too-close':
-      return `The ${clubWords(second)} costs ${cost(second.cost)} more: less than can be told apart.`
+      return `The ${clubWords(second)} costs ${priceWords(plan, second.cost)} more: less than can be told apart.`
     case 'close':
-      return `Close: the ${clubWords(second)} costs ${cost(second.cost)} more.`
+      return `Close: the ${clubWords(second)} costs ${priceWords(plan, second.cost)} more.`
     case 'clear':
-      return `Clear: the next best, the ${clubWords(second)}, costs ${cost(second.cost)} more.`
+      return `Clear: the next best, the ${clubWords(second)}, costs ${priceWords(plan, second.cost)} more.`
   }
+}
+
+/** What is paid in the unit that a plan counts in: `0.12` of a stroke, `5 in 100`, `0.04 points`. */
+export function priceWords({ situation, format }: Pick<Plan, 'situation' | 'format'>, price: number): string {
+  const name = situation.objective
+  return name === 'strokes' || format === null
+    ? cost(price)
+    : worthWords({ name, aim: format.aim }, Math.max(0, price))
+}
+
+/** The unit of the clubs' costs, over a table. */
+export function costHeading({ situation, format }: Pick<Plan, 'situation' | 'format'>): string {
+  if (format === null || situation.objective === 'strokes') return 'cost in strokes'
+  if (situation.objective === 'points') return 'cost in points'
+  return situation.objective === 'match' ? `cost in ${format.aim}` : 'cost in chance'
 }
 
 /** Strokes as they stand in tables. */

@@ -42,6 +42,9 @@ export interface HoleModel extends HoleGround {
   readonly nearGreen: NearGreenCorrections | null
 }
 
+/** Lays out the ground of a hole, or gives what was kept of it. */
+export type LayGround = (hole: Hole, cellMetres?: number) => HoleGround
+
 /** Lays out the ground of a hole once, for any number of players and days. */
 export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
   const places = placesOf(hole, cellMetres)

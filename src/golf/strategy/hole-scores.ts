@@ -2,7 +2,7 @@ import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import { evaluateStroke } from './evaluate-stroke.ts'
-import { holeGround, holeModel } from './hole-model.ts'
+import { holeGround, holeModel, type LayGround } from './hole-model.ts'
 import { scoreChances, scoresOfStroke } from './score-distribution.ts'
 import { COMPARE_LINE_STEP_DEGREES, COMPARE_QUADRATURE, MOST_STROKES } from './settings.ts'
 import { solveHole } from './solve-hole.ts'
@@ -10,6 +10,7 @@ import { strokeTries } from './stroke-tries.ts'
 
 /** How coarsely a hole is laid out; as in a plan when absent. */
 export interface HoleScoresOptions {
+  readonly layGround?: LayGround
   readonly cellMetres?: number
   readonly quadrature?: { readonly good: number; readonly mishit: number }
 }
@@ -19,7 +20,7 @@ export interface HoleScoresOptions {
  * strokes, the last that of whatever is longer. They add up to 1. The hole must have a green.
  */
 export function holeScores(hole: Hole, player: Player, day: Day, options: HoleScoresOptions = {}): number[] {
-  const model = holeModel(holeGround(hole, options.cellMetres), player, day)
+  const model = holeModel((options.layGround ?? holeGround)(hole, options.cellMetres), player, day)
   const { problem, values } = solveHole(model, options.quadrature)
   const situation = { x: 0, y: 0, lie: 'tee' } as const
   const { value, candidates } = evaluateStroke(model, values, {

@@ -46,7 +46,7 @@ function chancesOnHole(
   after: readonly number[],
   options: HoleScoresOptions,
 ): number[] {
-  const model = holeModel(holeGround(hole, options.cellMetres), player, day)
+  const model = holeModel((options.layGround ?? holeGround)(hole, options.cellMetres), player, day)
   const { problem, values } = solveHole(model, options.quadrature)
   const chances = scoreChances(model, problem, values)
   const situation = { x: 0, y: 0, lie: 'tee' } as const

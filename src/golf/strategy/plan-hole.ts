@@ -8,7 +8,7 @@ import { evaluateStroke } from './evaluate-stroke.ts'
 import { findFlips } from './find-flips.ts'
 import { nearGreenFormat } from './format/near-green-format.ts'
 import { planFormat } from './format/plan-format.ts'
-import { type HoleGround, holeGround, holeModel } from './hole-model.ts'
+import { holeGround, holeModel, type LayGround } from './hole-model.ts'
 import { type NearbyStart, nearbyStart } from './nearby-start.ts'
 import type { SolvedHole } from './neighbour.ts'
 import type { Objective } from './objective.ts'
@@ -72,8 +72,6 @@ export interface WorkedPlan {
 export function planHole(question: PlanQuestion, layGround?: LayGround): Plan {
   return workPlan(question, layGround).plan
 }
-
-export type LayGround = (hole: Hole, cellMetres?: number) => HoleGround
 
 /**
  * The plan of one stroke and the hole after it. A ball near the green has a plan of its own kind. `layGround` may keep
@@ -157,8 +155,10 @@ export function workPlan(asked: PlanQuestion, layGround: LayGround = holeGround)
       milliseconds: 0,
     },
   })
-  const isUsual = format === null && question.quadrature === undefined
-  return { plan, start: isUsual ? nearbyStart(solved, solution.values, best, chances) : null }
+  if (question.quadrature !== undefined) return { plan, start: null }
+  // What is near is planned for the fewest strokes first, whatever this one is for.
+  const lines = format ? bestByClub(evaluation) : best
+  return { plan, start: nearbyStart(solved, solution.values, lines, chances) }
 }
 
 function quick(question: PlanQuestion): PlanQuestion {

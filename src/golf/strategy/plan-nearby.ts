@@ -6,12 +6,12 @@ import {
   triedStrokes,
   weighTried,
 } from './evaluate-stroke.ts'
-import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
+import { type HoleModel, holeGround, holeModel, type LayGround } from './hole-model.ts'
 import { holeProblem } from './hole-problem.ts'
 import { carriedOver } from './kept-nearby.ts'
 import type { NearGreenCorrections } from './near-green-corrections.ts'
 import { linesOf, type NearbyStart, shotName } from './nearby-start.ts'
-import type { LayGround, PlanQuestion, WorkedPlan } from './plan-hole.ts'
+import type { PlanQuestion, WorkedPlan } from './plan-hole.ts'
 import { isNearGreen } from './plan-near-green.ts'
 import { bestByClub } from './plan-options.ts'
 import { reportPlan } from './report-plan.ts'

@@ -3,6 +3,7 @@ import type { Course } from '#golf/course/course.ts'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { parseDay } from '#golf/course/parse-day.ts'
+import type { Player } from '#golf/player/player.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import { fetchDocument } from '../documents/fetch-document.ts'
@@ -24,6 +25,8 @@ export function CompareSection(props: {
   readonly desk: Desk
   readonly hole: Hole
   readonly plan: Plan
+  /** Who plays against, in a match. */
+  readonly opponent: Player | null
   readonly reader: Reader
 }): ReactElement {
   const { library, course, desk } = props
@@ -101,12 +104,18 @@ function Compared(props: {
   readonly desk: Desk
   readonly hole: Hole
   readonly plan: Plan
+  /** Who plays against, in a match. */
+  readonly opponent: Player | null
   readonly reader: Reader
   readonly other: Desk
 }): ReactElement {
   const { course, hole, plan, reader, other } = props
   const player = usePlayer(other.playerId)
-  const { hole: otherHole, situation, trouble } = useSituation(other, course, player.value, reader.units)
+  const {
+    hole: otherHole,
+    situation,
+    trouble,
+  } = useSituation(other, course, player.value, reader.units, props.opponent)
   const planning = usePlan(situation, null)
   const there = planning.plan?.hole.ref === otherHole?.ref ? planning.plan : null
   const shown = player.trouble ?? trouble ?? planning.trouble

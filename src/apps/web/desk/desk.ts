@@ -2,6 +2,7 @@ import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { HazardMove } from '#golf/course/move-hazards.ts'
 import type { Lie } from '#golf/player/player.ts'
 import type { Point } from '#numbers/geometry/point.ts'
+import { FEWEST_STROKES, type Format } from './format.ts'
 
 /** Everything a person has chosen on the hole desk: the whole of it is one step of undo. */
 export interface Desk {
@@ -21,6 +22,8 @@ export interface Desk {
   readonly moved: Readonly<Record<string, HazardMove>>
   /** How wide the player's shots are taken to spread: 1 = as they do. */
   readonly spread: number
+  /** What the hole is played for. */
+  readonly format: Format
   /** The club looked at; `null` = the plan's. */
   readonly club: string | null
   /** Where it is aimed, degrees clockwise from the y axis; `null` = its best line. */
@@ -55,6 +58,7 @@ export function openDesk(courseId: string, holeRef: string, playerId: string): D
     ball: null,
     moved: {},
     spread: 1,
+    format: FEWEST_STROKES,
     club: null,
     aimDegrees: null,
   }

@@ -1,25 +1,33 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { HazardMove } from '#golf/course/move-hazards.ts'
 import type { Lie } from '#golf/player/player.ts'
+import { MOST_STROKES } from '#golf/strategy/settings.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import type { Desk } from './desk.ts'
+import type { Format } from './format.ts'
 
 /** Every edit of the desk: a pure function from the old desk to the new one, so that undo is a list. */
 
 /** Another course: its first hole, from its usual tee. */
 export function chooseCourse(desk: Desk, courseId: string, firstHole: string): Desk {
-  return { ...ownLine(desk), courseId, holeRef: firstHole, teeName: null, pin: 'day', ball: null, moved: {} }
+  return { ...chooseHole(desk, firstHole), courseId, teeName: null }
 }
 
 /** Another hole; tees of one name are looked for again. */
 export function chooseHole(desk: Desk, holeRef: string): Desk {
-  return { ...ownLine(desk), holeRef, pin: 'day', ball: null, moved: {} }
+  return {
+    ...teeUp(desk),
+    holeRef,
+    pin: 'day',
+    moved: {},
+    format: { ...desk.format, through: null, played: 0 },
+  }
 }
 
 /** Other markers. */
 export function chooseTee(desk: Desk, teeName: string | null): Desk {
-  return { ...ownLine(desk), teeName, ball: null }
+  return { ...teeUp(desk), teeName }
 }
 
 /** Another player; the clubs are theirs, so the choice of club goes. */
@@ -138,8 +146,26 @@ export function setLie(desk: Desk, lie: Lie | null): Desk {
 
 /** The ball back on the markers. */
 export function teeUp(desk: Desk): Desk {
-  return { ...ownLine(desk), ball: null }
+  return { ...ownLine(desk), ball: null, format: { ...desk.format, played: 0 } }
 }
+
+/** What the hole is played for, in one or more of its parts; only the numbers that its kind has room for. */
+export function setFormat(desk: Desk, change: Partial<Format>): Desk {
+  const next = { ...desk.format, ...change }
+  const most = next.through === null ? MOST_STROKES - 1 : MOST_STROKES * MOST_HOLES
+  return {
+    ...ownLine(desk),
+    format: {
+      ...next,
+      atMost: clamp(next.atMost, 1, most),
+      opponentScore: clamp(next.opponentScore, 1, MOST_STROKES),
+      played: clamp(next.played, 0, MOST_STROKES),
+    },
+  }
+}
+
+/** Holes of a round. */
+const MOST_HOLES = 18
 
 /** Looks at a club with its best line; the plan's own club when it is chosen twice. */
 export function chooseClub(desk: Desk, club: string | null): Desk {

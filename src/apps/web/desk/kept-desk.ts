@@ -83,6 +83,7 @@ function isDesk(kept: unknown): kept is Desk {
     names.every((each) => each === null || typeof each === 'string') &&
     [...wind, ...air, kept.spread].every(Number.isFinite) &&
     isBall(kept.ball) &&
+    isFormat(kept.format) &&
     isRecord(kept.moved) &&
     Object.values(kept.moved).every(isMove) &&
     [kept.aimDegrees, day.pressureHectopascal].every((each) => each === null || Number.isFinite(each)) &&
@@ -95,6 +96,17 @@ function isDesk(kept: unknown): kept is Desk {
 function isBall(ball: unknown): boolean {
   if (ball === null) return true
   return isRecord(ball) && isPoint(ball.at) && (ball.lie === null || LIES.some((lie) => lie === ball.lie))
+}
+
+function isFormat(format: unknown): boolean {
+  if (!isRecord(format)) return false
+  const { kind, atMost, received, opponentId, opponentScore, up, through, played } = format
+  return (
+    ['strokes', 'points', 'at-most', 'match'].some((each) => each === kind) &&
+    [atMost, opponentScore, played].every(Number.isInteger) &&
+    [received, up].every((each) => each === null || Number.isInteger(each)) &&
+    [opponentId, through].every((each) => each === null || typeof each === 'string')
+  )
 }
 
 function isPoint(at: unknown): boolean {

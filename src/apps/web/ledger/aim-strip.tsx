@@ -1,13 +1,14 @@
 import type { ReactElement } from 'react'
-import type { PlanOption } from '#golf/strategy/plan.ts'
+import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimCost, isBeyondTried } from '../desk/aim-cost.ts'
 import type { Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import { cost, unitSign } from '../words.ts'
+import { priceWords, unitSign } from '../words.ts'
 
 /** The aim in words with its price, and its steps: everything the drag on the chart does, by button. */
 export function AimStrip(props: {
+  readonly plan: Plan
   readonly option: PlanOption
   /** Where it is aimed, in words. */
   readonly words: string
@@ -16,7 +17,7 @@ export function AimStrip(props: {
   readonly reader: Reader
   readonly onStep: (steps: number | null) => void
 }): ReactElement {
-  const { option, words, offsetMetres, isBest, reader, onStep } = props
+  const { plan, option, words, offsetMetres, isBest, reader, onStep } = props
   const sign = unitSign(reader)
   const price = aimCost(option, offsetMetres)
   const { aimStep, aimLargeStep } = DESK_SETTINGS
@@ -41,8 +42,8 @@ export function AimStrip(props: {
           {price === null
             ? ''
             : isBest
-              ? `its best line, costs ${cost(option.cost)}`
-              : `costs ${isBeyondTried(option, offsetMetres) ? 'more than ' : ''}${cost(price)}, its best line ${cost(option.cost)}`}
+              ? `its best line, costs ${priceWords(plan, option.cost)}`
+              : `costs ${isBeyondTried(option, offsetMetres) ? 'more than ' : ''}${priceWords(plan, price)}, its best line ${priceWords(plan, option.cost)}`}
         </strong>
       </p>
       {step(aimStep, '›')}

@@ -13,6 +13,8 @@ import { useGlide } from './use-glide.ts'
 /** The clubs in order of cost: choose one to see its pattern and its price. */
 export function ClubTable(props: {
   readonly options: readonly PlanOption[]
+  /** What the costs are in: `cost in strokes`. */
+  readonly heading: string
   readonly chosen: string
   readonly lineOf: LineOf
   readonly reader: Reader
@@ -38,7 +40,7 @@ export function ClubTable(props: {
             <th scope="col" className="aim-column">
               aim
             </th>
-            <th scope="col">cost in strokes</th>
+            <th scope="col">{props.heading}</th>
             <th scope="col" className="number">
               leaves, {unitSign(reader)}
             </th>

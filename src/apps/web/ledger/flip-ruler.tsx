@@ -40,7 +40,9 @@ export function FlipRuler(
   const isBehind = !isFull && scales.some(({ quantity, rest }) => rest !== restOf(desk, surveyed, quantity))
   return (
     <Section title="What flips it" className="flip-ruler">
-      {scales.length === 0 ? (
+      {plan.format !== null ? (
+        <p className="silent">What flips it is looked for where the fewest strokes are played for.</p>
+      ) : scales.length === 0 ? (
         <p className="silent">The ruler comes with the fuller answer.</p>
       ) : (
         <p className="ruler-club">

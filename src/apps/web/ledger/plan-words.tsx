@@ -7,10 +7,10 @@ import type { Reader } from '../desk/desk.ts'
 import { firstAnswerWords } from '../first-answer-words.ts'
 import type { Planning } from '../planning/use-planning.ts'
 import {
-  cost,
   length,
   nextShot,
   outcomeShares,
+  priceWords,
   scoreShares,
   shotLeft,
   strokes,
@@ -25,16 +25,13 @@ export function PlanSentence(props: {
   readonly planning: Planning
   /** The plan's club before; `null` when it is the same. */
   readonly before: string | null
+  /** Whether the hole is played for more than the fewest strokes. */
+  readonly hasFormat: boolean
 }): ReactElement {
   const { plan, isCurrent, isFull, trouble } = props.planning
+  const comes = props.hasFormat ? 'What the format changes follows' : 'The fuller one follows'
   const state =
-    trouble !== null
-      ? ''
-      : !isCurrent
-        ? 'Reckoning.'
-        : isFull
-          ? ''
-          : `${firstAnswerWords(plan)} The fuller one follows.`
+    trouble !== null ? '' : !isCurrent ? 'Reckoning.' : isFull ? '' : `${firstAnswerWords(plan)} ${comes}.`
   return (
     <section className={`sentence${isCurrent ? '' : ' waiting'}`} aria-label="The plan">
       <p aria-live="polite" className="plan-sentence">
@@ -76,8 +73,8 @@ export function OwnChoice(props: {
   return (
     <p className="own-choice">
       You like the {clubWords(option)}: its best line is{' '}
-      {sideWords(option, option.aim.heading_deg, lineOf(option), reader)}, it costs {cost(option.cost)} and
-      leaves about {length(option.leave_m.p50, reader)}.
+      {sideWords(option, option.aim.heading_deg, lineOf(option), reader)}, it costs{' '}
+      {priceWords(plan, option.cost)} and leaves about {length(option.leave_m.p50, reader)}.
     </p>
   )
 }

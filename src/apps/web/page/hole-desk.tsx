@@ -1,4 +1,4 @@
-import { type ReactElement, useEffect, useMemo } from 'react'
+import { lazy, type ReactElement, Suspense, useEffect, useMemo } from 'react'
 import { NOT_MOVED } from '#golf/course/move-hazards.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimWords, linesOf } from '../aim-words.ts'
@@ -26,7 +26,7 @@ import {
 } from '../ledger/plan-words.tsx'
 import { SideView } from '../ledger/side-view.tsx'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
-import { readerMetres } from '../words.ts'
+import { costHeading, readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
@@ -40,6 +40,11 @@ import { useRuler } from './use-ruler.ts'
 import { useSituation } from './use-situation.ts'
 import { useSteps } from './use-steps.ts'
 import { useTurn } from './use-turn.ts'
+
+/** Parts that the first screen does without come after it. */
+const FormatSection = lazy(() =>
+  import('../format/format-section.tsx').then((part) => ({ default: part.FormatSection })),
+)
 
 /** Where the ball lies until it is put elsewhere. */
 const TEE = [0, 0] as const
@@ -66,7 +71,14 @@ export function HoleDesk(props: {
   const { chooseDay, dayTrouble } = useDayChoice(desk, edit)
   const course = useCourse(desk.courseId)
   const player = usePlayer(desk.playerId)
-  const { surveyed, hole, situation, trouble } = useSituation(desk, course.value, player.value, reader.units)
+  const opponent = usePlayer(desk.format.kind === 'match' ? desk.format.opponentId : null)
+  const { surveyed, hole, situation, trouble } = useSituation(
+    desk,
+    course.value,
+    player.value,
+    reader.units,
+    opponent.value,
+  )
   const planning = usePlan(situation, desk.club)
   const plan = planning.plan?.hole.ref === hole?.ref ? planning.plan : null
   const option = plan?.options.find(({ club }) => club === desk.club) ?? plan?.options[0] ?? null
@@ -108,7 +120,8 @@ export function HoleDesk(props: {
 
   const { stepAim, stepPin, stepBall } = useSteps({ desk, hole, option, heading, line, reader, edit })
 
-  const shown = course.trouble ?? player.trouble ?? trouble ?? dayTrouble ?? planning.trouble
+  const shown =
+    course.trouble ?? player.trouble ?? opponent.trouble ?? trouble ?? dayTrouble ?? planning.trouble
   return (
     <>
       <DeskHead
@@ -157,8 +170,9 @@ export function HoleDesk(props: {
               onBallStep={stepBall}
             />
           )}
-          {option !== null && heading !== null && lineOf !== null && (
+          {plan !== null && option !== null && heading !== null && lineOf !== null && (
             <AimStrip
+              plan={plan}
               option={option}
               words={aimWords(option, heading, lineOf(option), reader)}
               offsetMetres={offset}
@@ -175,12 +189,17 @@ export function HoleDesk(props: {
           </p>
         </div>
         <div className="ledger">
-          <PlanSentence planning={{ ...planning, plan, trouble: shown }} before={before} />
+          <PlanSentence
+            planning={{ ...planning, plan, trouble: shown }}
+            before={before}
+            hasFormat={desk.format.kind !== 'strokes'}
+          />
           {plan !== null && option !== null && lineOf !== null && (
             <>
               <OwnChoice option={option} plan={plan} lineOf={lineOf} reader={reader} />
               <ClubTable
                 options={plan.options}
+                heading={costHeading(plan)}
                 chosen={option.club}
                 lineOf={lineOf}
                 reader={reader}
@@ -227,6 +246,18 @@ export function HoleDesk(props: {
               onPinStep={stepPin}
             />
           )}
+          {plan !== null && course.value !== null && (
+            <Suspense fallback={null}>
+              <FormatSection
+                desk={desk}
+                plan={plan}
+                isFull={planning.isFull}
+                course={course.value}
+                library={library}
+                onFormat={(change) => edit('format', (now) => edits.setFormat(now, change))}
+              />
+            </Suspense>
+          )}
           <HazardControls
             hazards={hazards.named}
             chosen={hazards.held?.id ?? null}
@@ -259,6 +290,7 @@ export function HoleDesk(props: {
                   desk={desk}
                   hole={hole}
                   plan={plan}
+                  opponent={opponent.value}
                   reader={reader}
                 />
               )}

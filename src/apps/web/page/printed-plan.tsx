@@ -13,6 +13,7 @@ import { firstAnswerWords } from '../first-answer-words.ts'
 import { flipSentence, isFound, silentFlips } from '../flip-words.ts'
 import { nextShotsOf, OutcomeList, ScoreList, valueWords } from '../ledger/plan-words.tsx'
 import {
+  costHeading,
   firmnessWord,
   length,
   nextShot,
@@ -70,7 +71,7 @@ export function PrintedPlan(props: {
       <div className="printed-body">
         <Picture drawing={chart} className="printed-chart" isDecoration />
         <div className="printed-side">
-          <h2>The clubs, cost in strokes</h2>
+          <h2>The clubs, {costHeading(plan)}</h2>
           <Picture drawing={bars} className="printed-bars" isDecoration />
           <p>
             {clubWords(option)}: aim {aimWords(option, option.aim.heading_deg, lineOf(option), reader)}, it

@@ -1,13 +1,16 @@
 import { useMemo, useRef } from 'react'
 import type { Course } from '#golf/course/course.ts'
+import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { moveHazards } from '#golf/course/move-hazards.ts'
 import type { Player } from '#golf/player/player.ts'
 import { withSpread } from '#golf/player/with-spread.ts'
+import { holesAfter } from '#golf/strategy/holes-after.ts'
 import type { Desk } from '../desk/desk.ts'
+import { askedOf, type Format, lastHoleOf } from '../desk/format.ts'
 import { troubleOf } from '../documents/use-library.ts'
-import type { Trouble } from '../planning/questions.ts'
+import type { AskedFormat, Trouble } from '../planning/questions.ts'
 import type { Situation } from '../planning/use-planning.ts'
 
 /** The chosen hole as surveyed and cut, the same with its hazards as moved, and with the player what is planned. A pin that leaves the green stays where it last was. */
@@ -16,13 +19,14 @@ export function useSituation(
   course: Course | null,
   player: Player | null,
   units: 'yards' | 'metres',
+  opponent: Player | null,
 ): {
   readonly surveyed: Hole | null
   readonly hole: Hole | null
   readonly situation: Situation | null
   readonly trouble: Trouble | null
 } {
-  const { holeRef, teeName, day, pin, ball, moved, spread } = desk
+  const { holeRef, teeName, day, pin, ball, moved, spread, format } = desk
   const kept = useRef<Hole | null>(null)
   const { surveyed, trouble } = useMemo((): { surveyed: Hole | null; trouble: Trouble | null } => {
     if (course === null || !course.holes.some(({ ref }) => ref === holeRef))
@@ -41,12 +45,35 @@ export function useSituation(
     () => player && (spread === 1 ? player : withSpread(player, spread)),
     [player, spread],
   )
+  const played = useMemo(
+    () => playedFor(format, opponent, course, surveyed, day),
+    [format, opponent, course, surveyed, day],
+  )
   const situation = useMemo(
     () =>
       hole === null || playing === null || course === null
         ? null
-        : { courseName: course.name, hole, player: playing, day, ball, units },
-    [hole, playing, course, day, ball, units],
+        : { courseName: course.name, hole, player: playing, day, ball, units, format: played.format },
+    [hole, playing, course, day, ball, units, played.format],
   )
-  return { surveyed, hole, situation, trouble }
+  return { surveyed, hole, situation, trouble: trouble ?? played.trouble }
+}
+
+/** What the hole is played for, with the later holes that count too as they are cut. */
+function playedFor(
+  format: Format,
+  opponent: Player | null,
+  course: Course | null,
+  hole: Hole | null,
+  day: Day,
+): { readonly format: AskedFormat | null; readonly trouble: Trouble | null } {
+  const asked = askedOf(format, opponent)
+  if (asked === null || course === null || hole === null) return { format: null, trouble: null }
+  const through = lastHoleOf(format)
+  try {
+    const later = through === null ? [] : (holesAfter(course, hole, day, through) ?? [])
+    return { format: { asked, teeSets: course.teeSets, later }, trouble: null }
+  } catch (error) {
+    return { format: null, trouble: troubleOf(error) }
+  }
 }

@@ -1,15 +1,17 @@
 import { Failure } from '#faults/failure.ts'
 import type { Lie } from '#golf/player/player.ts'
+import { objectiveOf } from '#golf/strategy/asked-objective.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
-import type { HoleGround } from '#golf/strategy/hole-model.ts'
+import type { HoleGround, LayGround } from '#golf/strategy/hole-model.ts'
 import { keptGround } from '#golf/strategy/kept-ground.ts'
-import { type LayGround, workPlan } from '#golf/strategy/plan-hole.ts'
+import type { Objective } from '#golf/strategy/objective.ts'
+import { workPlan } from '#golf/strategy/plan-hole.ts'
 import { planNearby } from '#golf/strategy/plan-nearby.ts'
 import { situationOf } from '#golf/strategy/situation.ts'
 import { watchedGround } from '#golf/strategy/watched-ground.ts'
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
 import type { Ball } from '../desk/desk.ts'
-import type { Answered, Question } from './questions.ts'
+import type { Answered, PlanQuestion, Question } from './questions.ts'
 
 declare const self: DedicatedWorkerGlobalScope
 
@@ -45,10 +47,27 @@ function answer(question: Question, lookUp: () => void): Answered {
     ...(club === null ? {} : { club }),
   }
   const watched: LayGround = (...of) => watchedGround(layGround(...of), lookUp)
-  if (!isFirst) return workPlan(asked, watched)
+  if (!isFirst) return workPlan({ ...asked, ...objectiveFor(question, watched) }, watched)
   const nearby = near && planNearby(asked, near, watched)
   if (nearby) return nearby
   return workPlan({ ...asked, isQuick: true }, watched)
+}
+
+/** An opponent and later holes take long to work out, and most questions are of the same ones as before. */
+let keptObjective: { readonly key: string; readonly objective: Objective } | null = null
+
+function objectiveFor(
+  { format, hole, player, day }: PlanQuestion,
+  layGround: LayGround,
+): { readonly objective?: Objective } {
+  if (format === null) return {}
+  const { asked, ...card } = format
+  const key = JSON.stringify([format, hole, player, day])
+  if (keptObjective?.key !== key) {
+    const objective = objectiveOf(asked, { ...card, hole, player, day, options: { layGround } })
+    keptObjective = { key, objective }
+  }
+  return { objective: keptObjective.objective }
 }
 
 /** Where a question is asked from. */

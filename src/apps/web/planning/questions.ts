@@ -1,6 +1,7 @@
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
+import type { AskedObjective, ObjectiveSetting } from '#golf/strategy/asked-objective.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
 import type { Ball } from '../desk/desk.ts'
@@ -19,10 +20,17 @@ export interface PlanQuestion {
   readonly ball: Ball | null
   /** Planned on with, whatever it costs; `null` = the best. */
   readonly club: string | null
+  /** What the hole is played for; `null` = the fewest strokes. First answers are for these whatever is asked. */
+  readonly format: AskedFormat | null
   /** Units of the sentence. */
   readonly units: 'yards' | 'metres'
   readonly isFirst: boolean
   readonly near: NearbyStart | null
+}
+
+/** A format as it is asked for, with what the card and the course say of it. */
+export interface AskedFormat extends Pick<ObjectiveSetting, 'teeSets' | 'later'> {
+  readonly asked: AskedObjective
 }
 
 /** Where one club's shots finish along a heading. */

@@ -9,7 +9,7 @@ import type { Lane } from '#outside/workers/lane.ts'
 import { type WorkerPort, workerLane } from '#outside/workers/worker-lane.ts'
 import type { Ball } from '../desk/desk.ts'
 import { type LatestAnswer, latestAnswer } from './latest-answer.ts'
-import type { Answered, Finishes, PlanQuestion, Question, Trouble } from './questions.ts'
+import type { Answered, AskedFormat, Finishes, PlanQuestion, Question, Trouble } from './questions.ts'
 
 /** What is planned: the hole as cut, the player, the conditions. `null` while something is missing. */
 export interface Situation {
@@ -19,6 +19,8 @@ export interface Situation {
   readonly day: Day
   /** `null` = on the markers. */
   readonly ball: Ball | null
+  /** What the hole is played for; `null` = the fewest strokes. */
+  readonly format: AskedFormat | null
   /** Units of the sentence. */
   readonly units: 'yards' | 'metres'
 }
