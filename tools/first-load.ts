@@ -20,12 +20,15 @@ export async function firstLoad(page: Page): Promise<FirstLoad> {
   )) as [string, number][]
   const isDocument = (path: string): boolean => path.startsWith('/api/')
   const isWorker = (path: string): boolean => /-worker/.test(path)
+  const seen = new Set<string>()
+  // A built file that is asked for again comes out of the browser's own cache, though its size is told again.
+  const sent = loaded.filter(([path]) => isDocument(path) || (!seen.has(path) && seen.add(path)))
   const size = (of: (path: string) => boolean): number =>
-    loaded.reduce((sum, [path, bytes]) => sum + (of(path) ? bytes : 0), 0) / 1000
+    sent.reduce((sum, [path, bytes]) => sum + (of(path) ? bytes : 0), 0) / 1000
   return {
     page: size((path) => !isDocument(path) && !isWorker(path)),
     workers: size((path) => isWorker(path)),
     documents: size(isDocument),
-    files: loaded.map(([path]) => path).filter((path) => !isDocument(path)),
+    files: sent.map(([path]) => path).filter((path) => !isDocument(path)),
   }
 }

@@ -58,6 +58,28 @@ describe('the hole desk', () => {
     expect(loaded.page).toBeLessThan(250)
   })
 
+  it('can be aimed before there is a plan: where the shots finish answers', async () => {
+    const early = await browser.context.newPage()
+    await early.addInitScript(`globalThis.Worker = class extends Worker {
+      postMessage(asked) { if (asked.task.kind !== 'plan') super.postMessage(asked) }
+    }`)
+    await early.goto(desk.address)
+    await early.locator('.outcomes li').first().waitFor()
+    const aiming = early.getByRole('slider', { name: 'Aim' })
+    const shares = () => early.locator('.outcomes').first().textContent()
+    const [words, before] = [await aiming.getAttribute('aria-valuetext'), await shares()]
+    expect(words).toMatch(/^driver, .* at \d+ yd$/)
+    await aiming.press('PageUp')
+    await aiming.press('PageUp')
+    await aiming.press('PageUp')
+    await aiming.press('PageUp')
+    await expect.poll(shares, { timeout: PATIENCE }).not.toBe(before)
+    expect(await aiming.getAttribute('aria-valuetext')).not.toBe(words)
+    expect(await text(early.locator('.sentence .state'))).toBe('Reckoning.')
+    expect(await early.locator('.clubs').count()).toBe(0)
+    await early.close()
+  })
+
   it('moves the aim and its price while it is dragged, and takes it back with undo', async () => {
     const before = await aim()
     const price = await text(page.locator('.aim-words strong'))

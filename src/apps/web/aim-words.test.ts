@@ -8,7 +8,7 @@ const metres: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day' }
 // The pin stands 3 to the left of straight ahead: a 3-4-5 triangle fifty times over gives whole figures.
 const hole = { pin: [-30, 40], line: [[0, 0] as const, [-30, 40] as const] } as unknown as Hole
 const toPin = (-Math.atan2(30, 40) * 180) / Math.PI
-const lines = linesOf({ situation: { x_m: 0, y_m: 0, lie: 'tee', objective: 'strokes' } }, hole)
+const lines = linesOf({ x_m: 0, y_m: 0, lie: 'tee' }, hole)
 const club = (total: number): PlanOption =>
   ({ total_m: total, aim: { heading_deg: toPin, at_m: 2 * total } }) as unknown as PlanOption
 

@@ -7,17 +7,19 @@ import { finishOffset } from './desk/finish-offset.ts'
 import { length, sideways } from './words.ts'
 
 /** What each club of a plan is aimed by, the same as in the plan's sentence. */
-export type LineOf = (option: PlanOption) => SentenceLine
+export type LineOf = (option: Pick<PlanOption, 'total_m'>) => SentenceLine
 
-/** What the clubs of a plan are aimed by on its hole. */
-export function linesOf(plan: Pick<Plan, 'situation'>, hole: Hole): LineOf {
-  const { x_m: x, y_m: y, lie } = plan.situation
+/** Where the ball lies, as a plan says it. */
+type Place = Pick<Plan['situation'], 'x_m' | 'y_m' | 'lie'>
+
+/** What clubs are aimed by from a place of a hole. */
+export function linesOf({ x_m: x, y_m: y, lie }: Place, hole: Hole): LineOf {
   return sentenceLine(hole, { x, y, lie })
 }
 
 /** How far sideways a club finishes, against what it is aimed by: `12 yd right`, `4 yd left of the pin`. */
 export function sideWords(
-  option: PlanOption,
+  option: Pick<PlanOption, 'aim' | 'total_m'>,
   headingDegrees: number,
   line: SentenceLine,
   reader: Reader,
@@ -30,7 +32,7 @@ export function sideWords(
 
 /** The same with how far on: `12 yd right at 220 yd`, `4 yd left of the pin, 146 yd on`. */
 export function aimWords(
-  option: PlanOption,
+  option: Pick<PlanOption, 'aim' | 'total_m'>,
   headingDegrees: number,
   line: SentenceLine,
   reader: Reader,

@@ -8,7 +8,10 @@ import type { SentenceLine } from './plan-sentence.ts'
 const NEAR_PIN_METRES = 30
 
 /** What a person can see to aim by: the pin when it is in reach or the ball is on its way, else the line from the tee. */
-export function sentenceLine(hole: Hole, situation: Situation): (option: PlanOption) => SentenceLine {
+export function sentenceLine(
+  hole: Hole,
+  situation: Situation,
+): (option: Pick<PlanOption, 'total_m'>) => SentenceLine {
   const dx = hole.pin[0] - situation.x
   const dy = hole.pin[1] - situation.y
   const pin: SentenceLine = { words: 'pin', headingDegrees: radiansToDegrees(Math.atan2(dx, dy)) }

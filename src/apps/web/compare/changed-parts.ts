@@ -34,7 +34,9 @@ function partsOf({ plan, hole }: Planned, reader: Reader): Readonly<Record<strin
     length: length(hole.lengthMetres, reader),
     club: first === undefined ? 'none' : unbroken(clubWords(first)),
     line:
-      first === undefined ? '' : sideWords(first, first.aim.heading_deg, linesOf(plan, hole)(first), reader),
+      first === undefined
+        ? ''
+        : sideWords(first, first.aim.heading_deg, linesOf(plan.situation, hole)(first), reader),
     leaves: first === undefined ? '' : length(first.leave_m.p50, reader),
     'next shot': next === undefined ? 'the green' : unbroken(nextShot(next)),
     strokes: strokes(plan.value.strokes),

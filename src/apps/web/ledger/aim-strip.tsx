@@ -3,13 +3,16 @@ import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { aimCost, isBeyondTried } from '../desk/aim-cost.ts'
 import type { Reader } from '../desk/desk.ts'
+import type { AimedClub } from '../desk/first-aim.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { priceWords, unitSign } from '../words.ts'
 
 /** The aim in words with its price, and its steps: everything the drag on the chart does, by button. */
 export function AimStrip(props: {
-  readonly plan: Plan
-  readonly option: PlanOption
+  readonly aimed: AimedClub
+  /** The plan with the price of the club; `null` until there is one. */
+  readonly plan: Plan | null
+  readonly option: PlanOption | null
   /** Where it is aimed, in words. */
   readonly words: string
   readonly offsetMetres: number
@@ -17,9 +20,9 @@ export function AimStrip(props: {
   readonly reader: Reader
   readonly onStep: (steps: number | null) => void
 }): ReactElement {
-  const { plan, option, words, offsetMetres, isBest, reader, onStep } = props
+  const { aimed, plan, option, words, offsetMetres, isBest, reader, onStep } = props
   const sign = unitSign(reader)
-  const price = aimCost(option, offsetMetres)
+  const price = option && aimCost(option, offsetMetres)
   const { aimStep, aimLargeStep } = DESK_SETTINGS
   const step = (steps: number, mark: string): ReactElement => (
     <button
@@ -36,10 +39,10 @@ export function AimStrip(props: {
       {step(-aimStep, '‹')}
       <p className="aim-words" aria-live="polite">
         <span>
-          {clubWords(option)}, {words}
+          {clubWords(aimed)}, {words}
         </span>
         <strong>
-          {price === null
+          {plan === null || option === null || price === null
             ? ''
             : isBest
               ? `its best line, costs ${priceWords(plan, option.cost)}`

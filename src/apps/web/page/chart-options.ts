@@ -6,6 +6,7 @@ import type { Player } from '#golf/player/player.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import type { Reader } from '../desk/desk.ts'
+import type { AimedClub } from '../desk/first-aim.ts'
 import type { Finishes } from '../planning/questions.ts'
 import { windSpeed } from '../words.ts'
 
@@ -46,7 +47,7 @@ export function movedMarks(
 
 /** The player's own marks: the chosen club's pattern and aim, arcs at the carries of the plan's first clubs. */
 export function chartMarks(
-  option: PlanOption | null,
+  option: (AimedClub & Pick<PlanOption, 'short'>) | null,
   headingDegrees: number | null,
   finishes: Finishes | null,
   plan: Plan | null,

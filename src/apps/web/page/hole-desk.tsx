@@ -7,6 +7,7 @@ import { CompareSection } from '../compare/compare-section.tsx'
 import { openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
 import { finishOffset } from '../desk/finish-offset.ts'
+import { firstAim } from '../desk/first-aim.ts'
 import { keptDesk, keptSteps } from '../desk/kept-desk.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
@@ -82,8 +83,14 @@ export function HoleDesk(props: {
   const planning = usePlan(situation, desk.club)
   const plan = planning.plan?.hole.ref === hole?.ref ? planning.plan : null
   const option = plan?.options.find(({ club }) => club === desk.club) ?? plan?.options[0] ?? null
-  const heading = desk.aimDegrees ?? option?.aim.heading_deg ?? null
-  const finishes = useFinishes(situation, option?.shape === 'stock' ? option.club : null, heading)
+  const begun = useMemo(
+    () =>
+      situation === null || desk.ball !== null ? null : firstAim(situation.hole, situation.player, desk.club),
+    [situation, desk.ball, desk.club],
+  )
+  const aimed = option ?? begun
+  const heading = desk.aimDegrees ?? aimed?.aim.heading_deg ?? null
+  const finishes = useFinishes(situation, aimed?.shape === 'stock' ? aimed.club : null, heading)
 
   // A course is opened at its first hole, known only once it is here; a hole chosen meanwhile stays.
   useEffect(() => {
@@ -105,20 +112,27 @@ export function HoleDesk(props: {
   const marks = useMemo(
     () => ({
       ...movedMarks(surveyed, hole, desk.moved, hazards.held?.id ?? null),
-      ...chartMarks(option, heading, finishes, plan, player.value),
+      ...chartMarks(aimed, heading, finishes, plan, player.value),
     }),
-    [surveyed, hole, desk.moved, hazards.held?.id, option, heading, finishes, plan, player.value],
+    [surveyed, hole, desk.moved, hazards.held?.id, aimed, heading, finishes, plan, player.value],
   )
   const credit = course.value?.credit ?? null
   const printed = useMemo(
     () => ({ ...survey, ...marks, ...(credit === null ? {} : { credit }) }),
     [survey, marks, credit],
   )
-  const lineOf = useMemo(() => (plan === null || hole === null ? null : linesOf(plan, hole)), [plan, hole])
-  const offset = option === null || heading === null ? 0 : finishOffset(option, heading)
-  const line = option === null || lineOf === null ? 0 : lineOf(option).headingDegrees
+  const lineOf = useMemo(
+    () => (hole === null ? null : linesOf(plan?.situation ?? { x_m: 0, y_m: 0, lie: 'tee' }, hole)),
+    [plan, hole],
+  )
+  const offset = aimed === null || heading === null ? 0 : finishOffset(aimed, heading)
+  const line = aimed === null || lineOf === null ? 0 : lineOf(aimed).headingDegrees
+  const aim =
+    aimed === null || heading === null || lineOf === null
+      ? ''
+      : aimWords(aimed, heading, lineOf(aimed), reader)
 
-  const { stepAim, stepPin, stepBall } = useSteps({ desk, hole, option, heading, line, reader, edit })
+  const { stepAim, stepPin, stepBall } = useSteps({ desk, hole, option: aimed, heading, line, reader, edit })
 
   const shown =
     course.trouble ?? player.trouble ?? opponent.trouble ?? trouble ?? dayTrouble ?? planning.trouble
@@ -154,13 +168,9 @@ export function HoleDesk(props: {
               onMoveHazard={hazards.move}
               survey={survey}
               marks={marks}
-              aimWords={
-                option === null || heading === null || lineOf === null
-                  ? ''
-                  : `${clubWords(option)}, ${aimWords(option, heading, lineOf(option), reader)}`
-              }
+              aimWords={aimed === null ? '' : `${clubWords(aimed)}, ${aim}`}
               onAim={(degrees, drag) =>
-                option !== null && edit('aim', (now) => edits.aimAt(now, option.club, degrees), drag)
+                aimed !== null && edit('aim', (now) => edits.aimAt(now, aimed.club, degrees), drag)
               }
               onAimStep={stepAim}
               onPin={(pin, drag) => edit('pin', (now) => edits.movePin(now, pin), drag)}
@@ -170,11 +180,12 @@ export function HoleDesk(props: {
               onBallStep={stepBall}
             />
           )}
-          {plan !== null && option !== null && heading !== null && lineOf !== null && (
+          {aimed !== null && (
             <AimStrip
+              aimed={aimed}
               plan={plan}
               option={option}
-              words={aimWords(option, heading, lineOf(option), reader)}
+              words={aim}
               offsetMetres={offset}
               isBest={desk.aimDegrees === null}
               reader={reader}
@@ -194,6 +205,9 @@ export function HoleDesk(props: {
             before={before}
             hasFormat={desk.format.kind !== 'strokes'}
           />
+          {plan === null && aimed !== null && finishes !== null && (
+            <OutcomeList club={clubWords(aimed)} outcomes={finishShares(finishes)} />
+          )}
           {plan !== null && option !== null && lineOf !== null && (
             <>
               <OwnChoice option={option} plan={plan} lineOf={lineOf} reader={reader} />

@@ -1,9 +1,9 @@
 import { useCallback } from 'react'
 import type { Hole } from '#golf/course/hole.ts'
-import type { PlanOption } from '#golf/strategy/plan.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
 import { finishOffset } from '../desk/finish-offset.ts'
+import type { AimedClub } from '../desk/first-aim.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { readerMetres } from '../words.ts'
 import type { Edit } from './use-desk.ts'
@@ -12,7 +12,7 @@ import type { Edit } from './use-desk.ts'
 export function useSteps(of: {
   readonly desk: Desk
   readonly hole: Hole | null
-  readonly option: PlanOption | null
+  readonly option: AimedClub | null
   readonly heading: number | null
   /** What the club is aimed by, degrees clockwise from the y axis. */
   readonly line: number
