@@ -8,6 +8,7 @@ import { completePlayer } from '#golf/player/complete-player.ts'
 import { type LearnedPlayer, learnPlayer } from '#golf/player/learn-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import type { Player } from '#golf/player/player.ts'
+import { questionsOfShots } from '#golf/player/questions-of-shots.ts'
 import { holeGround, holeModel } from '#golf/strategy/hole-model.ts'
 import { holeProblem } from '#golf/strategy/hole-problem.ts'
 import { placeAt } from '#golf/strategy/places.ts'
@@ -102,6 +103,13 @@ describe('a season with slips of the pen', () => {
     const { faults } = learned(mixed).reading
     expect(faults.map(({ code }) => code)).toEqual(['MAR-SHOTS-016'])
     for (const day of inMetres) expect(faults[0]?.message).toContain(day)
+  })
+
+  it('is asked about when a right-hander’s file is learned for a left-hander of whom no side was known', () => {
+    const bag = bagOfShots({ ...file, hand: 'left' }, clean.reading.shots)
+    const before = completePlayer(bag.file)
+    const asked = questionsOfShots({ before, bag, learned: learnPlayer(before, bag.shots) })
+    expect(asked).toEqual([expect.stringContaining('Were they hit left-handed')])
   })
 
   it('is told to have changed its side when the file of another hand is read', () => {

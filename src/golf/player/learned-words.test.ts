@@ -119,6 +119,19 @@ describe('usedLines', () => {
     expect(asked(FILE, 1)).toEqual([])
   })
 
+  it('asks whose first shots of a left-hander are where they show a side, and not where they show none', () => {
+    const left: PlayerFile = { ...FILE, hand: 'left' }
+    const leaning = shots(130).map((shot, index) => ({
+      ...shot,
+      offlineMetres: index % 4 === 0 ? -3 : 4 + (index % 9),
+    }))
+    expect(usedLines(learnFromShots(left, leaning))).toEqual([
+      expect.stringMatching(/is the right with the 7-iron\. Were they hit left-handed/),
+    ])
+    expect(usedLines(learnFromShots(left, shots(130)))).toEqual([])
+    expect(usedLines(learnFromShots(FILE, leaning))).toEqual([])
+  })
+
   it('names clubs that the shots put into a guessed bag', () => {
     const { bag: _, ...filled } = FILE
     expect(usedLines(learnFromShots({ ...filled, clubs: [] }, shots(130)))).toEqual([

@@ -5,7 +5,9 @@ import type { Club, Player } from './player.ts'
 
 /** What only a person can say of a table of shots: whether its unit is right, and whether it is of this player's hand. */
 export function questionsOfShots(known: LearnedFromShots): readonly string[] {
-  return [unitQuestion(known), handQuestion(known)].flatMap((question) => question ?? [])
+  return [unitQuestion(known), handQuestion(known), firstOfLeftHander(known)].flatMap(
+    (question) => question ?? [],
+  )
 }
 
 /** The unit may be the other one when every club whose carry was known comes out longer, or shorter, by about what a metre is more than a yard. */
@@ -53,6 +55,23 @@ function handQuestion({ before, bag, learned }: LearnedFromShots): string | null
   const [side, other] = leftward > 0 ? ['left', 'right'] : ['right', 'left']
   return `These shots spread wider to the ${other}, where the ${side} was known or said to be the wider side. Are they ${before.name}'s, hit ${before.hand}-handed, with left and right the right way round?`
 }
+
+/**
+ * Of a left-hander nothing was known of a side and the shots show one: since most golfers play right-handed, a table from
+ * elsewhere may be another's, or have left and right as a right-hander's faces them. Where no side shows, a mirror changes no plan.
+ */
+function firstOfLeftHander({ before, learned }: LearnedFromShots): string | null {
+  if (before.hand !== 'left' || before.clubs.some((club) => isSideTold(before, club))) return null
+  const wider = learned.clubs.filter(({ shots, numbers: { side } }) => shots > 0 && !holdsEven(side.ninety))
+  const [first] = wider
+  if (first === undefined) return null
+  const side = first.numbers.side.after > EVEN ? 'left' : 'right'
+  return `Nothing was known of the side ${before.name} misses to; by these shots it is the ${side} with the ${first.name}. Were they hit left-handed, with left and right as seen towards the target?`
+}
+
+/** Share of good strikes to the left of the line where no side is the wider. */
+const EVEN = 0.5
+const holdsEven = ([low, high]: readonly [number, number]): boolean => low <= EVEN && EVEN <= high
 
 /** Beyond so many spreads a direction speaks no louder. */
 const MOST_SPREADS = 3
