@@ -78,11 +78,14 @@ describe('a player known by level only', () => {
   // Of women's drives alone no spread by level is published. Between two sources: the Course Rating System Manual, 4.4 (67 %
   // of a scratch woman's shots of 210 yd, and of a bogey woman's of 150, read as for the whole area: 3.48 and 3.44°), and
   // Broadie 2008, whose golfers are mostly men. VERIFIED in test/fixtures/reference.
-  it.each(known)('$name, a woman, spreads her drives between what two sources have', ({ name, handicapIndex }) => {
-    const ours = directionSdOfAllShots(driverOf(playerOfLevel(name, { sex: 'female' })))
-    expect(ours, `${ours.toFixed(1)}°`).toBeGreaterThan(at(manual, handicapIndex))
-    expect(ours, `${ours.toFixed(1)}°`).toBeLessThan(at(line('drive direction SD'), handicapIndex) + 0.5)
-  })
+  it.each(known)(
+    '$name, a woman, spreads her drives between what two sources have',
+    ({ name, handicapIndex }) => {
+      const ours = directionSdOfAllShots(driverOf(playerOfLevel(name, { sex: 'female' })))
+      expect(ours, `${ours.toFixed(1)}°`).toBeGreaterThan(at(manual, handicapIndex))
+      expect(ours, `${ours.toFixed(1)}°`).toBeLessThan(at(line('drive direction SD'), handicapIndex) + 0.5)
+    },
+  )
   const manual: Line = [
     [0, readingOf('scratch women', 210)],
     [24, readingOf('bogey women', 150)],
