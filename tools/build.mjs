@@ -32,7 +32,8 @@ export async function buildWhenChanged() {
   process.chdir(ROOT)
   mkdirSync('dist', { recursive: true })
   await whenChanged('dist/marram.js', ['src', 'package.json'], () => buildCommandLine('dist'))
-  await whenChanged('dist/web/index.html', ['src', 'package.json', 'vite.config.ts', 'public'], buildScreen)
+  const screen = ['src', 'package.json', 'vite.config.ts', 'tools/offline-pages.ts', 'tools/packed-pages.ts']
+  await whenChanged('dist/web/index.html', screen, buildScreen)
 }
 
 /** The sample plan as text, worked out unless it is there already and still true. */
