@@ -25,7 +25,6 @@ import {
   ScoreList,
   ThenList,
 } from '../ledger/plan-words.tsx'
-import { SideView } from '../ledger/side-view.tsx'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
 import { costHeading, readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
@@ -46,6 +45,9 @@ import { useTurn } from './use-turn.ts'
 const FormatSection = lazy(() =>
   import('../format/format-section.tsx').then((part) => ({ default: part.FormatSection })),
 )
+
+/** Comes with the first ball near a green. */
+const SideView = lazy(() => import('../ledger/side-view.tsx').then((part) => ({ default: part.SideView })))
 
 /** Where the ball lies until it is put elsewhere. */
 const TEE = [0, 0] as const
@@ -226,7 +228,11 @@ export function HoleDesk(props: {
                 }
               />
               <ScoreList option={option} />
-              {hole !== null && <SideView hole={hole} plan={plan} option={option} reader={reader} />}
+              {hole !== null && option.short !== undefined && (
+                <Suspense>
+                  <SideView hole={hole} plan={plan} option={option} reader={reader} />
+                </Suspense>
+              )}
             </>
           )}
           {hole !== null && (
