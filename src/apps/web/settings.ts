@@ -26,6 +26,8 @@ export const DESK_SETTINGS = {
   enlargeStep: 1.6,
   /** So long after the last turn of a wheel the chart is engraved anew, ms. */
   wheelRestMilliseconds: 160,
+  /** What is only for paper is drawn anew so long after the last change of the hole or its marks, ms. */
+  settleMilliseconds: 400,
   /** A press that moves less than this is a tap, CSS pixels. */
   tapPixels: 6,
   /** The aim may be dragged this far to each side of the first leg, degrees. */

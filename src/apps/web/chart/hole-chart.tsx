@@ -1,6 +1,7 @@
 import { type ReactElement, useMemo, useRef, useState } from 'react'
 import { hazardBox } from '#golf/course/hazard-box.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { measureHole } from '#golf/course/measure-hole.ts'
 import { type HazardMove, NOT_MOVED } from '#golf/course/move-hazards.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import { type ScoreField, scoreField } from '#golf/strategy/score-field.ts'
@@ -188,7 +189,7 @@ function surveyLayers(
   { hole, options }: { readonly hole: Hole; readonly options: HoleDrawingOptions },
 ): { ground: Drawing; furniture: Drawing } {
   const hasTitle = sheet.width >= DESK_SETTINGS.titleWidth && !sheet.isEnlarged
-  const survey = drawSurvey(hole, sheet, { ...options, hasTitle })
+  const survey = drawSurvey(hole, sheet, { ...options, measures: measureHole(hole), hasTitle })
   const title = `Hole ${hole.ref}${hole.name === null ? '' : `, ${hole.name}`}`
   return {
     ground: layer(sheet, title, describeHole(hole, options), survey.ground),

@@ -1,7 +1,6 @@
 import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
-import { measureHole } from '#golf/course/measure-hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
@@ -13,7 +12,7 @@ import { windSpeed } from '../words.ts'
 /** Arcs drawn at most: the first clubs of the plan. */
 const ARCS = 4
 
-/** What the chart shows of the survey and the day. */
+/** What the chart shows of the survey and the day; what is measured on it is measured when it is engraved. */
 export function chartSurvey(
   hole: Hole | null,
   course: Course | null,
@@ -25,7 +24,6 @@ export function chartSurvey(
   return {
     units: reader.units,
     courseName: course.name,
-    measures: measureHole(hole),
     wind: { ...day.wind, label },
   }
 }

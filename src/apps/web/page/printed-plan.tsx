@@ -1,6 +1,7 @@
 import { type ReactElement, useMemo } from 'react'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { measureHole } from '#golf/course/measure-hole.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
@@ -24,6 +25,7 @@ import {
   windOnHole,
   windSpeed,
 } from '../words.ts'
+import { useSettled } from './use-settled.ts'
 
 /** The hole as one printed page: hidden on the screen, and all there is on paper. */
 export function PrintedPlan(props: {
@@ -38,7 +40,14 @@ export function PrintedPlan(props: {
   readonly drawing: HoleDrawingOptions
 }): ReactElement {
   const { plan, isFull, hole, option, lineOf, day, reader, drawing } = props
-  const chart = useMemo(() => drawHole(hole, { ...drawing, width: 440, height: 750 }), [hole, drawing])
+  // The whole hole is engraved for it: as much work as all the rest of a step of a drag many times over.
+  const shown = useSettled(useMemo(() => ({ hole, drawing }), [hole, drawing]))
+  const chart = useMemo(
+    () =>
+      shown &&
+      drawHole(shown.hole, { ...shown.drawing, measures: measureHole(shown.hole), width: 440, height: 750 }),
+    [shown],
+  )
   const bars = useMemo(
     () => drawCostBars(plan.options.slice(0, 5), { width: 250, chosen: option.club }),
     [plan, option],
@@ -69,7 +78,7 @@ export function PrintedPlan(props: {
         {isFull ? '' : ` ${firstAnswerWords(plan)} Print again when the fuller one is there.`}
       </p>
       <div className="printed-body">
-        <Picture drawing={chart} className="printed-chart" isDecoration />
+        {chart !== null && <Picture drawing={chart} className="printed-chart" isDecoration />}
         <div className="printed-side">
           <h2>The clubs, {costHeading(plan)}</h2>
           <Picture drawing={bars} className="printed-bars" isDecoration />

@@ -116,7 +116,6 @@ function sampleFinishes(pattern: Pattern, sheet: Sheet): Shape[] {
 
 /** The same shuffle every time: neighbouring finishes of a rule would otherwise give stripes. */
 function shuffledOrder(length: number): number[] {
-  return Array.from({ length }, (_, index) => index).sort(
-    (a, b) => hashNoise(a, 0, 61) - hashNoise(b, 0, 61) || a - b,
-  )
+  const noise = Float64Array.from({ length }, (_, index) => hashNoise(index, 0, 61))
+  return Array.from(noise.keys()).sort((a, b) => (noise[a] ?? 0) - (noise[b] ?? 0) || a - b)
 }

@@ -15,6 +15,7 @@ export function patternDensity(pattern: Pattern): Field {
   const columns = Math.ceil((maxX - minX) / resolution) + 1
   const rows = Math.ceil((maxY - minY) / resolution) + 1
   const values = new Float64Array(columns * rows)
+  const acrossX = new Float64Array(columns)
   for (let finish = 0; finish < pattern.x.length; finish += 1) {
     const [x, y, weight] = [pattern.x[finish] ?? 0, pattern.y[finish] ?? 0, pattern.weight[finish] ?? 0]
     const reachColumns = Math.ceil((3.2 * bandX) / resolution)
@@ -23,20 +24,19 @@ export function patternDensity(pattern: Pattern): Field {
       Math.round((x - minX) / resolution),
       Math.round((y - minY) / resolution),
     ]
+    const firstColumn = Math.max(0, middleColumn - reachColumns)
+    const lastColumn = Math.min(columns - 1, middleColumn + reachColumns)
+    for (let column = firstColumn; column <= lastColumn; column += 1)
+      acrossX[column] = Math.exp(-0.5 * ((minX + column * resolution - x) / bandX) ** 2)
     for (
       let row = Math.max(0, middleRow - reachRows);
       row <= Math.min(rows - 1, middleRow + reachRows);
       row += 1
     ) {
       const acrossY = Math.exp(-0.5 * ((minY + row * resolution - y) / bandY) ** 2) * weight
-      for (
-        let column = Math.max(0, middleColumn - reachColumns);
-        column <= Math.min(columns - 1, middleColumn + reachColumns);
-        column += 1
-      ) {
+      for (let column = firstColumn; column <= lastColumn; column += 1) {
         const index = row * columns + column
-        const acrossX = Math.exp(-0.5 * ((minX + column * resolution - x) / bandX) ** 2)
-        values[index] = (values[index] ?? 0) + acrossX * acrossY
+        values[index] = (values[index] ?? 0) + (acrossX[column] ?? 0) * acrossY
       }
     }
   }
@@ -45,7 +45,8 @@ export function patternDensity(pattern: Pattern): Field {
 
 /** The density level above which the given share of all finishes lies. */
 export function levelOfShare(density: Field, share: number): number {
-  const sorted = density.values.toSorted((a, b) => b - a)
+  // Sorted without a function of ours, which takes a tenth of the time: a drag draws this anew with every step.
+  const sorted = density.values.toSorted().reverse()
   const total = sorted.reduce((sum, value) => sum + value, 0)
   let sum = 0
   for (const value of sorted) {
