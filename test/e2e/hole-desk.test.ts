@@ -221,6 +221,11 @@ describe('the hole desk', () => {
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1')
     expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBe(1)
     await page.emulateMedia({ media: null })
+    const drawn = `document.querySelector('.printed-chart').innerHTML`
+    const before = await page.evaluate(drawn)
+    expect(before).toContain('<svg')
+    await page.getByRole('slider', { name: 'Aim' }).press('PageUp')
+    expect(await page.evaluate(`dispatchEvent(new Event('beforeprint')), ${drawn}`)).not.toBe(before)
   })
 
   it('says in words what the server refuses, with its code', async () => {
