@@ -32,6 +32,7 @@ describe('marram test-day', () => {
     expect(said.status).toBe(1)
     expect(said.out).toContain('MAR-TEST-002 row 5')
     expect(said.out).toContain('26 putts, 6 short shots')
+    expect(said.out).toContain(`The player file with these numbers is ${out}.`)
     const after = JSON.parse(readFileSync(out, 'utf8'))
     const { learned } = marramJson('test-day', player, '--results', results).document
     expect(after.putting.direction_sd_deg).toBeCloseTo(learned.putting_direction_sd_deg.after, 12)

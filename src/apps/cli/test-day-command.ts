@@ -48,11 +48,13 @@ export function testDayCommand(path: string, options: TestDayOptions, machine: M
   const reading =
     options.results === undefined ? null : readTestResults(readText(options.results), options.results)
   const learned: LearnedTestDay | null = reading && learnTestDay(player, reading.results)
+  const written = learned && options.out ? ['', `The player file with these numbers is ${options.out}.`] : []
   if (learned && options.out !== undefined) writeText(options.out, encodePlayer(learned.player))
   if (reading && learned && options.picture !== undefined)
     writeText(options.picture, testCurvesPicture(player, learned, reading.results, units))
   const faults = reading?.faults ?? []
   if (options.json) printJson(testDayDocument(player, learned, faults), machine)
-  else printLines([...faultLines(faults, machine), ...testDayPage(player, learned, units)], machine)
+  else
+    printLines([...faultLines(faults, machine), ...testDayPage(player, learned, units), ...written], machine)
   return exitCodeOf(faults)
 }

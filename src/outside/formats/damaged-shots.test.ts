@@ -44,6 +44,7 @@ const LOST: readonly (readonly [row: string, code: string])[] = [
   ['2026-05-02,7-iron,fairway,1205,,1,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,,900,1,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,120,60,1,,good', 'MAR-SHOTS-008'],
+  ['2026-05-02,7-iron,fairway,1,234,1,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,120,,1000,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,120,,85°,,good', 'MAR-SHOTS-008'],
   ['2026-05-02,7-iron,fairway,120,,75°,,good', 'MAR-SHOTS-008'],

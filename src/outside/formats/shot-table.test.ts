@@ -171,7 +171,7 @@ describe('shots written in any layout', () => {
       date: fc.option(fc.constantFrom('2026-03-14', '2026-11-30', '2025-07-01')),
       club: fc.constantFrom('driver', '5-hybrid', '7-iron', 'sand-wedge', '52-wedge'),
       lie: fc.option(fc.constantFrom('tee' as const, 'rough' as const, 'first-cut' as const)),
-      carryMetres: tenths(20, 250),
+      carryMetres: tenths(180, 250),
       totalMetres: fc.option(tenths(250, 300)),
       offlineMetres: fc.option(tenths(-40, 40)),
       strike: fc.option(fc.constantFrom('good' as const, 'mishit' as const)),

@@ -14,7 +14,7 @@ import {
   parseNumber,
   parseStrike,
 } from './parse-cells.ts'
-import { MOST_COMING_BACK_METRES } from './settings.ts'
+import { MOST_COMING_BACK_METRES, MOST_RUN_METRES } from './settings.ts'
 import type { DistanceColumn, OfflineColumn, ShotColumns } from './shot-columns.ts'
 
 /** A row as a shot. `date` of the shot is `null` while `openDate` waits for the order of day and month. */
@@ -100,10 +100,11 @@ function readDistances(cell: (index: number) => string, columns: ShotColumns, cl
       'MAR-SHOTS-008',
       'its distance is 0, which is how some tables write what was not measured',
     )
-  if (carry !== null && total !== null && total.metres < carry.metres - MOST_COMING_BACK_METRES)
+  const run = carry !== null && total !== null ? total.metres - carry.metres : 0
+  if (run < -MOST_COMING_BACK_METRES || run > MOST_RUN_METRES)
     throw new Unread(
       'MAR-SHOTS-008',
-      `its total (${cell(columns.total?.index ?? -1)}) is far short of its carry (${cell(columns.carry?.index ?? -1)})`,
+      `its total (${cell(columns.total?.index ?? -1)}) is far ${run < 0 ? 'short of' : 'beyond'} its carry (${cell(columns.carry?.index ?? -1)})`,
     )
   const off = readOffline(cell, columns.offline, carry ?? total)
   const passedOver: ['date' | 'lie' | 'strike', string][] = []

@@ -10,6 +10,9 @@ export const ROWS_IN_A_CELL = 5
 /** A total may be this much shorter than its carry, metres: spin brings a ball back, but not further. Our assumption. */
 export const MOST_COMING_BACK_METRES = 20
 
+/** A total may be this much longer than its carry, metres: a drive on baked ground downhill runs on, but not further. Our assumption. */
+export const MOST_RUN_METRES = 120
+
 /** How often, at most, shots that only look alike may be taken for a batch written twice, whole files. Our assumption. */
 export const FALSE_BATCHES = 0.01
 /** No batch is shorter than this many different shots. Our assumption. */
