@@ -108,7 +108,10 @@ export function HoleChart(props: HoleChartProps): ReactElement {
     <>
       <div ref={place} className="chart">
         <div className="chart-window" style={sight.isEnlarged ? { clipPath: window } : undefined}>
-          <div className="chart-carried" style={{ transform: sight.transform }}>
+          <div
+            className={`chart-carried${sight.isEnlarged ? ' enlarged' : ''}`}
+            style={{ transform: sight.transform }}
+          >
             <Picture drawing={layers.ground} className="chart-layer" />
             <Picture drawing={marksLayer} className="chart-layer" isDecoration />
           </div>

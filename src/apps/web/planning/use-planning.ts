@@ -50,6 +50,8 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
   const asked = useRef<Situation | null>(null)
   const next = useRef<PlanQuestion | null>(null)
   const start = useRef<NearbyStart | null>(null)
+  const atHand = useRef(planning)
+  atHand.current = planning
 
   useEffect(() => {
     const answer = ({ plan, start: nearby, fault }: Answered, isLate: boolean): void => {
@@ -89,13 +91,15 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
       return
     }
     const isNew = asked.current !== situation
+    // Until the first answer is there the fuller one would only take its time from it; it is asked for then.
+    const isAnswered = !isNew && atHand.current.isCurrent
     asked.current = situation
     setPlanning((before) => ({
       ...before,
       isCurrent: !isNew && before.isCurrent,
       // Of another club only its own words are still to come: what the plan at hand knows it still knows.
       isFull: !isNew && before.isFull,
-      trouble: null,
+      trouble: isNew || isAnswered ? null : before.trouble,
     }))
     next.current = { kind: 'plan', ...situation, club, isFirst: false, near: null }
     if (isNew) {
@@ -107,7 +111,10 @@ export function usePlan(situation: Situation | null, club: string | null): Plann
         isFirst: true,
         near: start.current,
       })
-    } else workers.current?.full.ask(next.current)
+    } else if (isAnswered) {
+      if (isFullyOf(atHand.current, club)) workers.current?.full.forget()
+      else workers.current?.full.ask(next.current)
+    }
   }, [situation, club])
   return planning
 }
@@ -156,6 +163,12 @@ function turned(finishes: Finishes, headingDegrees: number, [fromX, fromY]: Poin
   const x = right.map((each, index) => fromX + each * cos + (on[index] ?? 0) * sin)
   const y = on.map((each, index) => fromY + each * cos - (right[index] ?? 0) * sin)
   return { ...finishes, headingDegrees, x, y }
+}
+
+/** Whether the full plan at hand goes on with the club already: a drag of its aim takes up the best one by name. */
+function isFullyOf({ plan, isFull }: Planning, club: string | null): boolean {
+  const best = plan?.options[0]?.club
+  return isFull && best !== undefined && (plan?.overruled?.club ?? best) === (club ?? best)
 }
 
 /** Whether two plans are of one stroke under other conditions, so that the older one still says something. */
