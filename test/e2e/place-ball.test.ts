@@ -27,12 +27,12 @@ const where = async (): Promise<string> =>
 const left = async (): Promise<number> => Number(/(\d+) yd to the pin/.exec(await where())?.[1])
 const sentence = async (): Promise<string> => (await page.locator('.plan-sentence').textContent()) ?? ''
 
-async function dragBall(up: number): Promise<void> {
+async function dragBall(up: number, left = 0): Promise<void> {
   const box = (await page.locator('.handle-ball').boundingBox())!
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
   await page.mouse.move(x, y)
   await page.mouse.down()
-  await page.mouse.move(x, y - up, { steps: 6 })
+  await page.mouse.move(x - left, y - up, { steps: 6 })
   await page.mouse.up()
 }
 
@@ -89,6 +89,29 @@ describe('the ball', () => {
     await planned(page)
     expect(await where()).toMatch(/^From the heavy grass/)
     expect(await strokes()).toBeGreaterThan(before)
+  })
+
+  it('in the water asks what relief there is, listed and on the chart; one tap plans on from it', async () => {
+    await page.getByRole('button', { name: 'Back to the tee' }).click()
+    await dragBall(215, 50)
+    const options = page.locator('.relief tbody tr')
+    await options.getByText('Rule 17.1d(1)').waitFor()
+    expect(await sentence()).toMatch(/^Ball in a yellow penalty area\./)
+    // Rules of Golf 2023, 17.1d: stroke and distance and back on the line; as it lies by 17.1b.
+    expect(
+      (await options.getByRole('button').allTextContents()).map((words) => words.slice(2)).sort(),
+    ).toEqual(['back on the line', 'stroke and distance'])
+    expect(await page.locator('.chart svg .relief').count()).toBe(1)
+    expect(await violations(page)).toEqual([])
+    await options.getByRole('button', { name: 'back on the line' }).click()
+    await planned(page)
+    expect(await where()).toMatch(/^From the \w/)
+    expect(await options.count()).toBe(0)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await options.first().waitFor()
+    expect(await where()).toMatch(/^From where it lies/)
+    await page.getByLabel('Lie', { exact: true }).selectOption('rough')
+    await planned(page)
   })
 
   it('near the green shows the shot from the side', async () => {

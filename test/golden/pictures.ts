@@ -52,6 +52,10 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
   'tiered-green': () =>
     drawHole(tieredGreen(), { width: 390, height: 520, measures: measureHole(tieredGreen()) }),
   'expected-score': () => drawHole(overWater(), { width: 390, height: 520, values: inventedValues(overWater().pin) }),
+  'relief-on-the-hole': () => {
+    const hole = everyGround()
+    return drawHole(hole, { width: 400, height: 560, relief: { of: inventedRelief(hole, [100, 270]), pin: hole.pin } })
+  },
   'relief-red': () => relief([100, 270]),
   'relief-yellow': () => relief([0, 115]),
   'relief-bunker': () => relief([-20, 218], 'unplayable'),

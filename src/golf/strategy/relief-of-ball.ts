@@ -4,7 +4,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
 import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
-import { holeGround, holeModel } from './hole-model.ts'
+import { holeGround, holeModel, type LayGround } from './hole-model.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { type BallInTrouble, ballSituation } from './relief/ball-situation.ts'
 import type { EmptyChoice, ReliefChoice } from './relief/relief-choice.ts'
@@ -42,16 +42,16 @@ export interface ReliefQuestion {
 /**
  * Every option that the Rules of Golf give a ball, each with its clause, its relief area on the ground, the best spot
  * in it and what it costs, cheapest first. Throws a Failure when the survey lacks the green, or where what is said of
- * the ball and the survey contradict each other.
+ * the ball and the survey contradict each other. `layGround` may keep what it laid.
  */
-export function reliefOfBall(question: ReliefQuestion): Relief {
+export function reliefOfBall(question: ReliefQuestion, layGround: LayGround = holeGround): Relief {
   const { hole, player } = question
   requireGreen(hole)
   const trouble = troubleOf(question)
   const situation = ballSituation(hole, trouble)
   const clubLengthMetres = question.clubLengthMetres ?? CLUB_LENGTH_METRES
   const choices = reliefChoices(hole, trouble, situation, { hand: player.hand, clubLengthMetres })
-  const model = holeModel(holeGround(hole, question.cellMetres), player, question.day)
+  const model = holeModel(layGround(hole, question.cellMetres), player, question.day)
   const solved = solveHole(model, question.quadrature)
   const rows = choices.flatMap((choice) => {
     if (isEmpty(choice)) return []

@@ -16,6 +16,7 @@ import { drawMeasured } from './marks/draw-measured.ts'
 import { drawMoved } from './marks/draw-moved.ts'
 import { drawPattern } from './marks/draw-pattern.ts'
 import { drawValues } from './marks/draw-values.ts'
+import { drawReliefMarks } from './relief/draw-relief-marks.ts'
 import { type Ruler, rulerOf } from './ruler.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 import { layOutSheet, type Sheet } from './sheet.ts'
@@ -127,7 +128,7 @@ function creditLine(text: string, sheet: Sheet): Shape {
 /** The player's own marks, which change with every drag: arcs, pattern and aim, cut to the frame. */
 export function drawMarks(sheet: Sheet, options: HoleDrawingOptions): GroupShape {
   const { left, top, right, bottom } = sheet.frame
-  const { aim, arcs, measured, moved, pattern, units } = options
+  const { aim, arcs, measured, moved, pattern, relief, units } = options
   return {
     kind: 'group',
     name: 'marks',
@@ -139,6 +140,7 @@ export function drawMarks(sheet: Sheet, options: HoleDrawingOptions): GroupShape
         : [drawCarryArcs(arcs, aim?.from ?? [0, 0], aim?.headingDegrees ?? 0, sheet, rulerOf(units))]),
       ...(pattern === undefined ? [] : [drawPattern(pattern, sheet)]),
       ...(aim === undefined ? [] : [drawAim(aim, sheet)]),
+      ...(relief === undefined ? [] : [drawReliefMarks(relief.of, sheet, relief.pin)]),
       ...(measured === undefined ? [] : [drawMeasured(measured, sheet, rulerOf(units))]),
     ],
   }

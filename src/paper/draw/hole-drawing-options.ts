@@ -1,4 +1,5 @@
 import type { HoleMeasures } from '#golf/course/hole-measures.ts'
+import type { Relief } from '#golf/strategy/relief.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import type { Field } from './contour-lines.ts'
 import type { Pattern } from './pattern.ts'
@@ -23,6 +24,8 @@ export interface HoleDrawingOptions {
   readonly measured?: readonly [Point, Point]
   /** Hazards that are taken to lie elsewhere than they were surveyed. */
   readonly moved?: readonly MovedGround[]
+  /** What the Rules give a ball, and the pin that it is measured from. */
+  readonly relief?: { readonly of: Relief; readonly pin: Point }
   /** The day's wind, `label` as the reader likes it (`5 m/s`); absent = no wind shown. */
   readonly wind?: WindMark
   /** Reach and carry written beside the hazards. */

@@ -4,6 +4,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
 import { type HazardMove, NOT_MOVED } from '#golf/course/move-hazards.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
+import type { ReliefRow } from '#golf/strategy/relief.ts'
 import { type ScoreField, scoreField } from '#golf/strategy/score-field.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { describeHole } from '#paper/draw/describe-hole.ts'
@@ -18,6 +19,7 @@ import { Handles } from './handles.tsx'
 import { HazardHandles, type HeldHazard, moveBy } from './hazard-handles.tsx'
 import { headingTo } from './heading-to.ts'
 import { type Measured, MeasureHandles } from './measure-handles.tsx'
+import { nearestSpot } from './nearest-spot.ts'
 import { Picture } from './picture.tsx'
 import { Surface } from './surface.tsx'
 import { useChartView } from './use-chart-view.ts'
@@ -52,6 +54,8 @@ interface HoleChartProps {
   readonly ball: Point
   readonly onBall: (at: Point, drag: number) => void
   readonly onBallStep: (right: number, further: number) => void
+  /** Takes relief on a spot that is tapped; `null` while none is shown. */
+  readonly onRelief: ((row: ReliefRow) => void) | null
   readonly onHazard: (id: string | null) => void
   /** `null` = no drag but a key. */
   readonly onMoveHazard: (id: string, move: HazardMove, drag: number | null) => void
@@ -99,6 +103,13 @@ export function HoleChart(props: HoleChartProps): ReactElement {
     if (began.current.drag !== drag) began.current = { drag, move: moves[id] ?? NOT_MOVED }
     onMoveHazard(id, moveBy(began.current.move, 'whole', hazardBox(polygon, surveyed.line), by), drag)
   }
+  const { onRelief } = props
+  const takeSpot =
+    onRelief &&
+    ((at: Point): void => {
+      const row = nearestSpot(marks.relief?.of.options ?? [], at, SPOT_PIXELS / sheet.unitsPerMetre)
+      if (row !== null) onRelief(row)
+    })
   const places = handlePlaces(hole, marks.aim, sheet)
   const others = [sheet.toSheet(props.ball), places.pin, ...(places.aim === null ? [] : [places.aim])]
   const { frame } = sheet
@@ -121,7 +132,7 @@ export function HoleChart(props: HoleChartProps): ReactElement {
           hole={hole}
           isEnlarged={sight.isEnlarged}
           ground={ground}
-          onMeasure={isMeasuring ? measure : null}
+          onTap={isMeasuring ? measure : takeSpot}
           onGreen={props.onPin}
           onGround={(at, drag) => {
             onHazard(null)
@@ -170,6 +181,9 @@ export function HoleChart(props: HoleChartProps): ReactElement {
     </>
   )
 }
+
+/** A tap this near to a spot means it, CSS pixels: half of what a finger needs. */
+const SPOT_PIXELS = 24
 
 /** What is engraved; while a hazard is held it stays as it was when the hazard was taken. */
 function useHeld(

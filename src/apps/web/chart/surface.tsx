@@ -26,8 +26,8 @@ export function Surface(props: {
   readonly isEnlarged: boolean
   /** A place of the screen on the ground. */
   readonly ground: (at: Point) => Point
-  /** Takes every tap while a person measures; `null` = nobody does. */
-  readonly onMeasure: ((at: Point) => void) | null
+  /** Takes every tap while a person measures or chooses a spot; `null` = nobody does. */
+  readonly onTap: ((at: Point) => void) | null
   readonly onGreen: (at: Point, drag: number) => void
   readonly onGround: (at: Point, drag: number) => void
   readonly onHazard: (id: string) => void
@@ -99,7 +99,7 @@ export function Surface(props: {
         const at = ground(placeOf(event))
         const held = end(event)
         if (held === null || held.carries !== null) return
-        if (props.onMeasure !== null) props.onMeasure(at)
+        if (props.onTap !== null) props.onTap(at)
         else if (hole.green !== null && polygonContains(hole.green, at)) props.onGreen(at, held.drag)
         else if (held.hazard !== null) props.onHazard(held.hazard)
         else if (at[1] > LEAST_AIM_METRES) props.onGround(at, held.drag)

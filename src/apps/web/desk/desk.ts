@@ -36,7 +36,14 @@ export interface Ball {
   readonly at: Point
   /** `null` = the lie that the ground there gives. */
   readonly lie: Lie | null
+  /** What is said of it: perhaps unplayable, or lost about there; `null` = the ground decides. */
+  readonly said: 'in question' | 'lost' | null
+  /** Where the stroke was made that brought it there, hole frame. */
+  readonly from: Point
 }
+
+/** The markers in the hole frame. */
+export const MARKERS: Point = [0, 0]
 
 /** How the reader likes to read; no step of undo. */
 export interface Reader {

@@ -1,10 +1,11 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { HazardMove } from '#golf/course/move-hazards.ts'
 import type { Lie } from '#golf/player/player.ts'
+import type { ReliefRow } from '#golf/strategy/relief.ts'
 import { MOST_STROKES } from '#golf/strategy/settings.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import type { Desk } from './desk.ts'
+import { type Ball, type Desk, MARKERS } from './desk.ts'
 import type { Format } from './format.ts'
 
 /** Every edit of the desk: a pure function from the old desk to the new one, so that undo is a list. */
@@ -136,7 +137,27 @@ export function restoreHazard(desk: Desk, id: string): Desk {
 
 /** The ball somewhere on the hole; the lie that was told for it stays. */
 export function placeBall(desk: Desk, at: Point): Desk {
-  return { ...ownLine(desk), ball: { at, lie: desk.ball?.lie ?? null } }
+  const { lie, said, from } = desk.ball ?? { lie: null, said: null, from: MARKERS }
+  return { ...ownLine(desk), ball: { at, lie, said, from } }
+}
+
+/** What is said of the ball: perhaps unplayable, lost about there, or nothing. */
+export function sayOfBall(desk: Desk, said: Ball['said']): Desk {
+  return desk.ball === null ? desk : { ...ownLine(desk), ball: { ...desk.ball, lie: null, said } }
+}
+
+/** The stroke that brings the ball to where it is put next is made from where it lies now. */
+export function strikeFromHere(desk: Desk): Desk {
+  return desk.ball === null ? desk : { ...ownLine(desk), ball: { ...desk.ball, from: desk.ball.at } }
+}
+
+/** Relief taken: the ball on its spot, the penalty counted. */
+export function takeRelief(desk: Desk, { spot, penalty }: Pick<ReliefRow, 'spot' | 'penalty'>): Desk {
+  const format = { ...desk.format, played: desk.format.played + penalty }
+  const at: Point = [spot.x_m, spot.y_m]
+  const { lie } = spot
+  if (lie === 'tee') return { ...ownLine(desk), ball: null, format }
+  return { ...ownLine(desk), ball: { at, lie, said: null, from: desk.ball?.from ?? MARKERS }, format }
 }
 
 /** What the ball lies in, whatever the ground there; `null` = as the ground is. A ball on the markers stays there. */

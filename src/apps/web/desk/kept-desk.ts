@@ -95,7 +95,9 @@ function isDesk(kept: unknown): kept is Desk {
 
 function isBall(ball: unknown): boolean {
   if (ball === null) return true
-  return isRecord(ball) && isPoint(ball.at) && (ball.lie === null || LIES.some((lie) => lie === ball.lie))
+  if (!isRecord(ball) || !isPoint(ball.at) || !isPoint(ball.from)) return false
+  const isKnown = ball.said === null || ball.said === 'in question' || ball.said === 'lost'
+  return isKnown && (ball.lie === null || LIES.some((lie) => lie === ball.lie))
 }
 
 function isFormat(format: unknown): boolean {

@@ -17,6 +17,8 @@ export function BallControls(props: {
   /** Steps to the right and further on, in the reader's units. */
   readonly onStep: (right: number, further: number) => void
   readonly onTee: () => void
+  readonly onSay: (said: Ball['said']) => void
+  readonly onStrikeFromHere: () => void
 }): ReactElement {
   const { ball, ground, hole, reader } = props
   const [x, y] = ball?.at ?? [0, 0]
@@ -32,8 +34,12 @@ export function BallControls(props: {
     <Section title="The ball">
       <div className="ball-controls">
         <p>
-          {ball === null ? 'On the markers' : `From the ${ground === null ? 'place' : lieWord(ground)}`},{' '}
-          {length(left, reader)} to the pin
+          {ball === null
+            ? 'On the markers'
+            : ground === null
+              ? 'From where it lies'
+              : `From the ${lieWord(ground)}`}
+          , {length(left, reader)} to the pin
         </p>
         <div className="pin-steps">
           {steps.map(([label, mark, right, further]) => (
@@ -53,6 +59,20 @@ export function BallControls(props: {
               ]}
               onChange={(lie) => props.onLie(LIES.find((each) => each === lie) ?? null)}
             />
+            <Choice
+              label="The ball is"
+              value={ball.said ?? ''}
+              options={SAID}
+              onChange={(said) => props.onSay(SAID.find(({ value }) => value === said)?.said ?? null)}
+            />
+            <button
+              type="button"
+              className="quiet"
+              disabled={ball.from[0] === x && ball.from[1] === y}
+              onClick={props.onStrikeFromHere}
+            >
+              Strike from here
+            </button>
             <button type="button" className="quiet" onClick={props.onTee}>
               Back to the tee
             </button>
@@ -62,6 +82,13 @@ export function BallControls(props: {
     </Section>
   )
 }
+
+/** What may be said of a ball. */
+const SAID: readonly { readonly value: string; readonly name: string; readonly said: Ball['said'] }[] = [
+  { value: '', name: 'where it lies', said: null },
+  { value: 'in question', name: 'perhaps unplayable', said: 'in question' },
+  { value: 'lost', name: 'lost about there', said: 'lost' },
+]
 
 /** One press of a button moves the ball so far, the reader's units. */
 const STEP = 5

@@ -1,14 +1,16 @@
-import { lazy, type ReactElement, Suspense, useEffect, useMemo } from 'react'
+import { type ReactElement, useEffect, useMemo, useRef } from 'react'
 import { NOT_MOVED } from '#golf/course/move-hazards.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
+import type { ReliefRow } from '#golf/strategy/relief.ts'
 import { aimWords, linesOf } from '../aim-words.ts'
 import { HoleChart } from '../chart/hole-chart.tsx'
 import { CompareSection } from '../compare/compare-section.tsx'
-import { openDesk, type Reader } from '../desk/desk.ts'
+import { MARKERS, openDesk, type Reader } from '../desk/desk.ts'
 import * as edits from '../desk/edits.ts'
 import { finishOffset } from '../desk/finish-offset.ts'
 import { firstAim } from '../desk/first-aim.ts'
 import { keptDesk, keptSteps } from '../desk/kept-desk.ts'
+import { needsRelief } from '../desk/needs-relief.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
 import { AimStrip } from '../ledger/aim-strip.tsx'
@@ -26,31 +28,23 @@ import {
   ThenList,
 } from '../ledger/plan-words.tsx'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
+import { useRelief } from '../planning/use-relief.ts'
 import { costHeading, readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
+import { LaterFormat, LaterRelief, LaterSideView } from './later-parts.tsx'
 import { SURVEY } from './places.ts'
 import { PrintedPlan } from './printed-plan.tsx'
 import { TroubleNote } from './trouble-note.tsx'
 import { useDayChoice } from './use-day-choice.ts'
 import { useDesk } from './use-desk.ts'
 import { useHazards } from './use-hazards.ts'
+import { useKeptHeight } from './use-kept-height.ts'
 import { useRuler } from './use-ruler.ts'
 import { useSituation } from './use-situation.ts'
 import { useSteps } from './use-steps.ts'
 import { useTurn } from './use-turn.ts'
-
-/** Parts that the first screen does without come after it. */
-const FormatSection = lazy(() =>
-  import('../format/format-section.tsx').then((part) => ({ default: part.FormatSection })),
-)
-
-/** Comes with the first ball near a green. */
-const SideView = lazy(() => import('../ledger/side-view.tsx').then((part) => ({ default: part.SideView })))
-
-/** Where the ball lies until it is put elsewhere. */
-const TEE = [0, 0] as const
 
 /** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
 export function HoleDesk(props: {
@@ -82,7 +76,11 @@ export function HoleDesk(props: {
     reader.units,
     opponent.value,
   )
-  const planning = usePlan(situation, desk.club)
+  const isInTrouble = hole !== null && needsRelief(desk.ball, hole)
+  const relief = useRelief(isInTrouble ? situation : null)
+  const page = useRef<HTMLElement>(null)
+  const keptHeight = useKeptHeight(page, isInTrouble)
+  const planning = usePlan(isInTrouble ? null : situation, desk.club)
   const plan = planning.plan?.hole.ref === hole?.ref ? planning.plan : null
   const option = plan?.options.find(({ club }) => club === desk.club) ?? plan?.options[0] ?? null
   const begun = useMemo(
@@ -115,8 +113,20 @@ export function HoleDesk(props: {
     () => ({
       ...movedMarks(surveyed, hole, desk.moved, hazards.held?.id ?? null),
       ...chartMarks(aimed, heading, finishes, plan, player.value),
+      ...(relief.relief === null || hole === null ? {} : { relief: { of: relief.relief, pin: hole.pin } }),
     }),
-    [surveyed, hole, desk.moved, hazards.held?.id, aimed, heading, finishes, plan, player.value],
+    [
+      surveyed,
+      hole,
+      desk.moved,
+      hazards.held?.id,
+      aimed,
+      heading,
+      finishes,
+      plan,
+      player.value,
+      relief.relief,
+    ],
   )
   const credit = course.value?.credit ?? null
   const printed = useMemo(
@@ -134,10 +144,17 @@ export function HoleDesk(props: {
       ? ''
       : aimWords(aimed, heading, lineOf(aimed), reader)
 
+  const takeRelief = (row: ReliefRow): void => edit('relief', (now) => edits.takeRelief(now, row))
   const { stepAim, stepPin, stepBall } = useSteps({ desk, hole, option: aimed, heading, line, reader, edit })
 
   const shown =
-    course.trouble ?? player.trouble ?? opponent.trouble ?? trouble ?? dayTrouble ?? planning.trouble
+    course.trouble ??
+    player.trouble ??
+    opponent.trouble ??
+    trouble ??
+    dayTrouble ??
+    relief.trouble ??
+    planning.trouble
   return (
     <>
       <DeskHead
@@ -155,7 +172,7 @@ export function HoleDesk(props: {
         onPlayer={(id) => edit('player', (now) => edits.choosePlayer(now, id))}
         onDay={chooseDay}
       />
-      <main className="desk">
+      <main className="desk" ref={page} style={{ minHeight: keptHeight }}>
         {shown !== null && <TroubleNote trouble={shown} />}
         <div className="chart-side">
           {hole !== null && surveyed !== null && survey !== null && (
@@ -166,6 +183,7 @@ export function HoleDesk(props: {
               moves={desk.moved}
               solved={planning.solved?.hole.ref === hole.ref ? planning.solved : null}
               step={readerMetres(reader)}
+              onRelief={relief.relief === null ? null : takeRelief}
               onHazard={hazards.take}
               onMoveHazard={hazards.move}
               survey={survey}
@@ -177,7 +195,7 @@ export function HoleDesk(props: {
               onAimStep={stepAim}
               onPin={(pin, drag) => edit('pin', (now) => edits.movePin(now, pin), drag)}
               onPinStep={stepPin}
-              ball={desk.ball?.at ?? TEE}
+              ball={desk.ball?.at ?? MARKERS}
               onBall={(at, drag) => edit('ball', (now) => edits.placeBall(now, at), drag)}
               onBallStep={stepBall}
             />
@@ -202,11 +220,15 @@ export function HoleDesk(props: {
           </p>
         </div>
         <div className="ledger">
-          <PlanSentence
-            planning={{ ...planning, plan, trouble: shown }}
-            before={before}
-            hasFormat={desk.format.kind !== 'strokes'}
-          />
+          {isInTrouble ? (
+            <LaterRelief answer={relief} reader={reader} onTake={takeRelief} />
+          ) : (
+            <PlanSentence
+              planning={{ ...planning, plan, trouble: shown }}
+              before={before}
+              hasFormat={desk.format.kind !== 'strokes'}
+            />
+          )}
           {plan === null && aimed !== null && finishes !== null && (
             <OutcomeList club={clubWords(aimed)} outcomes={finishShares(finishes)} />
           )}
@@ -229,9 +251,7 @@ export function HoleDesk(props: {
               />
               <ScoreList option={option} />
               {hole !== null && option.short !== undefined && (
-                <Suspense>
-                  <SideView hole={hole} plan={plan} option={option} reader={reader} />
-                </Suspense>
+                <LaterSideView hole={hole} plan={plan} option={option} reader={reader} />
               )}
             </>
           )}
@@ -244,6 +264,8 @@ export function HoleDesk(props: {
               onLie={(lie) => edit('lie', (now) => edits.setLie(now, lie))}
               onStep={stepBall}
               onTee={() => edit('tee up', edits.teeUp)}
+              onSay={(said) => edit('say of ball', (now) => edits.sayOfBall(now, said))}
+              onStrikeFromHere={() => edit('strike from', edits.strikeFromHere)}
             />
           )}
           {hole !== null && (
@@ -267,16 +289,14 @@ export function HoleDesk(props: {
             />
           )}
           {plan !== null && course.value !== null && (
-            <Suspense fallback={null}>
-              <FormatSection
-                desk={desk}
-                plan={plan}
-                isFull={planning.isFull}
-                course={course.value}
-                library={library}
-                onFormat={(change) => edit('format', (now) => edits.setFormat(now, change))}
-              />
-            </Suspense>
+            <LaterFormat
+              desk={desk}
+              plan={plan}
+              isFull={planning.isFull}
+              course={course.value}
+              library={library}
+              onFormat={(change) => edit('format', (now) => edits.setFormat(now, change))}
+            />
           )}
           <HazardControls
             hazards={hazards.named}

@@ -7,6 +7,8 @@ import { keptGround } from '#golf/strategy/kept-ground.ts'
 import type { Objective } from '#golf/strategy/objective.ts'
 import { workPlan } from '#golf/strategy/plan-hole.ts'
 import { planNearby } from '#golf/strategy/plan-nearby.ts'
+import { reliefOfBall } from '#golf/strategy/relief-of-ball.ts'
+import { QUICK } from '#golf/strategy/settings.ts'
 import { situationOf } from '#golf/strategy/situation.ts'
 import { watchedGround } from '#golf/strategy/watched-ground.ts'
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
@@ -36,6 +38,14 @@ function answer(question: Question, lookUp: () => void): Answered {
     const cellMetres = ground.places.coarse.resolution
     return { finishes: { club, headingDegrees, cellMetres, ...finishes } }
   }
+  const watched: LayGround = (...of) => watchedGround(layGround(...of), lookUp)
+  if (question.kind === 'relief') {
+    const { courseName, hole, player, day, ball, isFirst } = question
+    const { cellMetres, quadrature } = QUICK
+    const said = ball.said === 'lost' ? { said: ball.said } : {}
+    const asked = { courseName, hole, player, day, from: ball.from, ball: ball.at, ...said }
+    return { relief: reliefOfBall({ ...asked, ...(isFirst ? { cellMetres, quadrature } : {}) }, watched) }
+  }
   const { courseName, hole, player, day, ball, club, units, isFirst, near } = question
   const asked = {
     courseName,
@@ -46,7 +56,6 @@ function answer(question: Question, lookUp: () => void): Answered {
     ...placeOf(ball),
     ...(club === null ? {} : { club }),
   }
-  const watched: LayGround = (...of) => watchedGround(layGround(...of), lookUp)
   if (!isFirst) return workPlan({ ...asked, ...objectiveFor(question, watched) }, watched)
   const nearby = near && planNearby(asked, near, watched)
   if (nearby) return nearby

@@ -4,10 +4,11 @@ import type { Player } from '#golf/player/player.ts'
 import type { AskedObjective, ObjectiveSetting } from '#golf/strategy/asked-objective.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
+import type { Relief } from '#golf/strategy/relief.ts'
 import type { Ball } from '../desk/desk.ts'
 
 /** What a worker is asked: everything it needs travels with the question. */
-export type Question = PlanQuestion | FinishesQuestion
+export type Question = PlanQuestion | FinishesQuestion | ReliefQuestion
 
 /** A plan of the hole; `isFirst` asks for a quick first answer, near what was planned before where there is such. */
 export interface PlanQuestion {
@@ -45,6 +46,17 @@ export interface FinishesQuestion {
   readonly headingDegrees: number
 }
 
+/** What the Rules give a ball; `isFirst` asks for a quick first answer. */
+export interface ReliefQuestion {
+  readonly kind: 'relief'
+  readonly courseName: string
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  readonly ball: Ball
+  readonly isFirst: boolean
+}
+
 /** Finishes as a worker sends them; weights sum to 1. */
 export interface Finishes {
   readonly club: string
@@ -63,6 +75,7 @@ export interface Answered {
   /** What the next quick answer may start from. */
   readonly start?: NearbyStart | null
   readonly finishes?: Finishes
+  readonly relief?: Relief
   readonly fault?: Trouble
 }
 

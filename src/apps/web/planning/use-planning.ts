@@ -5,10 +5,9 @@ import type { Player } from '#golf/player/player.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { Point } from '#numbers/geometry/point.ts'
-import type { Lane } from '#outside/workers/lane.ts'
-import { type WorkerPort, workerLane } from '#outside/workers/worker-lane.ts'
 import type { Ball } from '../desk/desk.ts'
 import { type LatestAnswer, latestAnswer } from './latest-answer.ts'
+import { planner } from './planner.ts'
 import type { Answered, AskedFormat, Finishes, PlanQuestion, Question, Trouble } from './questions.ts'
 
 /** What is planned: the hole as cut, the player, the conditions. `null` while something is missing. */
@@ -181,13 +180,5 @@ function isOneStroke(older: Question, newer: Question): boolean {
     older.hole.teeName === newer.hole.teeName &&
     older.player.name === newer.player.name &&
     (older.ball === null) === (newer.ball === null)
-  )
-}
-
-/** A lane to one worker of the planner's. */
-function planner(): Lane<Question, Answered> {
-  return workerLane(
-    () =>
-      new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerPort,
   )
 }
