@@ -61,6 +61,16 @@ describe('rules of thumb on an example hole', () => {
       expect(number === 'layup', String(from_m)).toBe(from_m > at + 0.5)
   })
 
+  it('draws both choices as curves, the lower of which is what the best stroke costs', () => {
+    const green = fairway?.go.find(({ over }) => over === null)
+    const best = new Map(fairway?.places.map(({ from_m, strokes }) => [from_m, strokes]))
+    expect(green?.curve.length).toBe(best.size)
+    for (const { from_m, go, lay_up } of green?.curve ?? [])
+      expect(Math.min(go ?? Number.POSITIVE_INFINITY, lay_up ?? Number.POSITIVE_INFINITY)).toBe(
+        best.get(from_m),
+      )
+  })
+
   it('goes over the burn from where staying short of it turns wrong', () => {
     const burn = fairway?.go.find(({ over }) => over === 'burn')
     expect(burn?.switches.map(({ to }) => to)).toEqual(['go'])

@@ -49,6 +49,16 @@ describe('compare', () => {
     await expect.poll(async () => (await rows()).join()).toContain('length')
   })
 
+  it('draws going and laying up as two curves, with the same in words, when it is asked to', async () => {
+    const curves = page.locator('.going svg .curves path')
+    expect(await curves.count()).toBe(0)
+    await page.getByRole('button', { name: 'Draw both as curves' }).click()
+    await curves.nth(1).waitFor({ state: 'attached' })
+    expect(await page.locator('.going-words').textContent()).toMatch(
+      /^From the fairway .* (yards in|reach|along)\b/,
+    )
+  })
+
   it('has nothing that a screen reader or a large finger cannot use', async () => {
     expect(await violations(page)).toEqual([])
     expect(await smallTargets(page)).toEqual([])

@@ -10,6 +10,7 @@ import type { Point } from '#numbers/geometry/point.ts'
 import { type ClubPatternPicture, drawClubPattern } from '#paper/draw/draw-club-pattern.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlipScale } from '#paper/draw/draw-flip-scale.ts'
+import { drawGoOrLayUp } from '#paper/draw/draw-go-or-lay-up.ts'
 import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import { drawTestCurves } from '#paper/draw/draw-test-curves.ts'
@@ -113,6 +114,23 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
         { at: 5.2, below: '7-iron', above: '6-iron' },
       ],
       width: 420,
+    }),
+  'go-or-lay-up': () =>
+    drawGoOrLayUp({
+      title: 'Go for the green or lay up',
+      description: 'From the fairway go for the green from 216 yards in.',
+      // A layup costs a little more with every step; going costs much more as the green goes out of reach.
+      places: Array.from({ length: 22 }, (_, place) => {
+        const from_m = 260 - 10 * place
+        return {
+          from_m,
+          go: from_m > 215 ? null : 2.95 + (from_m - 50) ** 2 / 22000,
+          lay_up: from_m < 70 ? null : 3.2 + (from_m - 50) / 200,
+        }
+      }),
+      crossings: [197.33],
+      units: 'yards',
+      width: 520,
     }),
   'chip-from-the-side': () =>
     drawShortShot({

@@ -7,7 +7,7 @@ import { distance, type Point } from '#numbers/geometry/point.ts'
 import { pointAlong } from '#numbers/geometry/polyline.ts'
 import { cautionsOf } from './cautions.ts'
 import { numberOfTotal } from './green-numbers.ts'
-import { holeGround, holeModel } from './hole-model.ts'
+import { holeGround, holeModel, type LayGround } from './hole-model.ts'
 import { lieOfGround } from './lie-of-ground.ts'
 import { requireGreen } from './require-green.ts'
 import { SHORT_GAME_METRES, TOO_CLOSE_STROKES } from './settings.ts'
@@ -37,13 +37,13 @@ export interface ThumbQuestion {
 /**
  * Where the trade's rules of thumb are right, indifferent and wrong along a hole, and by how much; where to go for the
  * green; which number to play to; what to leave. The hole is solved once, then every stroke is weighed from places on
- * its line. Throws a Failure when the survey lacks the green.
+ * its line. `layGround` may keep what it laid. Throws a Failure when the survey lacks the green.
  */
-export function rulesOfThumb(question: ThumbQuestion): Thumb {
+export function rulesOfThumb(question: ThumbQuestion, layGround: LayGround = holeGround): Thumb {
   const { hole, player, day } = question
   requireGreen(hole)
   const stepMetres = question.stepMetres ?? PLACE_STEP_METRES
-  const ground = holeGround(hole, question.cellMetres)
+  const ground = layGround(hole, question.cellMetres)
   const model = holeModel(ground, player, day)
   const { problem, values, solution } = solveHole(model, question.quadrature)
   const measures = measureHole(hole)

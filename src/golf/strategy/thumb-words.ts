@@ -1,7 +1,7 @@
 import { metresToYards } from '#numbers/units/units.ts'
 import type { LengthUnits } from './plan-sentence.ts'
 import { HELD_BACK_METRES } from './thumb/settings.ts'
-import type { BestLeave, LieThumb, ThumbRule } from './thumb.ts'
+import type { BestLeave, GoOrLayUp, LieThumb, ThumbRule } from './thumb.ts'
 
 const RULES: Readonly<Record<Exclude<ThumbRule['rule'], 'short-of-water'>, string>> = {
   'back-number': 'Play to the back number',
@@ -40,7 +40,7 @@ export function turnSentences({ lie, rules }: LieThumb, units: LengthUnits): str
 }
 
 /** Where each choice between going and laying up turns; empty where none does. */
-export function switchSentences({ lie, go }: LieThumb, units: LengthUnits): string[] {
+export function switchSentences({ lie, go }: Pick<LieThumb, 'lie' | 'go'>, units: LengthUnits): string[] {
   return go.flatMap(({ over, switches }) =>
     switches.map(({ at_m, to, by }) => {
       const target = over === null ? 'go for the green' : `go over the ${over}`
@@ -49,6 +49,26 @@ export function switchSentences({ lie, go }: LieThumb, units: LengthUnits): stri
       return by === 'reach' && to === 'go' ? `${where}, as soon as it is in reach.` : `${where}.`
     }),
   )
+}
+
+/** One choice between going and laying up in words: where it turns, where it is too close to call, or what holds all along. */
+export function choiceSentences(lie: LieThumb['lie'], go: GoOrLayUp, units: LengthUnits): string[] {
+  const turns = switchSentences({ lie, go: [go] }, units)
+  const close = go.bands
+    .filter(({ choice }) => choice === 'either')
+    .map(({ from_m, to_m }) =>
+      far(from_m, units) === far(to_m, units)
+        ? `At ${far(from_m, units)} it is too close to call.`
+        : `Between ${bare(to_m, units)} and ${far(from_m, units)} it is too close to call.`,
+    )
+  const choices = new Set(go.bands.map(({ choice }) => choice))
+  if (turns.length > 0) return [...turns, ...close]
+  const target = go.over === null ? 'the green' : `the ground beyond the ${go.over}`
+  const going = go.over === null ? 'going for the green' : `going over the ${go.over}`
+  if (choices.has('go')) return [`${fromWords(lie)} ${going} costs less wherever it is in reach.`, ...close]
+  if (choices.has('lay-up')) return [`${fromWords(lie)} laying up costs less all along.`, ...close]
+  if (choices.has('either')) return close
+  return [`${fromWords(lie)} ${target} is out of reach all along.`]
 }
 
 /** Where the best layup holds back, and what it leaves; empty where it goes as far as it can. */

@@ -100,6 +100,12 @@ export interface GoOrLayUp {
     readonly go: ThumbStroke | null
     readonly layUp: ThumbStroke | null
   }[]
+  /** What both cost from each place, far to near; `null` where one of them is not possible. */
+  readonly curve: readonly {
+    readonly from_m: number
+    readonly go: number | null
+    readonly lay_up: number | null
+  }[]
   /** Where the choice turns, far to near: `by` cost where both were possible, `by` reach where going had just become so. */
   readonly switches: readonly {
     readonly at_m: number

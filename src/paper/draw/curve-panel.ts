@@ -101,7 +101,8 @@ function hatch(
   })
 }
 
-function placeIn({
+/** Where a value of both scales of a panel stands on its sheet. */
+export function placeIn({
   frame: { left, top, right, bottom },
   across,
   up,

@@ -33,7 +33,7 @@ import { costHeading, readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
-import { LaterFormat, LaterRelief, LaterSideView } from './later-parts.tsx'
+import { LaterFormat, LaterGoing, LaterRelief, LaterSideView } from './later-parts.tsx'
 import { SURVEY } from './places.ts'
 import { PrintedPlan } from './printed-plan.tsx'
 import { TroubleNote } from './trouble-note.tsx'
@@ -323,6 +323,7 @@ export function HoleDesk(props: {
               {hole !== null && option !== null && (
                 <ThenList plan={plan} option={option} hole={hole} reader={reader} />
               )}
+              {situation !== null && <LaterGoing situation={situation} reader={reader} />}
               {hole !== null && course.value !== null && (
                 <CompareSection
                   library={library}

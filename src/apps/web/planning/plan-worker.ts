@@ -8,6 +8,7 @@ import type { Objective } from '#golf/strategy/objective.ts'
 import { workPlan } from '#golf/strategy/plan-hole.ts'
 import { planNearby } from '#golf/strategy/plan-nearby.ts'
 import { reliefOfBall } from '#golf/strategy/relief-of-ball.ts'
+import { rulesOfThumb } from '#golf/strategy/rules-of-thumb.ts'
 import { QUICK } from '#golf/strategy/settings.ts'
 import { situationOf } from '#golf/strategy/situation.ts'
 import { watchedGround } from '#golf/strategy/watched-ground.ts'
@@ -39,6 +40,10 @@ function answer(question: Question, lookUp: () => void): Answered {
     return { finishes: { club, headingDegrees, cellMetres, ...finishes } }
   }
   const watched: LayGround = (...of) => watchedGround(layGround(...of), lookUp)
+  if (question.kind === 'thumb') {
+    const { kind: _, lie, ...asked } = question
+    return { thumb: rulesOfThumb({ ...asked, lies: [lie] }, watched) }
+  }
   if (question.kind === 'relief') {
     const { courseName, hole, player, day, ball, isFirst } = question
     const { cellMetres, quadrature } = QUICK

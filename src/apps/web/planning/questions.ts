@@ -1,14 +1,15 @@
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
-import type { Player } from '#golf/player/player.ts'
+import type { Lie, Player } from '#golf/player/player.ts'
 import type { AskedObjective, ObjectiveSetting } from '#golf/strategy/asked-objective.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
 import type { Relief } from '#golf/strategy/relief.ts'
+import type { Thumb } from '#golf/strategy/thumb.ts'
 import type { Ball } from '../desk/desk.ts'
 
 /** What a worker is asked: everything it needs travels with the question. */
-export type Question = PlanQuestion | FinishesQuestion | ReliefQuestion
+export type Question = PlanQuestion | FinishesQuestion | ReliefQuestion | ThumbQuestion
 
 /** A plan of the hole; `isFirst` asks for a quick first answer, near what was planned before where there is such. */
 export interface PlanQuestion {
@@ -57,6 +58,16 @@ export interface ReliefQuestion {
   readonly isFirst: boolean
 }
 
+/** Where to go and where to lay up along a hole, from one lie. */
+export interface ThumbQuestion {
+  readonly kind: 'thumb'
+  readonly courseName: string
+  readonly hole: Hole
+  readonly player: Player
+  readonly day: Day
+  readonly lie: Lie
+}
+
 /** Finishes as a worker sends them; weights sum to 1. */
 export interface Finishes {
   readonly club: string
@@ -76,6 +87,7 @@ export interface Answered {
   readonly start?: NearbyStart | null
   readonly finishes?: Finishes
   readonly relief?: Relief
+  readonly thumb?: Thumb
   readonly fault?: Trouble
 }
 

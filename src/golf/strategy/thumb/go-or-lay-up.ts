@@ -34,7 +34,9 @@ export function goOrLayUp(scenes: readonly RuleScene[]): GoOrLayUp[] {
         items.filter((place) => place !== null),
       ),
     )
-    return bands.length === 0 ? [] : [{ over: target.over, bands, switches: switchesOf(places) }]
+    return bands.length === 0
+      ? []
+      : [{ over: target.over, bands, curve: curveOf(places), switches: switchesOf(places) }]
   })
 }
 
@@ -80,6 +82,14 @@ function bandOf(choice: Choice, places: readonly Place[]): GoOrLayUp['bands'][nu
     go: middle?.go ? strokeOf(middle.go) : null,
     layUp: middle?.layUp ? strokeOf(middle.layUp) : null,
   }
+}
+
+function curveOf(places: readonly (Place | null)[]): GoOrLayUp['curve'] {
+  return places.flatMap((place) =>
+    place === null
+      ? []
+      : [{ from_m: place.toPin, go: place.go?.strokes ?? null, lay_up: place.layUp?.strokes ?? null }],
+  )
 }
 
 /** Every place where the cheaper of the two becomes the other one; what is out of reach is not gone for. */

@@ -157,6 +157,7 @@ describe('go or lay up', () => {
     expect(far?.switches).toEqual([{ at_m: expect.closeTo(220 - 10 / 6, 9), to: 'go', by: 'cost' }])
     const [, near] = goOrLayUp([scene(60, [laid(60)]), scene(70, [laid(70), gone(70, 3.5)])])
     expect(near?.switches).toEqual([{ at_m: 230, to: 'go', by: 'reach' }])
+    expect(near?.curve.map(({ go }) => go)).toEqual([null, 3.5])
   })
 
   it('weighs going over water across the line on its own, and not from beyond it', () => {
