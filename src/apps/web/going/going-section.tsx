@@ -36,7 +36,7 @@ export function GoingSection(props: GoingProps): ReactElement {
 function Curves({ situation, reader }: GoingProps): ReactElement {
   const [lie, setLie] = useState<Lie>('fairway')
   const [over, setOver] = useState<string | null>(null)
-  const { thumb, isCurrent, trouble } = useThumb(situation, lie)
+  const { answer: thumb, isCurrent, isFull, trouble } = useThumb(situation, lie)
   const from = thumb?.hole.ref === situation.hole.ref ? thumb.lies.find((one) => one.lie === lie) : undefined
   const choices = from?.go.filter(isDrawn) ?? []
   const chosen =
@@ -69,6 +69,9 @@ function Curves({ situation, reader }: GoingProps): ReactElement {
         <p className="silent">From this lie there is no such choice along the hole.</p>
       ) : (
         <Choices lie={lie} chosen={chosen} reader={reader} />
+      )}
+      {isCurrent && !isFull && (
+        <p className="silent">A first answer, on a coarse grid. The fuller one follows.</p>
       )}
     </>
   )

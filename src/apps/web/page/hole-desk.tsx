@@ -113,7 +113,7 @@ export function HoleDesk(props: {
     () => ({
       ...movedMarks(surveyed, hole, desk.moved, hazards.held?.id ?? null),
       ...chartMarks(aimed, heading, finishes, plan, player.value),
-      ...(relief.relief === null || hole === null ? {} : { relief: { of: relief.relief, pin: hole.pin } }),
+      ...(relief.answer === null || hole === null ? {} : { relief: { of: relief.answer, pin: hole.pin } }),
     }),
     [
       surveyed,
@@ -125,7 +125,7 @@ export function HoleDesk(props: {
       finishes,
       plan,
       player.value,
-      relief.relief,
+      relief.answer,
     ],
   )
   const credit = course.value?.credit ?? null
@@ -183,7 +183,7 @@ export function HoleDesk(props: {
               moves={desk.moved}
               solved={planning.solved?.hole.ref === hole.ref ? planning.solved : null}
               step={readerMetres(reader)}
-              onRelief={relief.relief === null ? null : takeRelief}
+              onRelief={relief.answer === null ? null : takeRelief}
               onHazard={hazards.take}
               onMoveHazard={hazards.move}
               survey={survey}

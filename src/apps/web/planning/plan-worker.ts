@@ -40,16 +40,16 @@ function answer(question: Question, lookUp: () => void): Answered {
     return { finishes: { club, headingDegrees, cellMetres, ...finishes } }
   }
   const watched: LayGround = (...of) => watchedGround(layGround(...of), lookUp)
+  const rough = { cellMetres: QUICK.cellMetres, quadrature: QUICK.quadrature }
   if (question.kind === 'thumb') {
-    const { kind: _, lie, ...asked } = question
-    return { thumb: rulesOfThumb({ ...asked, lies: [lie] }, watched) }
+    const { kind: _, isFirst, lie, ...asked } = question
+    return { thumb: rulesOfThumb({ ...asked, lies: [lie], ...(isFirst ? rough : {}) }, watched) }
   }
   if (question.kind === 'relief') {
     const { courseName, hole, player, day, ball, isFirst } = question
-    const { cellMetres, quadrature } = QUICK
     const said = ball.said === 'lost' ? { said: ball.said } : {}
     const asked = { courseName, hole, player, day, from: ball.from, ball: ball.at, ...said }
-    return { relief: reliefOfBall({ ...asked, ...(isFirst ? { cellMetres, quadrature } : {}) }, watched) }
+    return { relief: reliefOfBall({ ...asked, ...(isFirst ? rough : {}) }, watched) }
   }
   const { courseName, hole, player, day, ball, club, units, isFirst, near } = question
   const asked = {

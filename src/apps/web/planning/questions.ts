@@ -58,7 +58,7 @@ export interface ReliefQuestion {
   readonly isFirst: boolean
 }
 
-/** Where to go and where to lay up along a hole, from one lie. */
+/** Where to go and where to lay up along a hole, from one lie; `isFirst` asks for a quick first answer. */
 export interface ThumbQuestion {
   readonly kind: 'thumb'
   readonly courseName: string
@@ -66,6 +66,7 @@ export interface ThumbQuestion {
   readonly player: Player
   readonly day: Day
   readonly lie: Lie
+  readonly isFirst: boolean
 }
 
 /** Finishes as a worker sends them; weights sum to 1. */

@@ -10,16 +10,16 @@ import {
 } from '#golf/strategy/relief-words.ts'
 import type { Reader } from '../desk/desk.ts'
 import { Section } from '../ledger/section.tsx'
-import type { ReliefAnswer } from '../planning/use-relief.ts'
+import type { Worked } from '../planning/use-quick-then-full.ts'
 import { cost, figure, groundWord, lieWord, unbroken, unitSign } from '../words.ts'
 
 /** What the Rules give the ball: the choice in a sentence, each option with its cost, one tap plans on from it. */
 export function ReliefSection(props: {
-  readonly answer: ReliefAnswer
+  readonly answer: Worked<Relief>
   readonly reader: Reader
   readonly onTake: (row: ReliefRow) => void
 }): ReactElement {
-  const { relief, isCurrent, isFull, trouble } = props.answer
+  const { answer: relief, isCurrent, isFull, trouble } = props.answer
   const state =
     trouble !== null || isFull
       ? ''
