@@ -13,6 +13,7 @@ import { keptDesk, keptSteps } from '../desk/kept-desk.ts'
 import { needsRelief } from '../desk/needs-relief.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
+import { GoingSection } from '../going/going-section.tsx'
 import { AimStrip } from '../ledger/aim-strip.tsx'
 import { BallControls } from '../ledger/ball-controls.tsx'
 import { ClubTable } from '../ledger/club-table.tsx'
@@ -33,7 +34,7 @@ import { costHeading, readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
-import { LaterFormat, LaterGoing, LaterRelief, LaterSideView } from './later-parts.tsx'
+import { LaterFormat, LaterRelief, LaterSideView } from './later-parts.tsx'
 import { SURVEY } from './places.ts'
 import { PrintedPlan } from './printed-plan.tsx'
 import { TroubleNote } from './trouble-note.tsx'
@@ -323,7 +324,7 @@ export function HoleDesk(props: {
               {hole !== null && option !== null && (
                 <ThenList plan={plan} option={option} hole={hole} reader={reader} />
               )}
-              {situation !== null && <LaterGoing situation={situation} reader={reader} />}
+              {situation !== null && <GoingSection situation={situation} reader={reader} />}
               {hole !== null && course.value !== null && (
                 <CompareSection
                   library={library}

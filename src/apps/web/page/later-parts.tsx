@@ -1,6 +1,5 @@
 import { type ComponentProps, type LazyExoticComponent, lazy, type ReactElement, Suspense } from 'react'
 import type { FormatSection } from '../format/format-section.tsx'
-import type { GoingSection } from '../going/going-section.tsx'
 import type { SideView } from '../ledger/side-view.tsx'
 import type { ReliefSection } from '../relief/relief-section.tsx'
 
@@ -8,9 +7,6 @@ import type { ReliefSection } from '../relief/relief-section.tsx'
 
 const Format: LazyExoticComponent<typeof FormatSection> = lazy(() =>
   import('../format/format-section.tsx').then((part) => ({ default: part.FormatSection })),
-)
-const Going: LazyExoticComponent<typeof GoingSection> = lazy(() =>
-  import('../going/going-section.tsx').then((part) => ({ default: part.GoingSection })),
 )
 const Relief: LazyExoticComponent<typeof ReliefSection> = lazy(() =>
   import('../relief/relief-section.tsx').then((part) => ({ default: part.ReliefSection })),
@@ -24,15 +20,6 @@ export function LaterFormat(props: ComponentProps<typeof FormatSection>): ReactE
   return (
     <Suspense fallback={null}>
       <Format {...props} />
-    </Suspense>
-  )
-}
-
-/** Go or lay up along the hole. */
-export function LaterGoing(props: ComponentProps<typeof GoingSection>): ReactElement {
-  return (
-    <Suspense fallback={null}>
-      <Going {...props} />
     </Suspense>
   )
 }
