@@ -23,18 +23,34 @@ interface Shelves extends DBSchema {
   lists: { key: DocumentKind; value: readonly Listed[] }
 }
 
+const SHELVES = ['copies', 'waiting', 'lists'] as const
+
 let opened: Promise<IDBPDatabase<Shelves>> | null = null
 
 /** The browser's own shelf of this machine: copies of what the store holds, and changes that wait for it. */
 function shelves(): Promise<IDBPDatabase<Shelves>> {
-  opened ??= openDB<Shelves>('marram', 1, {
-    upgrade(database) {
-      database.createObjectStore('copies')
-      database.createObjectStore('waiting')
-      database.createObjectStore('lists')
-    },
-  })
+  opened ??= openShelves()
   return opened
+}
+
+/** Opens the shelves whatever their version; those that are missing, because the database was damaged or an older page made it, are built beside the others. */
+async function openShelves(): Promise<IDBPDatabase<Shelves>> {
+  const upgrade = (database: IDBPDatabase<Shelves>): void => {
+    for (const shelf of SHELVES)
+      if (!database.objectStoreNames.contains(shelf)) database.createObjectStore(shelf)
+  }
+  const found = await openDB<Shelves>('marram', undefined, { upgrade })
+  if (SHELVES.every((shelf) => found.objectStoreNames.contains(shelf))) return found
+  found.close()
+  return openDB<Shelves>('marram', found.version + 1, { upgrade })
+}
+
+/** Whether this browser has a shelf at all; one that has none needs its server. */
+export async function hasShelf(): Promise<boolean> {
+  return shelves().then(
+    () => true,
+    () => false,
+  )
 }
 
 const keyOf = ({ kind, id }: Pick<ShelvedDocument, 'kind' | 'id'>): string => `${kind}/${id}`

@@ -4,6 +4,7 @@ import type { Player } from '#golf/player/player.ts'
 import { playerFromAnswers } from '#golf/player/player-from-answers.ts'
 import type { Answers, FieldId } from '#golf/player/player-questions.ts'
 import type { Reader } from '../desk/desk.ts'
+import { tabStorage } from '../documents/own-storage.ts'
 import { DESK } from '../page/places.ts'
 import { UnitsButton } from '../page/reader-buttons.tsx'
 import { forgetAnswers, keepAnswers, keptAnswers } from './kept-answers.ts'
@@ -17,11 +18,11 @@ export function NewPlayer(props: {
   readonly onKept: (id: string) => void
 }): ReactElement {
   const { reader, onReader, onKept } = props
-  const [answers, setAnswers] = useState<Answers>(() => keptAnswers(sessionStorage))
+  const [answers, setAnswers] = useState<Answers>(() => keptAnswers(tabStorage))
   const [player, setPlayer] = useState<Player | null>(null)
   const answer = (id: FieldId, text: string): void => {
     const next = { ...answers, [id]: text }
-    keepAnswers(next, sessionStorage)
+    keepAnswers(next, tabStorage)
     setAnswers(next)
   }
   return (
@@ -54,7 +55,7 @@ export function NewPlayer(props: {
             reader={reader}
             onBack={() => setPlayer(null)}
             onKept={(id) => {
-              forgetAnswers(sessionStorage)
+              forgetAnswers(tabStorage)
               onKept(id)
             }}
           />

@@ -1,5 +1,5 @@
 import { type ReactElement, useEffect, useState } from 'react'
-import type { WaitingChange } from '../documents/local-shelf.ts'
+import { hasShelf, type WaitingChange } from '../documents/local-shelf.ts'
 import { keepBeside, putInPlace, takeTheirs } from '../documents/send-waiting.ts'
 import { troubleOf } from '../documents/use-library.ts'
 import { useWaiting } from '../documents/use-waiting.ts'
@@ -12,18 +12,21 @@ export function OfflineNote(): ReactElement | null {
   const waiting = useWaiting()
   const [takeOver, setTakeOver] = useState<(() => void) | null>(null)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const [keepsNothing, setKeepsNothing] = useState(false)
   useEffect(() => {
+    void hasShelf().then((has) => setKeepsNothing(!has))
     keepPages((newer) => setTakeOver(() => newer)).catch(() => {})
   }, [])
   const unsent = waiting.filter(({ refusal }) => refusal === '')
   const refused = waiting.filter(({ refusal }) => refusal !== '')
-  if (waiting.length === 0 && takeOver === null) return null
+  if (waiting.length === 0 && takeOver === null && !keepsNothing) return null
   const settle = (change: Promise<void>): void => {
     setTrouble(null)
     change.catch((error: unknown) => setTrouble(troubleOf(error)))
   }
   return (
     <section className="offline-note" aria-label="What waits" aria-live="polite">
+      {keepsNothing && <p>This browser keeps no copies here: the desk needs its server.</p>}
       {unsent.length > 0 && (
         <p>
           {unsent.map(({ name }) => name).join(', ')}: kept in this browser until the server answers again.

@@ -12,6 +12,7 @@ import { firstAim } from '../desk/first-aim.ts'
 import { keptDesk, keptSteps } from '../desk/kept-desk.ts'
 import { needsRelief } from '../desk/needs-relief.ts'
 import { teeNames } from '../documents/load-course.ts'
+import { tabStorage } from '../documents/own-storage.ts'
 import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
 import { GoingSection } from '../going/going-section.tsx'
 import { AimStrip } from '../ledger/aim-strip.tsx'
@@ -59,12 +60,12 @@ export function HoleDesk(props: {
   const { desk, edit, step, ...steps } = useDesk(
     () => {
       const left =
-        keptDesk(library, sessionStorage) ??
+        keptDesk(library, tabStorage) ??
         openDesk(library.courses[0]?.id ?? '', '', library.players[0]?.id ?? '')
       const isNew = library.players.some(({ id }) => id === props.playerId)
       return isNew && props.playerId !== null ? edits.choosePlayer(left, props.playerId) : left
     },
-    () => keptSteps(library, sessionStorage),
+    () => keptSteps(library, tabStorage),
   )
   const { chooseDay, dayTrouble } = useDayChoice(desk, edit)
   const course = useCourse(desk.courseId)

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from 'react'
 import type { Desk } from '../desk/desk.ts'
 import { beginHistory, type History, redo, remember, undo } from '../desk/history.ts'
 import { keepDesk, keepSteps } from '../desk/kept-desk.ts'
+import { tabStorage } from '../documents/own-storage.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 
 /** Changes the desk by a pure function; edits of one drag, or of one kind in quick succession, are one step of undo. */
@@ -32,10 +33,10 @@ export function useDesk(
         : remember(before, next, { kind, at: Date.now(), drag })
     })
   }, [])
-  useEffect(() => keepDesk(desk, sessionStorage), [desk])
+  useEffect(() => keepDesk(desk, tabStorage), [desk])
   // Many steps take a moment to write: once a drag is over, and at the latest when the page goes.
   useEffect(() => {
-    const keep = (): void => keepSteps({ past, future }, sessionStorage)
+    const keep = (): void => keepSteps({ past, future }, tabStorage)
     const later = setTimeout(keep, DESK_SETTINGS.keepStepsMilliseconds)
     addEventListener('pagehide', keep)
     return () => {

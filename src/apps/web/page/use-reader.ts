@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
 import type { Reader } from '../desk/desk.ts'
+import { ownStorage } from '../documents/own-storage.ts'
 
 const KEPT = 'marram.reader'
 
@@ -8,7 +9,11 @@ export function useReader(): readonly [reader: Reader, setReader: (reader: Reade
   const [reader, setReader] = useState(keptReader)
   useEffect(() => {
     document.documentElement.dataset.theme = reader.theme
-    localStorage.setItem(KEPT, JSON.stringify(reader))
+    try {
+      ownStorage.setItem(KEPT, JSON.stringify(reader))
+    } catch {
+      // Nothing is lost but the comfort.
+    }
   }, [reader])
   return [reader, setReader]
 }
@@ -16,7 +21,7 @@ export function useReader(): readonly [reader: Reader, setReader: (reader: Reade
 function keptReader(): Reader {
   const usual: Reader = { units: 'yards', windUnit: 'm/s', theme: 'day' }
   try {
-    const kept = JSON.parse(localStorage.getItem(KEPT) ?? '{}') as Partial<Reader>
+    const kept = JSON.parse(ownStorage.getItem(KEPT) ?? '{}') as Partial<Reader>
     return {
       units: kept.units === 'metres' ? 'metres' : usual.units,
       windUnit: kept.windUnit === 'mph' || kept.windUnit === 'knots' ? kept.windUnit : usual.windUnit,

@@ -8,6 +8,7 @@ import { lieOfGround } from '#golf/strategy/lie-of-ground.ts'
 import { headingTo } from '../chart/heading-to.ts'
 import type { Ball } from '../desk/desk.ts'
 import { keptDesk } from '../desk/kept-desk.ts'
+import { tabStorage } from '../documents/own-storage.ts'
 import { type Library, troubleOf, useCourse } from '../documents/use-library.ts'
 import type { Trouble } from '../planning/questions.ts'
 import type { AskedLine } from './asked-line.ts'
@@ -43,7 +44,7 @@ interface Chosen {
 /** Begins with the hole, the tee, the ball and the line of the desk as it was left; else with the first hole of the first course. */
 export function usePlayedHole(library: Library, isWanted: boolean): PlayedHole {
   const [chosen, setChosen] = useState((): Chosen => {
-    const left = keptDesk(library, sessionStorage)
+    const left = keptDesk(library, tabStorage)
     return {
       courseId: left?.courseId ?? library.courses[0]?.id ?? '',
       ref: left?.holeRef ?? null,

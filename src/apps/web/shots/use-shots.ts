@@ -1,4 +1,5 @@
 import { useCallback, useMemo, useRef, useState, useSyncExternalStore } from 'react'
+import { ownStorage } from '../documents/own-storage.ts'
 import { shotKeeper } from './shot-keeper.ts'
 import { type EnteredShot, enter, inverseOf, type NewShot, type SheetEdit } from './shot-sheet.ts'
 
@@ -28,7 +29,7 @@ const NO_STEPS: Steps = { done: [], undone: [] }
 
 /** The sheet of one player. */
 export function useShots(playerId: string): Shots {
-  const keeper = useMemo(() => shotKeeper(playerId, { storage: localStorage, onOtherTab }), [playerId])
+  const keeper = useMemo(() => shotKeeper(playerId, { storage: ownStorage, onOtherTab }), [playerId])
   const shots = useSyncExternalStore(keeper.listen, keeper.shots)
   const isKept = useSyncExternalStore(keeper.listen, keeper.isKept)
   const steps = useRef(NO_STEPS)

@@ -5,6 +5,7 @@ import { openDesk } from '../desk/desk.ts'
 import { chooseCourse } from '../desk/edits.ts'
 import { keepDesk, keepSteps, keptDesk, keptSteps } from '../desk/kept-desk.ts'
 import { fetchKept, keepChanged, keepNewDocument, listDocuments } from '../documents/fetch-document.ts'
+import { tabStorage } from '../documents/own-storage.ts'
 import { openHole, type Survey, surveyOf } from './survey.ts'
 import { courseDocument, TABLE_MEMBER } from './survey-reading.ts'
 
@@ -42,9 +43,9 @@ export async function openCourse(id: string): Promise<Survey> {
 export async function turnDesk(survey: Survey, id: string): Promise<void> {
   const [courses, players] = await Promise.all([listDocuments('courses'), listDocuments('players')])
   const stored = { courses, players }
-  const left = keptDesk(stored, sessionStorage)
+  const left = keptDesk(stored, tabStorage)
   const desk = left ?? openDesk(id, '', players[0]?.id ?? '')
-  const { past } = keptSteps(stored, sessionStorage)
-  if (left !== null) keepSteps({ past: [...past, left], future: [] }, sessionStorage)
-  keepDesk(chooseCourse(desk, id, openHole(survey).ref.trim()), sessionStorage)
+  const { past } = keptSteps(stored, tabStorage)
+  if (left !== null) keepSteps({ past: [...past, left], future: [] }, tabStorage)
+  keepDesk(chooseCourse(desk, id, openHole(survey).ref.trim()), tabStorage)
 }

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { TableUnit } from '#outside/formats/table-unit.ts'
 import { beginHistory, type History, redo, remember, undo } from '../desk/history.ts'
+import { ownStorage } from '../documents/own-storage.ts'
 import { KEPT_SURVEY, keepSurvey, keptSurvey } from './kept-survey.ts'
 import { newSurvey, type Survey } from './survey.ts'
 
@@ -27,14 +28,14 @@ export interface SurveyState {
 
 export function useSurvey(unit: TableUnit): SurveyState {
   const [history, setHistory] = useState(
-    () => keptSurvey(localStorage) ?? beginHistory(newSurvey(unit, Date.now())),
+    () => keptSurvey(ownStorage) ?? beginHistory(newSurvey(unit, Date.now())),
   )
   const [isKept, setKept] = useState(true)
   const [isElsewhere, setElsewhere] = useState(false)
   const first = useRef(history)
   useEffect(() => {
     // What was only opened is no change, and what another tab did is not written over unasked.
-    if (history !== first.current && !isElsewhere) setKept(keepSurvey(history, localStorage))
+    if (history !== first.current && !isElsewhere) setKept(keepSurvey(history, ownStorage))
   }, [history, isElsewhere])
   useEffect(() => {
     const onOther = (event: StorageEvent): void => {
@@ -47,7 +48,7 @@ export function useSurvey(unit: TableUnit): SurveyState {
     setHistory((before) => remember(before, change(before.now), { kind, at: Date.now(), drag }))
   }, [])
   const settle = useCallback((takes: 'there' | 'here') => {
-    const there = takes === 'there' ? keptSurvey(localStorage) : null
+    const there = takes === 'there' ? keptSurvey(ownStorage) : null
     setHistory((here) => {
       first.current = there ?? first.current
       return there ?? { ...here }

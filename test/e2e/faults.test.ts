@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PATIENCE, planned, type ServedDesk, serveDesk } from '../../tools/served-desk.ts'
+
+/** The desk in browsers that refuse, forget or mislead: it plans, nothing is lost, and the reader is told. */
+let desk: ServedDesk
+
+beforeAll(async () => {
+  desk = await serveDesk()
+}, PATIENCE * 2)
+
+afterAll(() => desk?.close())
+
+/** A page of a browser of its own, where `before` runs ahead of the desk; its errors are collected. */
+async function strange(before: string, test: (page: Page) => Promise<void>): Promise<void> {
+  const context = await desk.browser.context.browser()!.newContext()
+  const page = await context.newPage()
+  page.setDefaultTimeout(PATIENCE)
+  const errors: string[] = []
+  page.on('pageerror', (error) => errors.push(error.message))
+  try {
+    await page.addInitScript(before)
+    await test(page)
+    expect(errors).toEqual([])
+  } finally {
+    await context.close()
+  }
+}
+
+const NOTE = '.offline-note'
+
+const FULL = `Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }`
+const FORBIDDEN = `for (const name of ['localStorage', 'sessionStorage'])
+  Object.defineProperty(window, name, { get() { throw new DOMException('forbidden', 'SecurityError') } })`
+const WITHOUT_DATABASE = `indexedDB.open = () => { throw new DOMException('internal', 'UnknownError') }`
+/** A clock that says 2 January 1970, as after a flat battery. */
+const LONG_AGO = `{
+  const Real = Date
+  const behind = Real.now() - 86_400_000
+  window.Date = class extends Real {
+    constructor(...parts) { if (parts.length === 0) super(Real.now() - behind); else super(...parts) }
+    static now() { return Real.now() - behind }
+  }
+}`
+
+describe('a browser whose storage', () => {
+  it.each([
+    ['is full', FULL],
+    ['is forbidden', FORBIDDEN],
+  ])('%s plans, and says that shots are not kept', async (_how, before) => {
+    await strange(before, async (page) => {
+      await page.goto(desk.address)
+      await planned(page)
+      await page.goto(`${desk.address}#/shots/tobin-skell`)
+      await page.getByRole('application').click({ position: { x: 150, y: 150 } })
+      await page.getByText('has no room for these shots').waitFor()
+    })
+  })
+
+  it('has no database plans, and says that the server is needed', async () => {
+    await strange(WITHOUT_DATABASE, async (page) => {
+      await page.goto(desk.address)
+      await planned(page)
+      await expect.poll(() => page.locator(NOTE).textContent()).toContain('the desk needs its server')
+    })
+  })
+
+  it('has a damaged database mends it, and copies what the store holds', async () => {
+    await strange('', async (page) => {
+      await page.goto(`${desk.address}mark.svg`)
+      await page.evaluate(`new Promise((done, fail) => {
+        const asked = indexedDB.open('marram', 3)
+        asked.onupgradeneeded = () => asked.result.createObjectStore('waiting')
+        asked.onsuccess = () => { asked.result.close(); done() }
+        asked.onerror = () => fail(asked.error)
+      })`)
+      await page.goto(desk.address)
+      await planned(page)
+      await expect
+        .poll(() =>
+          page.evaluate(`new Promise((done, fail) => {
+            const asked = indexedDB.open('marram')
+            asked.onerror = () => fail(asked.error)
+            asked.onsuccess = () => {
+              const keys = asked.result.transaction('copies').objectStore('copies').getAllKeys()
+              keys.onsuccess = () => { asked.result.close(); done(keys.result) }
+            }
+          })`),
+        )
+        .toContain('courses/sandrel-ness')
+      expect(await page.locator(NOTE).count()).toBe(0)
+    })
+  })
+})
+
+it('plans by a clock that is wrong', async () => {
+  await strange(LONG_AGO, async (page) => {
+    await page.goto(desk.address)
+    await planned(page)
+  })
+})
+
+describe('a course of 27 holes and 3 MB', () => {
+  /** The example course with nine of its holes again, and every outline so fine that the file is large. */
+  const large = (): string => {
+    const course = JSON.parse(readFileSync('examples/sandrel-ness.course.geojson', 'utf8'))
+    const again = course.features
+      .filter((one: { properties: { ref?: string } }) => Number(one.properties.ref) <= 9)
+      .map((one: { id: string; properties: { ref: string } }) => ({
+        ...one,
+        id: `${one.id}-again`,
+        properties: { ...one.properties, ref: String(Number(one.properties.ref) + 18) },
+      }))
+    course.marram.name = 'Twenty-seven'
+    course.features = [...course.features, ...again].map(
+      (one: { geometry: { type: string; coordinates: number[][][] } }) =>
+        one.geometry.type === 'Polygon'
+          ? { ...one, geometry: { ...one.geometry, coordinates: one.geometry.coordinates.map(finer) } }
+          : one,
+    )
+    return JSON.stringify(course)
+  }
+  const PIECES = 10
+  function finer(ring: readonly number[][]): number[][] {
+    return ring
+      .slice(1)
+      .flatMap(([x = 0, y = 0], index) => {
+        const [a = 0, b = 0] = ring[index] as number[]
+        return Array.from({ length: PIECES }, (_, piece) => [
+          a + ((x - a) * piece) / PIECES,
+          b + ((y - b) * piece) / PIECES,
+        ])
+      })
+      .concat([ring[0] as number[]])
+  }
+
+  it('is kept, opened and planned', async () => {
+    const text = large()
+    expect(text.length).toBeGreaterThan(3e6)
+    const put = await fetch(`${desk.address}api/courses/twenty-seven`, {
+      method: 'PUT',
+      headers: { 'Content-Type': 'application/json', 'If-None-Match': '*' },
+      body: text,
+    })
+    expect(put.status, await put.text()).toBeLessThan(300)
+    await strange('', async (page) => {
+      await page.goto(desk.address)
+      await page.getByLabel('Course', { exact: true }).selectOption('twenty-seven')
+      await page.getByLabel('Hole', { exact: true }).selectOption('27')
+      await planned(page)
+    })
+  })
+})
