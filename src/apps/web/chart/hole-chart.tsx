@@ -124,7 +124,7 @@ export function HoleChart(props: HoleChartProps): ReactElement {
             style={{ transform: sight.transform }}
           >
             <Picture drawing={layers.ground} className="chart-layer" />
-            <Picture drawing={marksLayer} className="chart-layer" isDecoration />
+            <Picture drawing={marksLayer} className="chart-layer chart-marks" isDecoration />
           </div>
         </div>
         <Picture drawing={layers.furniture} className="chart-layer" isDecoration />

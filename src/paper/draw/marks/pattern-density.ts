@@ -45,8 +45,11 @@ export function patternDensity(pattern: Pattern): Field {
 
 /** The density level above which the given share of all finishes lies. */
 export function levelOfShare(density: Field, share: number): number {
-  // Sorted without a function of ours, which takes a tenth of the time: a drag draws this anew with every step.
-  const sorted = density.values.toSorted().reverse()
+  // Only where there is any, sorted without a function of ours: a drag draws this anew with every step.
+  const sorted = density.values
+    .filter((value) => value > 0)
+    .sort()
+    .reverse()
   const total = sorted.reduce((sum, value) => sum + value, 0)
   let sum = 0
   for (const value of sorted) {
