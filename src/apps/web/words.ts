@@ -1,5 +1,7 @@
 import type { Ground } from '#golf/course/ground.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { clubWords as clubName } from '#golf/player/club-words.ts'
+import type { OwnCarries } from '#golf/player/own-carries.ts'
 import { worthWords } from '#golf/strategy/format-words.ts'
 import type { NextShot, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
@@ -197,6 +199,14 @@ export function lieWord(lie: NextShot['lie']): string {
   return (
     { 'first-cut': 'first cut', heavy: 'heavy grass', bunker: 'sand', fringe: 'apron' }[lie as string] ?? lie
   )
+}
+
+/** Which carries were typed, longest first: `Own carries: driver 205 yd, 7-iron 138 yd; the other clubs are guessed from these.` */
+export function ownCarriesWords(carries: OwnCarries, reader: Reader): string {
+  const typed = Object.entries(carries)
+    .toSorted(([, one], [, other]) => other - one)
+    .map(([club, metres]) => `${clubName(club)} ${length(metres, reader)}`)
+  return unbroken(`Own carries: ${typed.join(', ')}; the other clubs are guessed from these.`)
 }
 
 /** A date as 25 Nov. */

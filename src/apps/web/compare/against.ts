@@ -18,7 +18,7 @@ export function otherDesk(desk: Desk, against: Against): Desk | null {
     ...desk,
     club: null,
     aimDegrees: null,
-    ...(playerId === undefined ? {} : { playerId }),
+    ...(playerId === undefined ? {} : { playerId, carries: {} }),
     // From other markers the hole has another frame: a place in it is not the same place.
     ...(teeName === undefined
       ? {}

@@ -1,5 +1,6 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { HazardMove } from '#golf/course/move-hazards.ts'
+import type { OwnCarries } from '#golf/player/own-carries.ts'
 import type { Lie } from '#golf/player/player.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { FEWEST_STROKES, type Format } from './format.ts'
@@ -20,6 +21,8 @@ export interface Desk {
   readonly ball: Ball | null
   /** Hazards of the hole moved to see what they do, by the ids of their areas. */
   readonly moved: Readonly<Record<string, HazardMove>>
+  /** Carries typed for the player shown; the file's are left aside while there are any. */
+  readonly carries: OwnCarries
   /** How wide the player's shots are taken to spread: 1 = as they do. */
   readonly spread: number
   /** What the hole is played for. */
@@ -64,6 +67,7 @@ export function openDesk(courseId: string, holeRef: string, playerId: string): D
     pin: 'day',
     ball: null,
     moved: {},
+    carries: {},
     spread: 1,
     format: FEWEST_STROKES,
     club: null,

@@ -1,5 +1,6 @@
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { HazardMove } from '#golf/course/move-hazards.ts'
+import type { OwnCarries } from '#golf/player/own-carries.ts'
 import type { Lie } from '#golf/player/player.ts'
 import type { ReliefRow } from '#golf/strategy/relief.ts'
 import { MOST_STROKES } from '#golf/strategy/settings.ts'
@@ -33,7 +34,12 @@ export function chooseTee(desk: Desk, teeName: string | null): Desk {
 
 /** Another player; the clubs are theirs, so the choice of club goes. */
 export function choosePlayer(desk: Desk, playerId: string): Desk {
-  return { ...ownLine(desk), playerId, spread: 1 }
+  return { ...ownLine(desk), playerId, carries: {}, spread: 1 }
+}
+
+/** Carries of one's own for the player shown; what is left out is filled in. */
+export function typeCarries(desk: Desk, carries: OwnCarries): Desk {
+  return { ...ownLine(desk), carries }
 }
 
 /** Other conditions from the store, or the calm reference day. */

@@ -86,6 +86,8 @@ function isDesk(kept: unknown): kept is Desk {
     isFormat(kept.format) &&
     isRecord(kept.moved) &&
     Object.values(kept.moved).every(isMove) &&
+    isRecord(kept.carries) &&
+    Object.values(kept.carries).every(Number.isFinite) &&
     [kept.aimDegrees, day.pressureHectopascal].every((each) => each === null || Number.isFinite(each)) &&
     isRecord(day.pins) &&
     isRecord(day.tees) &&

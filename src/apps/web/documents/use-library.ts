@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { useCallback, useEffect, useRef, useState } from 'react'
 import { Failure } from '#faults/failure.ts'
 import type { Course } from '#golf/course/course.ts'
 import type { Player } from '#golf/player/player.ts'
@@ -15,12 +15,18 @@ export interface Library {
   readonly days: readonly Listed[]
 }
 
-/** The lists of the store, once they are there; or what went wrong. */
-export function useLibrary(): { readonly library: Library | null; readonly trouble: Trouble | null } {
+/** The lists of the store, once they are there, and how to ask for them again; or what went wrong. */
+export function useLibrary(): {
+  readonly library: Library | null
+  readonly trouble: Trouble | null
+  readonly reload: () => void
+} {
   const [state, setState] = useState<{ library: Library | null; trouble: Trouble | null }>({
     library: null,
     trouble: null,
   })
+  const [times, setTimes] = useState(0)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `times` asks the store again.
   useEffect(() => {
     let isWanted = true
     Promise.all([listDocuments('courses'), listDocuments('players'), listDocuments('days')])
@@ -41,8 +47,9 @@ export function useLibrary(): { readonly library: Library | null; readonly troub
     return () => {
       isWanted = false
     }
-  }, [])
-  return state
+  }, [times])
+  const reload = useCallback(() => setTimes((before) => before + 1), [])
+  return { ...state, reload }
 }
 
 /** A course of the store by id. */

@@ -29,6 +29,7 @@ import {
   ScoreList,
   ThenList,
 } from '../ledger/plan-words.tsx'
+import { OwnCarriesPart } from '../own-carries/own-carries.tsx'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
 import { useRelief } from '../planning/use-relief.ts'
 import { costHeading, readerMetres } from '../words.ts'
@@ -55,6 +56,8 @@ export function HoleDesk(props: {
   readonly playerId: string | null
   readonly reader: Reader
   readonly onReader: (reader: Reader) => void
+  /** A player was kept: the lists of the store are asked for again. */
+  readonly onKept: () => void
 }): ReactElement {
   const { library, reader, onReader } = props
   const { desk, edit, step, ...steps } = useDesk(
@@ -71,7 +74,7 @@ export function HoleDesk(props: {
   const course = useCourse(desk.courseId)
   const player = usePlayer(desk.playerId)
   const opponent = usePlayer(desk.format.kind === 'match' ? desk.format.opponentId : null)
-  const { surveyed, hole, situation, trouble } = useSituation(
+  const { surveyed, hole, own, situation, trouble } = useSituation(
     desk,
     course.value,
     player.value,
@@ -104,7 +107,7 @@ export function HoleDesk(props: {
   }, [course.value, desk.holeRef, edit])
 
   const hazards = useHazards(surveyed, desk, reader, edit)
-  const about = JSON.stringify([desk.courseId, desk.holeRef, desk.playerId, desk.ball])
+  const about = JSON.stringify([desk.courseId, desk.holeRef, desk.playerId, desk.ball, desk.carries])
   const before = useTurn(step, about, planning, plan)
   const ruler = useRuler(plan, planning.isFull, about, { desk, surveyed, edit })
   const survey = useMemo(
@@ -114,21 +117,10 @@ export function HoleDesk(props: {
   const marks = useMemo(
     () => ({
       ...movedMarks(surveyed, hole, desk.moved, hazards.held?.id ?? null),
-      ...chartMarks(aimed, heading, finishes, plan, player.value),
+      ...chartMarks(aimed, heading, finishes, plan, own),
       ...(relief.answer === null || hole === null ? {} : { relief: { of: relief.answer, pin: hole.pin } }),
     }),
-    [
-      surveyed,
-      hole,
-      desk.moved,
-      hazards.held?.id,
-      aimed,
-      heading,
-      finishes,
-      plan,
-      player.value,
-      relief.answer,
-    ],
+    [surveyed, hole, desk.moved, hazards.held?.id, aimed, heading, finishes, plan, own, relief.answer],
   )
   const credit = course.value?.credit ?? null
   const printed = useMemo(
@@ -257,6 +249,18 @@ export function HoleDesk(props: {
               )}
             </>
           )}
+          {own !== null && (
+            <OwnCarriesPart
+              own={own}
+              carries={desk.carries}
+              reader={reader}
+              onCarries={(carries) => edit('carries', (now) => edits.typeCarries(now, carries))}
+              onKept={(id) => {
+                props.onKept()
+                edit('player', (now) => edits.choosePlayer(now, id))
+              }}
+            />
+          )}
           {hole !== null && (
             <BallControls
               ball={desk.ball}
@@ -350,6 +354,7 @@ export function HoleDesk(props: {
           option={option}
           lineOf={lineOf}
           day={desk.day}
+          carries={desk.carries}
           reader={reader}
           drawing={printed}
         />

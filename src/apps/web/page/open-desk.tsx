@@ -11,7 +11,7 @@ export function OpenDesk(props: {
   readonly onReader: (reader: Reader) => void
   readonly playerId: string | null
 }): ReactElement {
-  const { library, trouble } = useLibrary()
+  const { library, trouble, reload } = useLibrary()
   if (trouble !== null)
     return (
       <main className="desk">
@@ -26,5 +26,5 @@ export function OpenDesk(props: {
       </main>
     )
   if (library === null) return <main className="desk" aria-busy="true" />
-  return <HoleDesk library={library} {...props} />
+  return <HoleDesk library={library} {...props} onKept={reload} />
 }

@@ -2,6 +2,7 @@ import { type ReactElement, useMemo } from 'react'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
+import type { OwnCarries } from '#golf/player/own-carries.ts'
 import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
@@ -18,6 +19,7 @@ import {
   firmnessWord,
   length,
   nextShot,
+  ownCarriesWords,
   shortDate,
   shotLeft,
   unbroken,
@@ -36,10 +38,12 @@ export function PrintedPlan(props: {
   readonly option: PlanOption
   readonly lineOf: LineOf
   readonly day: Day
+  /** Carries typed on the desk. */
+  readonly carries: OwnCarries
   readonly reader: Reader
   readonly drawing: HoleDrawingOptions
 }): ReactElement {
-  const { plan, isFull, hole, option, lineOf, day, reader, drawing } = props
+  const { plan, isFull, hole, option, lineOf, day, carries, reader, drawing } = props
   // The whole hole is engraved for it: as much work as all the rest of a step of a drag many times over.
   const shown = useSettled(useMemo(() => ({ hole, drawing }), [hole, drawing]))
   const chart = useMemo(
@@ -86,6 +90,7 @@ export function PrintedPlan(props: {
             {clubWords(option)}: aim {aimWords(option, option.aim.heading_deg, lineOf(option), reader)}, it
             leaves about {length(option.leave_m.p50, reader)}.
           </p>
+          {Object.keys(carries).length > 0 && <p>{ownCarriesWords(carries, reader)}</p>}
           <OutcomeList club={clubWords(option)} outcomes={option.outcomes} />
           <ScoreList option={option} />
           {plan.flips.length > 0 && <h2>What flips it</h2>}

@@ -4,6 +4,7 @@ import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { moveHazards } from '#golf/course/move-hazards.ts'
+import { withOwnCarries } from '#golf/player/own-carries.ts'
 import type { Player } from '#golf/player/player.ts'
 import { withSpread } from '#golf/player/with-spread.ts'
 import { holesAfter } from '#golf/strategy/holes-after.ts'
@@ -23,10 +24,12 @@ export function useSituation(
 ): {
   readonly surveyed: Hole | null
   readonly hole: Hole | null
+  /** The player with the carries typed on the desk. */
+  readonly own: Player | null
   readonly situation: Situation | null
   readonly trouble: Trouble | null
 } {
-  const { holeRef, teeName, day, pin, ball, moved, spread, format } = desk
+  const { holeRef, teeName, day, pin, ball, moved, carries, spread, format } = desk
   const kept = useRef<Hole | null>(null)
   const { surveyed, trouble } = useMemo((): { surveyed: Hole | null; trouble: Trouble | null } => {
     if (course === null || !course.holes.some(({ ref }) => ref === holeRef))
@@ -41,10 +44,8 @@ export function useSituation(
     }
   }, [course, holeRef, teeName, day, pin])
   const hole = useMemo(() => surveyed && moveHazards(surveyed, moved), [surveyed, moved])
-  const playing = useMemo(
-    () => player && (spread === 1 ? player : withSpread(player, spread)),
-    [player, spread],
-  )
+  const own = useMemo(() => player && withOwnCarries(player, carries), [player, carries])
+  const playing = useMemo(() => own && (spread === 1 ? own : withSpread(own, spread)), [own, spread])
   const played = useMemo(
     () => playedFor(format, opponent, course, surveyed, day),
     [format, opponent, course, surveyed, day],
@@ -56,7 +57,7 @@ export function useSituation(
         : { courseName: course.name, hole, player: playing, day, ball, units, format: played.format },
     [hole, playing, course, day, ball, units, played.format],
   )
-  return { surveyed, hole, situation, trouble: trouble ?? played.trouble }
+  return { surveyed, hole, own, situation, trouble: trouble ?? played.trouble }
 }
 
 /** What the hole is played for, with the later holes that count too as they are cut. */
