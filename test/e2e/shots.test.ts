@@ -271,7 +271,7 @@ describe('shots put down on the desk', () => {
   it('takes them from where the ball lies on the desk, with its lie', async () => {
     await page.evaluate(`{
       const desk = JSON.parse(sessionStorage.getItem('marram.desk'))
-      const ball = { at: [4, 180], lie: 'rough' }
+      const ball = { at: [4, 180], lie: 'rough', said: null, from: [0, 0] }
       sessionStorage.setItem('marram.desk', JSON.stringify({ ...desk, holeRef: '7', ball, aimDegrees: null }))
     }`)
     await page.reload()
