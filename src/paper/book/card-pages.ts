@@ -129,9 +129,9 @@ function heading(facts: BookFacts, width: number): { readonly shapes: Shape[]; r
   return { shapes, bottom: top + CARD.heading + Math.max(0, purposeLines.length - 1) * TYPE.line }
 }
 
-/** `, 18 strokes received`; empty where the card does not tell. */
+/** `, 18 strokes received`, `, 1 stroke received`; empty where the card does not tell. */
 function receivedOf(holes: readonly BookHole[]): string {
   if (holes.some(({ received }) => received === null)) return ''
   const strokes = holes.reduce((sum, one) => sum + (one.received ?? 0), 0)
-  return `, ${strokes} strokes received`
+  return `, ${strokes} ${strokes === 1 ? 'stroke' : 'strokes'} received`
 }
