@@ -188,15 +188,17 @@ describe('the hole desk', () => {
   })
 
   it('reads in metres and at night when asked', async () => {
-    await page.getByRole('button', { name: /^Lengths in yards/ }).click()
+    await page.getByText('Reading', { exact: true }).click()
+    await page.getByLabel('Lengths', { exact: true }).selectOption('metres')
     expect(await aim()).toMatch(/ m (left|right|on)|on the line/)
-    await page.getByRole('button', { name: /^Lengths in metres/ }).click()
-    await page.getByRole('button', { name: 'Night' }).click()
+    await page.getByLabel('Lengths', { exact: true }).selectOption('yards')
+    await page.getByLabel('Light', { exact: true }).selectOption('night')
     expect(await page.evaluate('getComputedStyle(document.documentElement).backgroundColor')).toBe(
       'rgb(20, 18, 15)',
     )
     expect(await violations(page)).toEqual([])
-    await page.getByRole('button', { name: 'Night' }).click()
+    await page.getByLabel('Light', { exact: true }).selectOption('day')
+    await page.keyboard.press('Escape')
     await planned(page)
   })
 

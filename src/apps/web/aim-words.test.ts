@@ -4,7 +4,7 @@ import type { PlanOption } from '#golf/strategy/plan.ts'
 import { aimWords, linesOf, sideWords } from './aim-words.ts'
 import type { Reader } from './desk/desk.ts'
 
-const metres: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day' }
+const metres: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day', print: 'usual' }
 // The pin stands 3 to the left of straight ahead: a 3-4-5 triangle fifty times over gives whole figures.
 const hole = { pin: [-30, 40], line: [[0, 0] as const, [-30, 40] as const] } as unknown as Hole
 const toPin = (-Math.atan2(30, 40) * 180) / Math.PI

@@ -46,6 +46,10 @@ export const DESK_SETTINGS = {
   /** Coarse and fine step of the cross with which shots are put down, in the reader's units. */
   shotStep: 5,
   shotFineStep: 1,
+  /** In full sun the lines of every drawing are so many times as heavy. */
+  sunLineWeight: 1.6,
+  /** In large print what is read is so many times as large; the style sheet enlarges the page itself by the same. */
+  largePrintScale: 1.25,
   /** Shots shown before the rest is asked for. */
   shotRows: 10,
   /** Steps of undo are kept over a reload so long after the last edit, ms. */

@@ -15,8 +15,8 @@ import {
   windSpeed,
 } from './words.ts'
 
-const yards: Reader = { units: 'yards', windUnit: 'mph', theme: 'day' }
-const metres: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day' }
+const yards: Reader = { units: 'yards', windUnit: 'mph', theme: 'day', print: 'usual' }
+const metres: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day', print: 'usual' }
 const hole = { areas: [{ name: "Heron's pond" }] } as unknown as Hole
 
 describe('words', () => {

@@ -8,6 +8,10 @@ export interface SvgOptions {
   readonly idPrefix?: string
   /** False leaves out the sheet of paper behind the drawing. */
   readonly hasPaper?: boolean
+  /** Lines so many times as heavy, for reading in strong light; 1 by default. */
+  readonly lineWeight?: number
+  /** Letters and figures so many times as large, each about its own place; 1 by default. */
+  readonly typeScale?: number
 }
 
 /** Black-brown ink on laid paper with one crimson for the player's marks: each at least 7:1 on the paper. */
@@ -29,6 +33,7 @@ const FACES: Readonly<Record<Face, string>> = {
 export function renderSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const colours = options.colours ?? PRINT_COLOURS
   const prefix = options.idPrefix ?? 'm'
+  const { lineWeight = 1, typeScale = 1 } = options
   let clips = 0
   const defs: string[] = []
 
@@ -37,14 +42,14 @@ export function renderSvg(drawing: Drawing, options: SvgOptions = {}): string {
       case 'path': {
         const fill = shape.fill === undefined ? 'none' : colours[shape.fill]
         const rule = shape.fill === undefined ? '' : ' fill-rule="evenodd"'
-        return `<path d="${stepsText(shape.steps)}" fill="${fill}"${rule}${strokeText(shape.stroke, colours)}/>`
+        return `<path d="${stepsText(shape.steps)}" fill="${fill}"${rule}${strokeText(shape.stroke, colours, lineWeight)}/>`
       }
       case 'dots': {
         const d = shape.points.map(([x, y]) => `M${round(x)} ${round(y)}h0`).join('')
-        return `<path d="${d}" fill="none" stroke="${colours[shape.fill]}" stroke-width="${round(shape.radius * 2)}" stroke-linecap="round"/>`
+        return `<path d="${d}" fill="none" stroke="${colours[shape.fill]}" stroke-width="${round(shape.radius * 2 * lineWeight)}" stroke-linecap="round"/>`
       }
       case 'text':
-        return textText(shape, colours)
+        return textText(shape, colours, typeScale)
       case 'group': {
         const inner = shape.shapes.map(shapeText).join('\n')
         const name = shape.name === undefined ? '' : ` class="${escapeText(shape.name)}"`
@@ -88,15 +93,19 @@ function stepsText(steps: readonly Step[]): string {
     .join('')
 }
 
-function strokeText(stroke: Stroke | undefined, colours: Readonly<Record<Paint, string>>): string {
+function strokeText(
+  stroke: Stroke | undefined,
+  colours: Readonly<Record<Paint, string>>,
+  lineWeight: number,
+): string {
   if (stroke === undefined) return ''
   const dash = stroke.dash === undefined ? '' : ` stroke-dasharray="${stroke.dash.map(round).join(' ')}"`
   const cap = stroke.cap === 'round' ? ' stroke-linecap="round"' : ''
   const join = stroke.join === 'round' ? ' stroke-linejoin="round"' : ''
-  return ` stroke="${colours[stroke.paint]}" stroke-width="${round(stroke.width)}"${dash}${cap}${join}`
+  return ` stroke="${colours[stroke.paint]}" stroke-width="${round(stroke.width * lineWeight)}"${dash}${cap}${join}`
 }
 
-function textText(shape: TextShape, colours: Readonly<Record<Paint, string>>): string {
+function textText(shape: TextShape, colours: Readonly<Record<Paint, string>>, typeScale: number): string {
   const [x, y] = [round(shape.at[0]), round(shape.at[1])]
   const anchor =
     shape.anchor === undefined || shape.anchor === 'start' ? '' : ` text-anchor="${shape.anchor}"`
@@ -106,7 +115,7 @@ function textText(shape: TextShape, colours: Readonly<Record<Paint, string>>): s
       ? ''
       : ` stroke="${colours.paper}" stroke-width="${round(shape.halo * 2)}" stroke-linejoin="round" paint-order="stroke"`
   const tracking = shape.tracking === undefined ? '' : ` letter-spacing="${round(shape.tracking)}"`
-  return `<text x="${x}" y="${y}" font-size="${round(shape.size)}" fill="${colours[shape.paint]}" ${FACES[shape.face]}${anchor}${turn}${halo}${tracking}>${escapeText(shape.text)}</text>`
+  return `<text x="${x}" y="${y}" font-size="${round(shape.size * typeScale)}" fill="${colours[shape.paint]}" ${FACES[shape.face]}${anchor}${turn}${halo}${tracking}>${escapeText(shape.text)}</text>`
 }
 
 function escapeText(text: string): string {

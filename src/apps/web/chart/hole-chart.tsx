@@ -20,7 +20,7 @@ import { HazardHandles, type HeldHazard, moveBy } from './hazard-handles.tsx'
 import { headingTo } from './heading-to.ts'
 import { type Measured, MeasureHandles } from './measure-handles.tsx'
 import { nearestSpot } from './nearest-spot.ts'
-import { Picture } from './picture.tsx'
+import { ChartLayer } from './picture.tsx'
 import { Surface } from './surface.tsx'
 import { useChartView } from './use-chart-view.ts'
 import { useSize } from './use-size.ts'
@@ -123,11 +123,11 @@ export function HoleChart(props: HoleChartProps): ReactElement {
             className={`chart-carried${sight.isEnlarged ? ' enlarged' : ''}`}
             style={{ transform: sight.transform }}
           >
-            <Picture drawing={layers.ground} className="chart-layer" />
-            <Picture drawing={marksLayer} className="chart-layer chart-marks" isDecoration />
+            <ChartLayer drawing={layers.ground} />
+            <ChartLayer drawing={marksLayer} className="chart-marks" isDecoration />
           </div>
         </div>
-        <Picture drawing={layers.furniture} className="chart-layer" isDecoration />
+        <ChartLayer drawing={layers.furniture} isDecoration />
         <Surface
           hole={hole}
           isEnlarged={sight.isEnlarged}

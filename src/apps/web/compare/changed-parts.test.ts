@@ -6,7 +6,7 @@ import { placeBall } from '../desk/edits.ts'
 import { otherDesk } from './against.ts'
 import { changedParts, isSameStroke } from './changed-parts.ts'
 
-const reader: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day' }
+const reader: Reader = { units: 'metres', windUnit: 'm/s', theme: 'day', print: 'usual' }
 
 function planned(club: string, strokes: number, lengthMetres = 330) {
   const hole = {

@@ -52,7 +52,9 @@ export const MARKERS: Point = [0, 0]
 export interface Reader {
   readonly units: 'yards' | 'metres'
   readonly windUnit: 'm/s' | 'mph' | 'knots'
-  readonly theme: 'day' | 'night'
+  /** The light the page is read in. */
+  readonly theme: 'day' | 'night' | 'sun'
+  readonly print: 'usual' | 'large'
 }
 
 /** A desk as it is first opened. */

@@ -6,7 +6,7 @@ import type { Answers, FieldId } from '#golf/player/player-questions.ts'
 import type { Reader } from '../desk/desk.ts'
 import { tabStorage } from '../documents/own-storage.ts'
 import { DESK } from '../page/places.ts'
-import { UnitsButton } from '../page/reader-buttons.tsx'
+import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { forgetAnswers, keepAnswers, keptAnswers } from './kept-answers.ts'
 import { MadeProfile } from './made-profile.tsx'
 import { QuestionList } from './question-list.tsx'
@@ -35,7 +35,7 @@ export function NewPlayer(props: {
           <a className="button" href={DESK}>
             Back to the desk
           </a>
-          <UnitsButton reader={reader} onReader={onReader} />
+          <ReadingChoices reader={reader} onReader={onReader} />
         </div>
       </header>
       <main className="questions">

@@ -3,9 +3,9 @@ import type { HoleLine } from '#golf/course/course.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
+import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { shortDate } from '../words.ts'
 import { NEW_PLAYER, shotsPlace } from './places.ts'
-import { NightButton, UnitsButton } from './reader-buttons.tsx'
 import { useUndoKeys } from './use-undo-keys.ts'
 
 /** Steps back and forth. */
@@ -92,27 +92,13 @@ export function DeskHead(props: {
         <button type="button" disabled={!steps.canRedo} onClick={steps.redo}>
           Redo
         </button>
-        <UnitsButton reader={reader} onReader={onReader} />
-        <button
-          type="button"
-          aria-label={`Wind in ${reader.windUnit}: change`}
-          onClick={() => onReader({ ...reader, windUnit: NEXT_WIND_UNIT[reader.windUnit] })}
-        >
-          {reader.windUnit}
-        </button>
-        <NightButton reader={reader} onReader={onReader} />
+        <ReadingChoices reader={reader} onReader={onReader} hasWind />
         <button type="button" onClick={() => window.print()}>
           Print
         </button>
       </div>
     </header>
   )
-}
-
-const NEXT_WIND_UNIT: Readonly<Record<Reader['windUnit'], Reader['windUnit']>> = {
-  'm/s': 'mph',
-  mph: 'knots',
-  knots: 'm/s',
 }
 
 /** A day by its date as people write it, `18 Apr 2026`; another name as it stands. */

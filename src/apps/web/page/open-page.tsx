@@ -1,7 +1,10 @@
-import { lazy, type ReactElement, Suspense, useState } from 'react'
+import { lazy, type ReactElement, Suspense, useMemo, useState } from 'react'
+import { EngravedFor, type Engraving } from '../chart/picture.tsx'
+import type { Reader } from '../desk/desk.ts'
+import { useReader } from '../reading/use-reader.ts'
+import { DESK_SETTINGS } from '../settings.ts'
 import { OpenDesk } from './open-desk.tsx'
 import { DESK, NEW_PLAYER, playerOfPlace, SURVEY, usePlace } from './places.ts'
-import { useReader } from './use-reader.ts'
 
 /** Pages beside the desk come when they are asked for, so that the desk itself opens sooner. */
 const NewPlayer = lazy(() =>
@@ -13,9 +16,28 @@ const SurveyPage = lazy(() =>
   import('../survey/survey-page.tsx').then((page) => ({ default: page.SurveyPage })),
 )
 
-/** The desk, the ten questions that lead to it, the shots of a player, or the survey of a hole. */
+/** The desk, the ten questions that lead to it, the shots of a player, or the survey of a hole, as the reader likes to read. */
 export function OpenPage(): ReactElement {
   const [reader, setReader] = useReader()
+  const { theme, print } = reader
+  const engraving = useMemo<Engraving>(
+    () => ({
+      lineWeight: theme === 'sun' ? DESK_SETTINGS.sunLineWeight : 1,
+      chartTypeScale: print === 'large' ? DESK_SETTINGS.largePrintScale : 1,
+    }),
+    [theme, print],
+  )
+  return (
+    <EngravedFor value={engraving}>
+      <PageOfPlace reader={reader} onReader={setReader} />
+    </EngravedFor>
+  )
+}
+
+function PageOfPlace(props: {
+  readonly reader: Reader
+  readonly onReader: (reader: Reader) => void
+}): ReactElement {
   const [playerId, setPlayerId] = useState<string | null>(null)
   const place = usePlace()
   const shotsOf = playerOfPlace(place)
@@ -24,17 +46,17 @@ export function OpenPage(): ReactElement {
     location.hash = DESK
   }
   if (shotsOf === undefined && place !== NEW_PLAYER && place !== SURVEY)
-    return <OpenDesk reader={reader} onReader={setReader} playerId={playerId} />
+    return <OpenDesk {...props} playerId={playerId} />
   return (
     <Suspense fallback={<main aria-busy="true" />}>
       {shotsOf === undefined ? (
         place === SURVEY ? (
-          <SurveyPage reader={reader} onReader={setReader} />
+          <SurveyPage {...props} />
         ) : (
-          <NewPlayer reader={reader} onReader={setReader} onKept={onKept} />
+          <NewPlayer {...props} onKept={onKept} />
         )
       ) : (
-        <ShotsPage reader={reader} onReader={setReader} playerId={shotsOf} onKept={onKept} />
+        <ShotsPage {...props} playerId={shotsOf} onKept={onKept} />
       )}
     </Suspense>
   )

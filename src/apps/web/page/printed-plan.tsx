@@ -9,7 +9,7 @@ import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import { aimWords, type LineOf } from '../aim-words.ts'
-import { Picture } from '../chart/picture.tsx'
+import { AS_DRAWN, EngravedFor, Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { firstAnswerWords } from '../first-answer-words.ts'
 import { flipSentence, isFound, silentFlips } from '../flip-words.ts'
@@ -62,59 +62,61 @@ export function PrintedPlan(props: {
       ? 'calm'
       : `wind ${windSpeed(day.wind.speedMetresPerSecond, reader)} ${windOnHole(day.wind.fromDegrees, hole.bearingDegrees)}`
   return (
-    <div className="printed">
-      <p className="printed-head">
-        <span>
-          {plan.course}, hole {hole.ref}
-        </span>
-        <span>{plan.player}</span>
-        <span>
-          {[
-            ...(day.date === null ? [] : [shortDate(day.date)]),
-            wind,
-            `ground ${firmnessWord(day.firmness)}`,
-          ].join(' · ')}
-        </span>
-      </p>
-      <p className="printed-sentence">{unbroken(plan.sentence)}</p>
-      <p className="printed-verdict">
-        {verdict(plan)} {valueWords(plan)}
-        {isFull ? '' : ` ${firstAnswerWords(plan)} Print again when the fuller one is there.`}
-      </p>
-      <div className="printed-body">
-        {chart !== null && <Picture drawing={chart} className="printed-chart" isDecoration />}
-        <div className="printed-side">
-          <h2>The clubs, {costHeading(plan)}</h2>
-          <Picture drawing={bars} className="printed-bars" isDecoration />
-          <p>
-            {clubWords(option)}: aim {aimWords(option, option.aim.heading_deg, lineOf(option), reader)}, it
-            leaves about {length(option.leave_m.p50, reader)}.
-          </p>
-          {Object.keys(carries).length > 0 && <p>{ownCarriesWords(carries, reader)}</p>}
-          <OutcomeList club={clubWords(option)} outcomes={option.outcomes} />
-          <ScoreList option={option} />
-          {plan.flips.length > 0 && <h2>What flips it</h2>}
-          <ul>
-            {plan.flips.filter(isFound).map((flip) => (
-              <li key={`${flip.what} ${flip.direction}`}>{flipSentence(flip, hole, reader)}</li>
-            ))}
-          </ul>
-          <p>{silentFlips(plan.flips, hole)}</p>
-          {next.length > 0 && <h2>Then</h2>}
-          <ul>
-            {next.map((shot) => (
-              <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
-                {shotLeft(shot, hole, reader)}: {unbroken(nextShot(shot))}
-              </li>
-            ))}
-          </ul>
+    <EngravedFor value={AS_DRAWN}>
+      <div className="printed">
+        <p className="printed-head">
+          <span>
+            {plan.course}, hole {hole.ref}
+          </span>
+          <span>{plan.player}</span>
+          <span>
+            {[
+              ...(day.date === null ? [] : [shortDate(day.date)]),
+              wind,
+              `ground ${firmnessWord(day.firmness)}`,
+            ].join(' · ')}
+          </span>
+        </p>
+        <p className="printed-sentence">{unbroken(plan.sentence)}</p>
+        <p className="printed-verdict">
+          {verdict(plan)} {valueWords(plan)}
+          {isFull ? '' : ` ${firstAnswerWords(plan)} Print again when the fuller one is there.`}
+        </p>
+        <div className="printed-body">
+          {chart !== null && <Picture drawing={chart} className="printed-chart" isDecoration />}
+          <div className="printed-side">
+            <h2>The clubs, {costHeading(plan)}</h2>
+            <Picture drawing={bars} className="printed-bars" isDecoration />
+            <p>
+              {clubWords(option)}: aim {aimWords(option, option.aim.heading_deg, lineOf(option), reader)}, it
+              leaves about {length(option.leave_m.p50, reader)}.
+            </p>
+            {Object.keys(carries).length > 0 && <p>{ownCarriesWords(carries, reader)}</p>}
+            <OutcomeList club={clubWords(option)} outcomes={option.outcomes} />
+            <ScoreList option={option} />
+            {plan.flips.length > 0 && <h2>What flips it</h2>}
+            <ul>
+              {plan.flips.filter(isFound).map((flip) => (
+                <li key={`${flip.what} ${flip.direction}`}>{flipSentence(flip, hole, reader)}</li>
+              ))}
+            </ul>
+            <p>{silentFlips(plan.flips, hole)}</p>
+            {next.length > 0 && <h2>Then</h2>}
+            <ul>
+              {next.map((shot) => (
+                <li key={`${shot.from.x_m},${shot.from.y_m},${shot.lie}`}>
+                  {shotLeft(shot, hole, reader)}: {unbroken(nextShot(shot))}
+                </li>
+              ))}
+            </ul>
+          </div>
         </div>
+        <ul className="printed-cautions">
+          {plan.cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
       </div>
-      <ul className="printed-cautions">
-        {plan.cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
-    </div>
+    </EngravedFor>
   )
 }

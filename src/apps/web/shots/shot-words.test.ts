@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Reader } from '../desk/desk.ts'
 import { exactFigure, parseLength, parseSide, reachable, sideFigure } from './shot-words.ts'
 
-const YARDS: Reader = { units: 'yards', windUnit: 'm/s', theme: 'day' }
+const YARDS: Reader = { units: 'yards', windUnit: 'm/s', theme: 'day', print: 'usual' }
 const METRES: Reader = { ...YARDS, units: 'metres' }
 
 describe('a shot in figures', () => {

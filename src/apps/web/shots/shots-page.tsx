@@ -3,8 +3,8 @@ import type { Reader } from '../desk/desk.ts'
 import { type Library, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { DESK, shotsPlace } from '../page/places.ts'
-import { NightButton, UnitsButton } from '../page/reader-buttons.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
+import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { ShotDesk } from './shot-desk.tsx'
 import { useKeptPlayer } from './use-kept-player.ts'
 
@@ -41,8 +41,7 @@ export function ShotsPage(props: {
           <a className="button" href={DESK}>
             Back to the desk
           </a>
-          <UnitsButton reader={reader} onReader={onReader} />
-          <NightButton reader={reader} onReader={onReader} />
+          <ReadingChoices reader={reader} onReader={onReader} />
         </div>
       </header>
       <main className="desk">

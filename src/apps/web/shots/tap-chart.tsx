@@ -3,7 +3,7 @@ import type { Point } from '#numbers/geometry/point.ts'
 import { drawCross, drawTapped, type TappedMark } from '#paper/draw/draw-tapped.ts'
 import type { Drawing, Shape } from '#paper/draw/drawing.ts'
 import type { Sheet } from '#paper/draw/sheet.ts'
-import { Picture } from '../chart/picture.tsx'
+import { ChartLayer } from '../chart/picture.tsx'
 import { useSize } from '../chart/use-size.ts'
 
 /** What lies under and over the shots on a chart, and what it is in words. */
@@ -67,10 +67,10 @@ export function TapChart(props: {
     <div className="chart" ref={place}>
       {layers !== null && tapped !== null && crossed !== null && (
         <>
-          <Picture drawing={layers.ground} className="chart-layer" />
-          <Picture drawing={layers.above} className="chart-layer" isDecoration />
-          <Picture drawing={tapped} className="chart-layer" isDecoration />
-          <Picture drawing={crossed} className="chart-layer cross-layer" isDecoration />
+          <ChartLayer drawing={layers.ground} />
+          <ChartLayer drawing={layers.above} isDecoration />
+          <ChartLayer drawing={tapped} isDecoration />
+          <ChartLayer drawing={crossed} className="cross-layer" isDecoration />
         </>
       )}
       <div

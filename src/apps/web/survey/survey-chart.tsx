@@ -7,7 +7,7 @@ import { describeHole } from '#paper/draw/describe-hole.ts'
 import { drawSurvey } from '#paper/draw/draw-hole.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import type { Sheet } from '#paper/draw/sheet.ts'
-import { Picture } from '../chart/picture.tsx'
+import { ChartLayer } from '../chart/picture.tsx'
 import { useChartView } from '../chart/use-chart-view.ts'
 import { useSize } from '../chart/use-size.ts'
 import { useWheel } from '../chart/use-wheel.ts'
@@ -94,7 +94,7 @@ export function SurveyChart(props: {
                     style={{ transform: pictureTransform(picture.place, sheet.toSheet) }}
                   />
                 )}
-                <Picture drawing={layers.ground} className="chart-layer" />
+                <ChartLayer drawing={layers.ground} />
                 <TraceLayer
                   sheet={sheet}
                   draft={draft}
@@ -103,7 +103,7 @@ export function SurveyChart(props: {
                 />
               </div>
             </div>
-            <Picture drawing={layers.furniture} className="chart-layer" isDecoration />
+            <ChartLayer drawing={layers.furniture} isDecoration />
             <TraceSurface
               label={tracing === null ? 'The hole: choose traced ground' : `The hole: trace ${tracing}`}
               corners={(chosen?.corners ?? []).map(sheet.toSheet)}

@@ -5,8 +5,8 @@ import type { Reader } from '../desk/desk.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { Section } from '../ledger/section.tsx'
 import { DESK } from '../page/places.ts'
-import { NightButton, UnitsButton } from '../page/reader-buttons.tsx'
 import { useUndoKeys } from '../page/use-undo-keys.ts'
+import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { readerMetres } from '../words.ts'
 import { CornerForm } from './corner-form.tsx'
 import * as edits from './edits.ts'
@@ -86,14 +86,14 @@ export function SurveyPage(props: {
           <button type="button" disabled={!state.canRedo} onClick={redo}>
             Redo
           </button>
-          <UnitsButton
+          <ReadingChoices
             reader={reader}
             onReader={(next) => {
-              edit('unit', (now) => edits.setUnit(now, next.units === 'yards' ? 'yd' : 'm'))
+              if (next.units !== reader.units)
+                edit('unit', (now) => edits.setUnit(now, next.units === 'yards' ? 'yd' : 'm'))
               onReader(next)
             }}
           />
-          <NightButton reader={reader} onReader={onReader} />
         </div>
       </header>
       <main className="desk survey">
