@@ -31,6 +31,9 @@ export function DeskHead(props: {
   readonly onTee: (name: string) => void
   readonly onPlayer: (id: string) => void
   readonly onDay: (id: string) => void
+  /** Whether the first lesson lies open. */
+  readonly hasLesson: boolean
+  readonly onLesson: (isOpen: boolean) => void
 }): ReactElement {
   const { library, desk, holes, tees, reader, onReader, steps } = props
   useUndoKeys(steps.undo, steps.redo)
@@ -95,6 +98,9 @@ export function DeskHead(props: {
         <ReadingChoices reader={reader} onReader={onReader} hasWind />
         <button type="button" onClick={() => window.print()}>
           Print
+        </button>
+        <button type="button" aria-pressed={props.hasLesson} onClick={() => props.onLesson(!props.hasLesson)}>
+          Lesson
         </button>
       </div>
     </header>

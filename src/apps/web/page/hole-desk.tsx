@@ -36,7 +36,7 @@ import { costHeading, readerMetres } from '../words.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
-import { LaterFormat, LaterRelief, LaterSideView } from './later-parts.tsx'
+import { LaterFormat, LaterLesson, LaterRelief, LaterSideView } from './later-parts.tsx'
 import { SURVEY } from './places.ts'
 import { PrintedPlan } from './printed-plan.tsx'
 import { TroubleNote } from './trouble-note.tsx'
@@ -44,6 +44,7 @@ import { useDayChoice } from './use-day-choice.ts'
 import { useDesk } from './use-desk.ts'
 import { useHazards } from './use-hazards.ts'
 import { useKeptHeight } from './use-kept-height.ts'
+import { useLessonOpen } from './use-lesson-open.ts'
 import { useRuler } from './use-ruler.ts'
 import { useSituation } from './use-situation.ts'
 import { useSteps } from './use-steps.ts'
@@ -139,6 +140,7 @@ export function HoleDesk(props: {
       : aimWords(aimed, heading, lineOf(aimed), reader)
 
   const takeRelief = (row: ReliefRow): void => edit('relief', (now) => edits.takeRelief(now, row))
+  const lesson = useLessonOpen()
   const { stepAim, stepPin, stepBall } = useSteps({ desk, hole, option: aimed, heading, line, reader, edit })
 
   const shown =
@@ -165,6 +167,8 @@ export function HoleDesk(props: {
         onTee={(name) => edit('tee', (now) => edits.chooseTee(now, name))}
         onPlayer={(id) => edit('player', (now) => edits.choosePlayer(now, id))}
         onDay={chooseDay}
+        hasLesson={lesson.isOpen}
+        onLesson={lesson.setOpen}
       />
       <main className="desk" ref={page} style={{ minHeight: keptHeight }}>
         {shown !== null && <TroubleNote trouble={shown} />}
@@ -346,6 +350,20 @@ export function HoleDesk(props: {
           )}
         </div>
       </main>
+      {lesson.isOpen && (
+        <LaterLesson
+          library={library}
+          desk={desk}
+          club={planning.isCurrent ? (plan?.options[0]?.club ?? null) : null}
+          canRedo={steps.canRedo}
+          reader={reader}
+          takesFocus={lesson.isAsked}
+          onSample={({ courseId, holeRef, playerId }) =>
+            edit('lesson', () => openDesk(courseId, holeRef, playerId))
+          }
+          onPutAway={() => lesson.setOpen(false)}
+        />
+      )}
       {plan !== null && hole !== null && survey !== null && option !== null && lineOf !== null && (
         <PrintedPlan
           plan={plan}

@@ -1,6 +1,7 @@
 import { type ComponentProps, type LazyExoticComponent, lazy, type ReactElement, Suspense } from 'react'
 import type { FormatSection } from '../format/format-section.tsx'
 import type { SideView } from '../ledger/side-view.tsx'
+import type { LessonStrip } from '../lesson/lesson-strip.tsx'
 import type { ReliefSection } from '../relief/relief-section.tsx'
 
 /** Parts of the desk that its first screen does without: each comes when it is first shown. */
@@ -13,6 +14,9 @@ const Relief: LazyExoticComponent<typeof ReliefSection> = lazy(() =>
 )
 const Side: LazyExoticComponent<typeof SideView> = lazy(() =>
   import('../ledger/side-view.tsx').then((part) => ({ default: part.SideView })),
+)
+const Lesson: LazyExoticComponent<typeof LessonStrip> = lazy(() =>
+  import('../lesson/lesson-strip.tsx').then((part) => ({ default: part.LessonStrip })),
 )
 
 /** What the hole is played for. */
@@ -38,6 +42,15 @@ export function LaterSideView(props: ComponentProps<typeof SideView>): ReactElem
   return (
     <Suspense fallback={null}>
       <Side {...props} />
+    </Suspense>
+  )
+}
+
+/** The first lesson, when it is asked for. */
+export function LaterLesson(props: ComponentProps<typeof LessonStrip>): ReactElement {
+  return (
+    <Suspense fallback={null}>
+      <Lesson {...props} />
     </Suspense>
   )
 }
