@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import type { Page } from 'playwright-core'
+import type { CDPSession, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { PATIENCE, planned, type ServedDesk, serveDesk } from '../../tools/served-desk.ts'
 
@@ -13,7 +13,10 @@ beforeAll(async () => {
 afterAll(() => desk?.close())
 
 /** A page of a browser of its own, where `before` runs ahead of the desk; its errors are collected. */
-async function strange(before: string, test: (page: Page) => Promise<void>): Promise<void> {
+async function strange(
+  before: string,
+  test: (page: Page, session: CDPSession) => Promise<void>,
+): Promise<void> {
   const context = await desk.browser.context.browser()!.newContext()
   const page = await context.newPage()
   page.setDefaultTimeout(PATIENCE)
@@ -21,7 +24,7 @@ async function strange(before: string, test: (page: Page) => Promise<void>): Pro
   page.on('pageerror', (error) => errors.push(error.message))
   try {
     await page.addInitScript(before)
-    await test(page)
+    await test(page, await context.newCDPSession(page))
     expect(errors).toEqual([])
   } finally {
     await context.close()
@@ -98,6 +101,94 @@ it('plans by a clock that is wrong', async () => {
   await strange(LONG_AGO, async (page) => {
     await page.goto(desk.address)
     await planned(page)
+  })
+})
+
+describe('a network', () => {
+  /** Notes whatever the page says it waits for. */
+  const WATCH = `globalThis.waitedFor = new Set()
+    new MutationObserver(() => {
+      for (const e of document.querySelectorAll('.waiting-for')) waitedFor.add(e.textContent)
+    }).observe(document, { subtree: true, childList: true })`
+  const waitedFor = (page: Page): Promise<string[]> => page.evaluate('[...waitedFor]')
+  /** Milliseconds to the first byte, and kilobytes a second. */
+  const slow = (session: CDPSession, latency: number, speed: number) =>
+    session.send('Network.emulateNetworkConditions', {
+      offline: false,
+      latency,
+      downloadThroughput: speed * 1000,
+      uploadThroughput: speed * 1000,
+    })
+  const STILL = 1e7
+  /** What the page has patience for, and how often it asks again: by its own clock, which is put on. */
+  const PATIENT = '00:12'
+
+  it('that is slow is waited for in words, and brings each document once', async () => {
+    await strange(WATCH, async (page, session) => {
+      const asked: string[] = []
+      page.on('request', (request) => asked.push(new URL(request.url()).pathname))
+      await session.send('Network.enable')
+      await slow(session, 150, 400)
+      await page.goto(desk.address)
+      await planned(page)
+      expect(await waitedFor(page)).toEqual([
+        'Fetching the hole desk.',
+        'Fetching the lists of courses, players and days.',
+        expect.stringMatching(/^Fetching the course .* and the player .*\.$/),
+        ...(await waitedFor(page)).slice(3),
+      ])
+      const documents = asked.filter((path) => /^\/api\/\w+\/./.test(path))
+      expect(documents).toContain('/api/courses/sandrel-ness')
+      expect(documents.length).toBe(new Set(documents).size)
+    })
+  })
+
+  it('that stands still is told of; what is kept meanwhile waits, and is sent once it moves again', async () => {
+    await strange('', async (page, session) => {
+      await page.clock.install()
+      await page.goto(desk.address)
+      await planned(page)
+      await page.evaluate('navigator.serviceWorker.ready.then(() => true)')
+      await session.send('Network.enable')
+      await slow(session, STILL, 400)
+      await page.goto(`${desk.address}#/new-player`)
+      await page.getByLabel('What is the player called?').fill('Edda Stallwyn')
+      await page.getByRole('radio', { name: /right/i }).first().check()
+      await page.getByLabel(/handicap index/).fill('18')
+      await page.getByRole('button', { name: 'Make the profile' }).click()
+      await page.getByRole('button', { name: 'Keep, and open the desk' }).click()
+      const note = page.locator(NOTE)
+      for (const words of ['The server does not answer.', 'Edda Stallwyn: kept in this browser'])
+        await expect
+          .poll(async () => {
+            await page.clock.fastForward(PATIENT)
+            return (await note.count()) === 0 ? '' : note.textContent()
+          })
+          .toContain(words)
+      await planned(page)
+      await slow(session, 0, -1)
+      await expect
+        .poll(async () => {
+          await page.clock.fastForward(PATIENT)
+          return note.count()
+        })
+        .toBe(0)
+      const kept = await fetch(`${desk.address}api/players/edda-stallwyn`)
+      expect(await kept.json()).toMatchObject({ name: 'Edda Stallwyn' })
+    })
+  })
+
+  it('that is gone before a part of the page came leaves the rest, and the part can be asked for again', async () => {
+    await strange(`delete Navigator.prototype.serviceWorker`, async (page) => {
+      await page.goto(desk.address)
+      await planned(page)
+      await page.context().setOffline(true)
+      await page.getByRole('link', { name: 'Survey a hole' }).click()
+      await page.getByText('so the survey cannot be shown yet').waitFor()
+      await page.context().setOffline(false)
+      await page.getByRole('button', { name: 'Try again' }).click()
+      await page.getByLabel('Row 1, what').waitFor()
+    })
   })
 })
 

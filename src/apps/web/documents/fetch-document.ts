@@ -53,6 +53,20 @@ export async function fetchDocument(kind: DocumentKind, id: string): Promise<str
 export async function fetchKept(kind: DocumentKind, id: string): Promise<KeptDocument> {
   const waiting = await waitingFor(kind, id).catch(withoutShelf)
   if (waiting) return waiting
+  const key = `${kind}/${id}`
+  const known = underWay.get(key)
+  if (known !== undefined) return known
+  const fetching = fetchOrCopy(kind, id).finally(() => {
+    if (underWay.get(key) === fetching) underWay.delete(key)
+  })
+  underWay.set(key, fetching)
+  return fetching
+}
+
+/** What is being fetched: the desk and the copying ask for the same documents, and each comes once. */
+const underWay = new Map<string, Promise<KeptDocument>>()
+
+async function fetchOrCopy(kind: DocumentKind, id: string): Promise<KeptDocument> {
   try {
     const served = await fetchServed(kind, id)
     await copyDocument({ kind, id, name: nameIn(served.text, id), ...served }).catch(withoutShelf)
@@ -75,6 +89,7 @@ export async function keepChanged(
   revision: string,
 ): Promise<void> {
   const change = { kind, id, name: nameIn(document, id), text: document, revision, refusal: '' }
+  underWay.delete(`${kind}/${id}`)
   // What waits already is changed where it waits, and goes on from the revision that it went on from.
   if (await waitingFor(kind, id).catch(withoutShelf)) return wait(change)
   await putServed(kind, id, document, revision).catch((error: unknown) => waitWhileAway(change, error))
@@ -101,8 +116,12 @@ export async function keepNewDocument(kind: DocumentKind, id: string, document: 
   return free
 }
 
-/** Copies every document that is not copied as it is now, so that the desk opens on any of them when the server has stopped. */
+/**
+ * Copies every document that is not copied as it is now, so that the desk opens on any of them when the server has stopped;
+ * what a person waits for comes first.
+ */
 export async function copyAll(kind: DocumentKind, listed: readonly Listed[]): Promise<void> {
+  await Promise.allSettled(underWay.values())
   for (const { id, revision } of listed) {
     const copied = await copiedDocument(kind, id).catch(withoutShelf)
     if (revision > 0 && copied?.revision !== `"${revision}"`) await fetchKept(kind, id).catch(() => {})

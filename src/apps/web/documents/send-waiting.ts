@@ -12,6 +12,12 @@ export async function sendWaiting(): Promise<void> {
       await settle(change, await putServed(change.kind, change.id, change.text, change.revision))
     } catch (error) {
       if (isAway(error)) return
+      // Its answer may have been lost on the way while the change itself arrived.
+      const there = await fetchServed(change.kind, change.id).catch(() => null)
+      if (there?.text === change.text) {
+        await settle(change, there.revision)
+        continue
+      }
       await keepWaiting({ ...change, refusal: reasonOf(error) })
       tellWaiting()
     }

@@ -1,5 +1,5 @@
-import type { FaultCode } from '#faults/codes.ts'
 import { Failure } from '#faults/failure.ts'
+import { askServer } from './ask-server.ts'
 
 /** A document of the store by its id. */
 export interface Listed {
@@ -20,15 +20,14 @@ export interface KeptDocument {
 
 /** What the store holds of a kind. Throws a Failure with the server's code. */
 export async function listServed(kind: DocumentKind): Promise<readonly Listed[]> {
-  const answer: unknown = await (await ask(`/api/${kind}`)).json()
-  const listed = (answer as Record<string, unknown>)[kind]
+  const answer = JSON.parse((await askServer(`/api/${kind}`)).text) as Record<string, unknown>
+  const listed = answer[kind]
   return Array.isArray(listed) ? (listed as Listed[]) : []
 }
 
 /** The text of a document with its revision. Throws a Failure with the server's code. */
 export async function fetchServed(kind: DocumentKind, id: string): Promise<KeptDocument> {
-  const response = await ask(`/api/${kind}/${encodeURIComponent(id)}`)
-  return { text: await response.text(), revision: response.headers.get('ETag') ?? '' }
+  return askServer(`/api/${kind}/${encodeURIComponent(id)}`)
 }
 
 /**
@@ -43,35 +42,11 @@ export async function putServed(
 ): Promise<string> {
   const condition = revision === '' ? { 'If-None-Match': '*' } : { 'If-Match': revision }
   const headers = { 'Content-Type': 'application/json', ...condition }
-  const response = await ask(`/api/${kind}/${encodeURIComponent(id)}`, {
-    method: 'PUT',
-    headers,
-    body: document,
-  })
-  return response.headers.get('ETag') ?? ''
+  const address = `/api/${kind}/${encodeURIComponent(id)}`
+  return (await askServer(address, { method: 'PUT', headers, body: document })).revision
 }
 
-/** Whether the server was not reached at all: then nothing was refused, and it can be asked again. */
+/** Whether the server was not reached, or stood still: then nothing was refused, and it can be asked again. */
 export function isAway(error: unknown): boolean {
   return error instanceof Failure && error.code === 'MAR-WEB-001'
-}
-
-async function ask(address: string, request?: RequestInit): Promise<Response> {
-  let response: Response
-  try {
-    response = await fetch(address, request)
-  } catch {
-    throw new Failure('MAR-WEB-001', 'The server does not answer. Is it still running?', address)
-  }
-  if (response.ok) return response
-  const body = (await response.json().catch(() => null)) as { error?: Partial<Failure> } | null
-  const code = body?.error?.code
-  if (code !== undefined && isFaultCode(code))
-    throw new Failure(code, body?.error?.message ?? 'The server would not.', body?.error?.where ?? address)
-  throw new Failure('MAR-WEB-002', `The server answered ${response.status} without saying why.`, address)
-}
-
-/** By its form: the page and the server are of one build, and the table of all codes is as long as some screens. */
-function isFaultCode(code: string): code is FaultCode {
-  return /^MAR-[A-Z]+-\d{3}$/.test(code)
 }

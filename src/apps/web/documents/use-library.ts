@@ -15,6 +15,12 @@ export interface Library {
   readonly days: readonly Listed[]
 }
 
+/** A document of the store: `null` until it is here, or what went wrong. */
+export interface Loaded<Value> {
+  readonly value: Value | null
+  readonly trouble: Trouble | null
+}
+
 /** The lists of the store, once they are there, and how to ask for them again; or what went wrong. */
 export function useLibrary(): {
   readonly library: Library | null
@@ -37,9 +43,6 @@ export function useLibrary(): {
             `The store holds ${courses.length === 0 ? 'no course' : 'no player'}. Put one in, then load this page again.`,
           )
         if (isWanted) setState({ library: { courses, players, days }, trouble: null })
-        void copyAll('courses', courses)
-          .then(() => copyAll('players', players))
-          .then(() => copyAll('days', days))
       })
       .catch((error: unknown) => {
         if (isWanted) setState({ library: null, trouble: troubleOf(error) })
@@ -48,17 +51,25 @@ export function useLibrary(): {
       isWanted = false
     }
   }, [times])
+  const { library } = state
+  useEffect(() => {
+    // By now the desk has asked for what it shows.
+    if (library !== null)
+      void copyAll('courses', library.courses)
+        .then(() => copyAll('players', library.players))
+        .then(() => copyAll('days', library.days))
+  }, [library])
   const reload = useCallback(() => setTimes((before) => before + 1), [])
   return { ...state, reload }
 }
 
 /** A course of the store by id. */
-export function useCourse(id: string | null): { value: Course | null; trouble: Trouble | null } {
+export function useCourse(id: string | null): Loaded<Course> {
   return useLoaded(id, loadCourse)
 }
 
 /** A player of the store by id. */
-export function usePlayer(id: string | null): { value: Player | null; trouble: Trouble | null } {
+export function usePlayer(id: string | null): Loaded<Player> {
   return useLoaded(id, loadPlayer)
 }
 
@@ -66,11 +77,8 @@ export function usePlayer(id: string | null): { value: Player | null; trouble: T
  * Loads by id, each once; what was loaded for another id is never shown. `load` must be the same function every time.
  * What is here stays usable when the server has gone.
  */
-function useLoaded<Value>(
-  id: string | null,
-  load: (id: string) => Promise<Value>,
-): { value: Value | null; trouble: Trouble | null } {
-  const [state, setState] = useState<{ id: string | null; value: Value | null; trouble: Trouble | null }>({
+function useLoaded<Value>(id: string | null, load: (id: string) => Promise<Value>): Loaded<Value> {
+  const [state, setState] = useState<{ readonly id: string | null } & Loaded<Value>>({
     id: null,
     value: null,
     trouble: null,

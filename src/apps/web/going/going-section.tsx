@@ -1,12 +1,10 @@
-import { type LazyExoticComponent, lazy, type ReactElement, Suspense, useState } from 'react'
+import { type ReactElement, useState } from 'react'
 import type { Reader } from '../desk/desk.ts'
 import { Section } from '../ledger/section.tsx'
+import { LatePart } from '../page/late-part.tsx'
 import type { Situation } from '../planning/use-planning.ts'
-import type { GoingCurves } from './going-curves.tsx'
 
-const Curves: LazyExoticComponent<typeof GoingCurves> = lazy(() =>
-  import('./going-curves.tsx').then((part) => ({ default: part.GoingCurves })),
-)
+const loadCurves = async () => (await import('./going-curves.tsx')).GoingCurves
 
 /** Go or lay up along the hole; worked out only when it is asked for, since it takes as long as a plan. */
 export function GoingSection(props: {
@@ -19,11 +17,7 @@ export function GoingSection(props: {
       <button type="button" className="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
         {isOpen ? 'Put the curves away' : 'Draw both as curves'}
       </button>
-      {isOpen && (
-        <Suspense fallback={<p className="silent">Reckoning.</p>}>
-          <Curves {...props} />
-        </Suspense>
-      )}
+      {isOpen && <LatePart what="the curves" load={loadCurves} show={props} />}
     </Section>
   )
 }

@@ -1,11 +1,10 @@
-import { lazy, type ReactElement, Suspense, useState } from 'react'
+import { type ReactElement, useState } from 'react'
 import type { OwnCarries } from '#golf/player/own-carries.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { Reader } from '../desk/desk.ts'
+import { LatePart } from '../page/late-part.tsx'
 
-const CarrySection = lazy(() =>
-  import('./carry-section.tsx').then((part) => ({ default: part.CarrySection })),
-)
+const loadCarries = async () => (await import('./carry-section.tsx')).CarrySection
 
 /** Carries of one's own for the player shown: a button, and the table once it was asked for or there are some. */
 export function OwnCarriesPart(props: {
@@ -27,9 +26,6 @@ export function OwnCarriesPart(props: {
         </button>
       </p>
     )
-  return (
-    <Suspense fallback={<p className="silent">Fetching the table.</p>}>
-      <CarrySection {...props} isAsked={isOpen} onClose={() => setOpen(false)} />
-    </Suspense>
-  )
+  const show = { ...props, isAsked: isOpen, onClose: () => setOpen(false) }
+  return <LatePart what="the table" load={loadCarries} show={show} />
 }

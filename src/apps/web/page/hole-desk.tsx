@@ -33,6 +33,7 @@ import { OwnCarriesPart } from '../own-carries/own-carries.tsx'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
 import { useRelief } from '../planning/use-relief.ts'
 import { costHeading, readerMetres } from '../words.ts'
+import { awaitedNames } from './awaited-names.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
 import { DeskHead } from './desk-head.tsx'
 import { finishShares } from './finish-shares.ts'
@@ -49,6 +50,7 @@ import { useRuler } from './use-ruler.ts'
 import { useSituation } from './use-situation.ts'
 import { useSteps } from './use-steps.ts'
 import { useTurn } from './use-turn.ts'
+import { WaitingFor } from './waiting-for.tsx'
 
 /** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
 export function HoleDesk(props: {
@@ -143,6 +145,7 @@ export function HoleDesk(props: {
   const lesson = useLessonOpen()
   const { stepAim, stepPin, stepBall } = useSteps({ desk, hole, option: aimed, heading, line, reader, edit })
 
+  const awaited = awaitedNames(desk, library, { course, player, opponent })
   const shown =
     course.trouble ??
     player.trouble ??
@@ -172,6 +175,7 @@ export function HoleDesk(props: {
       />
       <main className="desk" ref={page} style={{ minHeight: keptHeight }}>
         {shown !== null && <TroubleNote trouble={shown} />}
+        {awaited !== '' && <WaitingFor what={awaited} />}
         <div className="chart-side">
           {hole !== null && surveyed !== null && survey !== null && (
             <HoleChart

@@ -4,6 +4,7 @@ import { useLibrary } from '../documents/use-library.ts'
 import { HoleDesk } from './hole-desk.tsx'
 import { NEW_PLAYER } from './places.ts'
 import { TroubleNote } from './trouble-note.tsx'
+import { WaitingFor } from './waiting-for.tsx'
 
 /** Opens the desk once the store has answered, with the player that was made last. */
 export function OpenDesk(props: {
@@ -25,6 +26,11 @@ export function OpenDesk(props: {
         )}
       </main>
     )
-  if (library === null) return <main className="desk" aria-busy="true" />
+  if (library === null)
+    return (
+      <main className="desk" aria-busy="true">
+        <WaitingFor what="the lists of courses, players and days" />
+      </main>
+    )
   return <HoleDesk library={library} {...props} onKept={reload} />
 }

@@ -1,20 +1,16 @@
-import { lazy, type ReactElement, Suspense, useMemo, useState } from 'react'
+import { type ReactElement, useMemo, useState } from 'react'
 import { EngravedFor, type Engraving } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { useReader } from '../reading/use-reader.ts'
 import { DESK_SETTINGS } from '../settings.ts'
+import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
 import { DESK, NEW_PLAYER, playerOfPlace, SURVEY, usePlace } from './places.ts'
 
 /** Pages beside the desk come when they are asked for, so that the desk itself opens sooner. */
-const NewPlayer = lazy(() =>
-  import('../new-player/new-player.tsx').then((page) => ({ default: page.NewPlayer })),
-)
-const ShotsPage = lazy(() => import('../shots/shots-page.tsx').then((page) => ({ default: page.ShotsPage })))
-
-const SurveyPage = lazy(() =>
-  import('../survey/survey-page.tsx').then((page) => ({ default: page.SurveyPage })),
-)
+const loadNewPlayer = async () => (await import('../new-player/new-player.tsx')).NewPlayer
+const loadShots = async () => (await import('../shots/shots-page.tsx')).ShotsPage
+const loadSurvey = async () => (await import('../survey/survey-page.tsx')).SurveyPage
 
 /** The desk, the ten questions that lead to it, the shots of a player, or the survey of a hole, as the reader likes to read. */
 export function OpenPage(): ReactElement {
@@ -47,17 +43,15 @@ function PageOfPlace(props: {
   }
   if (shotsOf === undefined && place !== NEW_PLAYER && place !== SURVEY)
     return <OpenDesk {...props} playerId={playerId} />
-  return (
-    <Suspense fallback={<main aria-busy="true" />}>
-      {shotsOf === undefined ? (
-        place === SURVEY ? (
-          <SurveyPage {...props} />
-        ) : (
-          <NewPlayer {...props} onKept={onKept} />
-        )
-      ) : (
-        <ShotsPage {...props} playerId={shotsOf} onKept={onKept} />
-      )}
-    </Suspense>
-  )
+  if (shotsOf !== undefined)
+    return (
+      <LatePart
+        key="shots"
+        what="the page of shots"
+        load={loadShots}
+        show={{ ...props, playerId: shotsOf, onKept }}
+      />
+    )
+  if (place === SURVEY) return <LatePart key="survey" what="the survey" load={loadSurvey} show={props} />
+  return <LatePart key="player" what="the ten questions" load={loadNewPlayer} show={{ ...props, onKept }} />
 }
