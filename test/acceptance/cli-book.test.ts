@@ -67,6 +67,15 @@ const EBB = file('ebb.player.json', {
   ],
   bag: 'as-listed',
 })
+const WREN = file('wren.player.json', {
+  schema: 'player/1',
+  name: 'Wren Hollis',
+  hand: 'right',
+  age: 12,
+  clubs: [{ name: '9-iron', carry_m: 80 }],
+  bag: 'as-listed',
+})
+const CARD_SIDES = ['card, side 1', 'card, side 2']
 const QUICK = ['--player', EBB, '--draws', '0', '--workers', '0']
 const out = (name: string): string => join(folder, name)
 
@@ -85,6 +94,31 @@ describe('marram book', () => {
     expect(read).toContain('Two Short: Ebbe Strömnäs')
     expect(read).toContain('87 yd')
     expect(read).toContain('Sand wedge')
+  })
+
+  it('prints for a field, each player from a new sheet, and a pin sheet for nobody in particular', () => {
+    const field = [...QUICK, '--player', WREN, '--hole', '1']
+    const { status, document } = marramJson('book', COURSE, ...field, '--out', out('field.pdf'))
+    expect(status).toBe(0)
+    expect(document).toMatchObject({ players: [EBB, WREN], pages: Array(2).fill(CARD_SIDES).flat() })
+    const caddie = [...field, '--kind', 'caddie', '--paper', 'letter', '--out', out('caddie.pdf')]
+    expect(marram('book', COURSE, ...caddie).out).toContain('4 pages of 2 players for practice')
+    const pins = ['--kind', 'pins', '--out', out('pins.pdf')]
+    expect(marram('book', COURSE, ...pins)).toMatchObject({ status: 0, err: '' })
+    expect(marram('book', COURSE, '--out', out('nobody.pdf'))).toMatchObject({ status: 2 })
+    if (!canReadPdf) return
+    const words = textOf(bytesOf(out('field.pdf')))
+    expect(words).toContain('Ebbe Strömnäs')
+    expect(words).toContain('Wren')
+    expect(textOf(bytesOf(out('pins.pdf')))).toContain('10 on, middle')
+  })
+
+  it('refuses what may not be carried before it works anything out', () => {
+    const pins = ['--kind', 'pins', '--for', 'counting', '--out', out('few.pdf')]
+    const run = marram('book', COURSE, ...pins)
+    expect(run.status).toBe(2)
+    expect(run.err).toContain('MAR-BOOK-005')
+    expect(existsSync(out('few.pdf'))).toBe(false)
   })
 
   it('says which hole has no plan, on the page and by its exit code', () => {

@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { printedLetters } from '#outside/print/type-setter.ts'
 import type { BookFacts } from '#paper/book/book-facts.ts'
-import { cardPages } from '#paper/book/card-pages.ts'
+import { CARD_KINDS } from '#paper/book/card-kinds.ts'
+import { cardPages as pagesOfKind } from '#paper/book/card-pages.ts'
 import { inventedFacts, inventedHoles, inventedOption } from '#paper/book/invented-book.fixture.ts'
+import type { Page } from '#paper/book/page.ts'
 import type { BookHole } from '#paper/book/planned-hole.ts'
 import { outside, overlaps, textBoxes } from '#paper/book/text-boxes.fixture.ts'
 import type { Shape } from '#paper/draw/drawing.ts'
@@ -31,6 +33,9 @@ const HOLES: readonly BookHole[] = inventedHoles(18).map((one, index) => {
 function facts(more: Partial<BookFacts> = {}): BookFacts {
   return inventedFacts(letters, HOLES, { playerName: NAME, localRules: ['E-5'], ...more })
 }
+
+const cardPages = (asked: BookFacts, kind: keyof typeof CARD_KINDS = 'card'): Page[] =>
+  pagesOfKind(asked, CARD_KINDS[kind])
 
 function pdfOf(asked: BookFacts): Promise<Uint8Array> {
   return renderPdf(
@@ -99,6 +104,66 @@ describe('the card', () => {
     expect(texts).toContain('330 m')
     expect(texts.join(' ')).toContain('Then 139 to the back')
     expect(texts.join(' ')).not.toMatch(/\byd\b|yards/)
+  })
+})
+
+describe('cards for other readers', () => {
+  const textsOf = (pages: readonly Page[]): Extract<Shape, { kind: 'text' }>[] =>
+    pages.flatMap(({ drawing }) => everyText(drawing.shapes))
+
+  it.each(['large', 'junior', 'caddie'] as const)(
+    'has nothing cut and nothing on top of anything: %s',
+    (kind) => {
+      for (const paper of ['a4', 'letter'] as const) {
+        const pages = cardPages(facts({ paper }), kind)
+        for (const { drawing } of pages) {
+          const boxes = textBoxes(drawing, letters)
+          expect(overlaps(boxes)).toEqual([])
+          expect(outside(drawing, boxes)).toEqual([])
+        }
+        const refs = textsOf(pages).filter(({ text, face }) => face === 'sans-bold' && /^\d+$/.test(text))
+        expect(refs.map(({ text }) => text)).toEqual(HOLES.map(({ hole }) => hole.ref))
+      }
+    },
+  )
+
+  // Large print is 16 points or more: common practice.
+  it('is set in 16 points or more in large print, rulers aside', () => {
+    const sizes = cardPages(facts(), 'large').flatMap(({ drawing }) =>
+      everyText(drawing.shapes.filter((shape) => shape.kind !== 'group' || shape.name !== 'rulers')).map(
+        ({ size }) => size,
+      ),
+    )
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(16)
+  })
+
+  it('gives a junior no number but the own par, and never a figure of length', () => {
+    const [front] = cardPages(facts({ playerName: 'Wren' }), 'junior')
+    const words = everyText(front?.drawing.shapes ?? [])
+      .map(({ text }) => text)
+      .filter((text) => /\d/.test(text) && !/^\d+$/.test(text))
+      .map((text) => text.replaceAll(/[45]-(wood|hybrid)/gi, ''))
+      .filter((text) => /\d/.test(text))
+    expect(words).toHaveLength(HOLES.length)
+    for (const text of words) expect(text).toMatch(/^your par [4-7]$/)
+  })
+
+  it('gives a caddie numbers and no advice', () => {
+    const words = textsOf(cardPages(facts({ purpose: 'counting' }), 'caddie'))
+      .map(({ text }) => text)
+      .join(' ')
+    expect(words).toContain('Green: front')
+    expect(words).not.toMatch(/\b(start \d|miss|Never|Then)\b/)
+  })
+
+  it('says how chips roll on the greens of the day, and a faster green rolls further', () => {
+    const day = facts().day
+    const chips = (greenSpeedFeet: number): string[] =>
+      textsOf(cardPages(facts({ day: { ...day, greenSpeedFeet } })))
+        .map(({ text }) => text)
+        .filter((text) => text.startsWith('1 to '))
+    expect(chips(9)).toEqual(['1 to 4.5', '1 to 1.8'])
+    expect(chips(12)).toEqual(['1 to 6.0', '1 to 2.4'])
   })
 })
 

@@ -1,4 +1,5 @@
 import { Failure } from '#faults/failure.ts'
+import { isWords, PRINTED_KINDS, type PrintedKind } from '#paper/book/printed-kinds.ts'
 import { PAPERS, type Paper } from '#paper/book/settings.ts'
 import type { Purpose } from '#paper/book/stroke-words.ts'
 import type { GlobalOptions } from './machine.ts'
@@ -7,7 +8,8 @@ import { parseUnits, type ReaderUnits } from './units-of-the-reader.ts'
 
 /** The options of `marram book`, as typed. */
 export interface BookOptions extends GlobalOptions {
-  readonly player: string
+  /** One file a player; of a pin sheet nobody is asked. */
+  readonly player: readonly string[]
   readonly out: string
   readonly hole: string
   readonly tee?: string
@@ -29,21 +31,24 @@ export interface AskedBook {
   readonly purpose: Purpose
   readonly paper: Paper
   readonly hasFolds: boolean
-  /** The card is words alone, so that is what is printed where pictures are not wanted. */
-  readonly kind: 'card' | 'book'
+  /** Where pictures are not wanted never one that has them. */
+  readonly kind: PrintedKind
   /** Greens of the book stand at 1 to this, or smaller where they do not fit. */
   readonly greenScale: number
 }
 
 /** Reads the options. Throws MAR-USAGE-002, before any file is read. */
 export function parseBook(options: BookOptions): AskedBook {
+  const kind = oneOf(options.kind ?? 'card', PRINTED_KINDS, '--kind')
+  if (kind !== 'pins' && options.player.length === 0)
+    throw new Failure('MAR-USAGE-002', 'Say for whom to print: --player FILE.', '--player')
   return {
-    question: parseQuestion({ ...options, player: [options.player], flips: false }),
+    question: parseQuestion({ ...options, flips: false }),
     units: parseUnits(options.units),
     purpose: oneOf(options.for ?? 'practice', ['practice', 'counting'], '--for'),
     paper: oneOf(options.paper ?? 'a4', Object.keys(PAPERS) as Paper[], '--paper'),
     hasFolds: options.fold === true,
-    kind: options.textOnly === true ? 'card' : oneOf(options.kind ?? 'card', ['card', 'book'], '--kind'),
+    kind: options.textOnly === true && !isWords(kind) ? 'card' : kind,
     greenScale: parseScale(options.greenScale ?? '1:480'),
   }
 }
@@ -66,5 +71,9 @@ const SMALLEST_SCALE = 5000
 function oneOf<Word extends string>(text: string, words: readonly Word[], option: string): Word {
   const word = words.find((known) => known === text)
   if (word !== undefined) return word
-  throw new Failure('MAR-USAGE-002', `"${text}" is not known here. Write ${words.join(' or ')}.`, option)
+  throw new Failure(
+    'MAR-USAGE-002',
+    `"${text}" is not known here. Write ${words.slice(0, -1).join(', ')} or ${words.at(-1)}.`,
+    option,
+  )
 }

@@ -188,9 +188,14 @@ export function commandLine(
 
   program
     .command('book')
-    .description('the printed plan of a round: a card to fold, or a pocket book (.pdf)')
+    .description('the printed plan of a round: cards to fold, a pocket book, a pin sheet (.pdf)')
     .argument('<course>', COURSE)
-    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .option(
+      '--player <file>',
+      'the player file (.player.json); once for each of several players; not asked for a pin sheet',
+      listed,
+      [],
+    )
     .requiredOption('--out <file>', 'the file to write (.pdf)')
     .option('--hole <ref|all>', 'the hole (all unless given)', 'all')
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
@@ -200,9 +205,12 @@ export function commandLine(
       'where it is carried (practice unless given): pages that break the Rules are refused',
     )
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
-    .option('--kind <card|book>', 'one sheet for the round (unless given), or a pocket book with pictures')
+    .option(
+      '--kind <kind>',
+      'card (unless given), large for large print, junior for few words, caddie for numbers without advice, book for a pocket book with pictures, pins for a pin sheet',
+    )
     .option('--text-only', 'words alone, for events that allow no other book than the Committee’s')
-    .option('--green-scale <1:N>', 'greens of the book at this scale or smaller (1:480 unless given)')
+    .option('--green-scale <1:N>', 'greens at this scale or smaller (1:480 unless given)')
     .option('--fold', 'marks where to fold a card; a book in the order for folding and stapling')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')

@@ -7,11 +7,15 @@ import type { Paper } from './settings.ts'
 import type { Purpose } from './stroke-words.ts'
 
 /** Everything that stands in a printed plan, before it is laid out. */
-export interface BookFacts {
-  readonly course: string
+export interface BookFacts extends RoundFacts {
   /** The name that stands on pages: of a minor the first name only. */
   readonly playerName: string
   readonly player: Player
+}
+
+/** What stands there for every player alike. */
+export interface RoundFacts {
+  readonly course: string
   readonly day: Day
   readonly holes: readonly BookHole[]
   /** In force on the course, such as `E-5`. */

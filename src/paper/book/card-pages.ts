@@ -1,63 +1,67 @@
+import type { Point } from '#numbers/geometry/point.ts'
 import type { Shape } from '../draw/drawing.ts'
 import { lineSteps } from '../draw/steps.ts'
 import type { BookFacts } from './book-facts.ts'
 import { cardBack } from './card-back.ts'
+import type { CardKind } from './card-kinds.ts'
 import { type CardRow, cardRow } from './card-row.ts'
+import { cardSize, columnWidth } from './card-size.ts'
 import { foldMarks } from './fold-marks.ts'
 import type { Page } from './page.ts'
 import type { BookHole } from './planned-hole.ts'
 import { purposeWords } from './purpose-words.ts'
-import { CARD, PAPERS, RULE, TYPE } from './settings.ts'
+import { type CardSetting, RULE } from './settings.ts'
 import { text } from './text.ts'
 import { wrapText } from './wrap-text.ts'
 
 /**
- * The card of a round: one sheet on its side, the holes in front and the bag, the day and the cautions behind. Rows are as
- * high as their words need, so a course of many words takes another sheet rather than lose one.
+ * The card of a round: the holes in front and the bag, the day and the cautions behind, on one sheet where they fit. Rows are
+ * as high as their words need, so a course of many words takes another side rather than lose one.
  */
-export function cardPages(facts: BookFacts): Page[] {
-  const { width: height, height: width } = PAPERS[facts.paper]
-  const columnWidth = (width - 2 * CARD.margin - CARD.gap) / 2
-  const rows = facts.holes.map((one) => cardRow(one, columnWidth, facts))
-  const head = heading(facts, width)
-  const room = height - CARD.margin - head.bottom
-  const columns = columnsOf(rows, room)
-  const sheets = Array.from({ length: Math.ceil(columns.length / 2) }, (_, sheet) =>
-    columns.slice(2 * sheet, 2 * sheet + 2),
+export function cardPages(facts: BookFacts, kind: CardKind): Page[] {
+  const { setting } = kind
+  const size = cardSize(facts.paper, setting)
+  const width = columnWidth(size, setting)
+  const rows = facts.holes.map((one) =>
+    cardRow(one.hole.ref, kind.rowOf(one, facts), width, setting, facts.letters),
+  )
+  const head = heading(facts, size.width, kind)
+  const columns = columnsOf(rows, size.height - setting.margin - head.bottom, setting)
+  const sides = Array.from({ length: Math.ceil(columns.length / setting.columns) }, (_, side) =>
+    columns.slice(setting.columns * side, setting.columns * (side + 1)),
   )
   const plansFrom = facts.holes.flatMap(({ plan }) =>
     plan === null ? [] : [{ ref: plan.hole.ref, lie: plan.situation.lie }],
   )
-  const fronts = sheets.map(
-    (sheet, index): Page => ({
+  const fronts = sides.map(
+    (side, index): Page => ({
       name: `card, side ${index + 1}`,
       greens: [],
       plansFrom,
       drawing: {
-        width,
-        height,
+        ...size,
         title: `${facts.course}, card of ${facts.playerName}`,
-        description: `Club, start line, safe side and next shot for ${facts.holes.length} holes.`,
+        description: `${kind.description} for ${facts.holes.length} holes.`,
         shapes: [
           ...head.shapes,
-          ...sheet.flatMap((column, place) =>
-            drawColumn(column, CARD.margin + place * (columnWidth + CARD.gap), head.bottom, columnWidth),
+          ...side.flatMap((column, place) =>
+            drawColumn(column, [setting.margin + place * (width + setting.gap), head.bottom], width, setting),
           ),
-          ...(facts.hasFolds ? foldMarks(width, height) : []),
+          ...(facts.hasFolds ? foldMarks(size.width, size.height) : []),
         ],
       },
     }),
   )
-  return [...fronts, cardBack(facts, { width, height }, `card, side ${fronts.length + 1}`)]
+  return [...fronts, ...cardBack(facts, kind, size, fronts.length + 1)]
 }
 
 /** Rows in columns of nine at most, fewer where they are high. */
-function columnsOf(rows: readonly CardRow[], room: number): CardRow[][] {
+function columnsOf(rows: readonly CardRow[], room: number, { rowsPerColumn }: CardSetting): CardRow[][] {
   const columns: CardRow[][] = []
   let left = 0
   for (const row of rows) {
     const column = columns.at(-1)
-    if (column === undefined || column.length === CARD.rowsPerColumn || row.height > left) {
+    if (column === undefined || column.length === rowsPerColumn || row.height > left) {
       columns.push([row])
       left = room - row.height
     } else {
@@ -68,12 +72,17 @@ function columnsOf(rows: readonly CardRow[], room: number): CardRow[][] {
   return columns
 }
 
-function drawColumn(rows: readonly CardRow[], left: number, from: number, width: number): Shape[] {
+function drawColumn(
+  rows: readonly CardRow[],
+  [left, from]: Point,
+  width: number,
+  { type }: CardSetting,
+): Shape[] {
   let top = from
   const labels = top - 4
   const shapes: Shape[] = [
-    text('lie, left', [left + width, labels - TYPE.line], TYPE.small, 'serif-italic', 'end'),
-    text('putts, score', [left + width, labels], TYPE.small, 'serif-italic', 'end'),
+    text('lie, left', [left + width, labels - type.line], type.small, 'serif-italic', 'end'),
+    text('putts, score', [left + width, labels], type.small, 'serif-italic', 'end'),
   ]
   for (const row of rows) {
     shapes.push(
@@ -95,38 +104,58 @@ function drawColumn(rows: readonly CardRow[], left: number, from: number, width:
 }
 
 /** Course, player and purpose; a long name takes another line. */
-function heading(facts: BookFacts, width: number): { readonly shapes: Shape[]; readonly bottom: number } {
+function heading(
+  facts: BookFacts,
+  width: number,
+  { setting, hasFigures }: CardKind,
+): { readonly shapes: Shape[]; readonly bottom: number } {
   const { course, playerName, holes, ruler, letters, purpose } = facts
+  const { type, margin, gap, columns, boxWidth, heading: height } = setting
   const [first] = holes
   const received = receivedOf(holes)
-  const tees = first === undefined || first.hole.teeName === '' ? '' : `${first.hole.teeName} tees, `
+  const tees = first === undefined || first.hole.teeName === '' ? '' : `${first.hole.teeName} tees`
   const par = holes.reduce((sum, { hole }) => sum + hole.par, 0)
   const length = holes.reduce((sum, { hole }) => sum + hole.lengthMetres, 0)
-  const whole = width - 2 * CARD.margin
-  const setting = { face: 'serif-bold', size: TYPE.title, letters } as const
-  const title = wrapText(`${course}: ${playerName}`, whole, setting)
-  // The heading of the log boxes stands at the end of the same lines.
-  const purposeLines = wrapText(purposeWords(purpose), (whole - CARD.gap) / 2 - 3 * CARD.boxWidth, {
-    face: 'serif-italic',
-    size: TYPE.small,
+  const whole = width - 2 * margin
+  const title = wrapText(`${course}: ${playerName}`, whole, {
+    face: 'serif-bold',
+    size: type.title,
     letters,
   })
-  const top = CARD.margin + Math.max(0, title.length - 1) * TYPE.title
+  const sums = wrapText(
+    hasFigures
+      ? `${tees === '' ? '' : `${tees}, `}par ${par}, ${ruler.figure(length)} ${ruler.sign}${received}. Numbers in ${ruler.word}.`
+      : tees,
+    whole,
+    { face: 'sans', size: type.small, letters },
+  )
+  // The heading of the log boxes stands at the end of the same lines.
+  const purposeLines = wrapText(purposeWords(purpose), (whole - gap) / columns - 3 * boxWidth, {
+    face: 'serif-italic',
+    size: type.small,
+    letters,
+  })
+  const [below, under] = [
+    margin + Math.max(0, title.length - 1) * type.title,
+    Math.max(0, sums.length - 1) * type.line,
+  ]
   const shapes = [
     ...title.map((line, index) =>
-      text(line, [CARD.margin, CARD.margin + 14 + index * TYPE.title], TYPE.title, 'serif-bold'),
+      text(line, [margin, margin + type.title - 4 + index * type.title], type.title, 'serif-bold'),
     ),
-    text(
-      `${tees}par ${par}, ${ruler.figure(length)} ${ruler.sign}${received}. Numbers in ${ruler.word}.`,
-      [CARD.margin, top + 29],
-      TYPE.small,
-      'sans',
+    ...sums.map((line, index) =>
+      text(line, [margin, below + type.title + type.small + 1 + index * type.line], type.small, 'sans'),
     ),
     ...purposeLines.map((line, index) =>
-      text(line, [CARD.margin, top + 42 + index * TYPE.line], TYPE.small, 'serif-italic'),
+      text(
+        line,
+        [margin, below + under + type.title + 2 * type.line + 1 + index * type.line],
+        type.small,
+        'serif-italic',
+      ),
     ),
   ]
-  return { shapes, bottom: top + CARD.heading + Math.max(0, purposeLines.length - 1) * TYPE.line }
+  return { shapes, bottom: below + under + height + Math.max(0, purposeLines.length - 1) * type.line }
 }
 
 /** `, 18 strokes received`, `, 1 stroke received`; empty where the card does not tell. */

@@ -1,9 +1,9 @@
 import type { Shape } from '../draw/drawing.ts'
-import { CARD, RULE } from './settings.ts'
+import { FOLD_MARK, RULE } from './settings.ts'
 
 /** Short lines at the edges where a sheet is folded in half both ways: twice folded it fits a pocket. */
 export function foldMarks(width: number, height: number): Shape[] {
-  const [x, y, mark] = [width / 2, height / 2, CARD.foldMark]
+  const [x, y, mark] = [width / 2, height / 2, FOLD_MARK]
   return [
     {
       kind: 'path',

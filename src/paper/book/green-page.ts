@@ -1,13 +1,13 @@
-import type { HazardMeasure } from '#golf/course/hole-measures.ts'
+import { approachHole } from '#golf/course/approach-hole.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { drawSurvey } from '../draw/draw-hole.ts'
 import type { Shape } from '../draw/drawing.ts'
-import type { Ruler } from '../draw/ruler.ts'
 import { polygonOnSheet, sheetInFrame } from '../draw/sheet.ts'
 import { polygonSteps, rectangleSteps } from '../draw/steps.ts'
 import type { BookFacts } from './book-facts.ts'
+import { greenNumbers, reachAndCarry } from './hole-numbers.ts'
 import { carriedHole, pointsPerMetre } from './hole-page.ts'
 import { greenName, type Page } from './page.ts'
 import type { BookHole } from './planned-hole.ts'
@@ -24,11 +24,13 @@ export function greenPage(
   greenScale: number,
 ): Page {
   const { letters, ruler, purpose } = facts
-  const hole = carriedHole(one.hole, purpose)
+  const surveyed = carriedHole(one.hole, purpose)
+  // The green stands as the player comes to it; lengths are measured on the hole as it lies.
+  const hole = approachHole(surveyed)
   const left = POCKET.margin
   const right = size.width - POCKET.margin
   const advice = adviceOf(one, facts)
-  const measures = measureHole(hole)
+  const measures = measureHole(surveyed)
   const shapes: Shape[] = []
   let y = POCKET.margin + TYPE.club
   const linesOf = (words: string): string[] =>
@@ -43,15 +45,11 @@ export function greenPage(
   y += TYPE.club
   say(advice.words)
   y += 3
-  const numbers = measures.hazards.flatMap((hazard) => hazardWords(hazard, ruler))
+  const numbers = reachAndCarry(measures, ruler)
   let count = numbers.length
   while (count > 0 && linesOf(numbersWords(numbers, count)).length > MOST_LINES) count -= 1
   if (count > 0) say(numbersWords(numbers, count))
-  const { green } = measures
-  if (green !== null)
-    say(
-      `Green: front ${ruler.figure(green.straight.frontMetres)}, middle ${ruler.figure(green.straight.middleMetres)}, back ${ruler.figure(green.straight.backMetres)}; ${ruler.figure(green.depthMetres)} deep, ${ruler.figure(green.widthMetres)} wide.`,
-    )
+  say(greenNumbers(measures, ruler))
   const outline = hole.green
   if (outline !== null) {
     const bounds = polygonBounds(outline)
@@ -120,24 +118,3 @@ function numbersWords(numbers: readonly string[], count: number): string {
   const more = left === 0 ? '' : `; ${left} more on the picture`
   return `To reach–carry: ${numbers.slice(0, count).join('; ')}${more}.`
 }
-
-/** `bunker left 196–210`; none for what lies far from the line and for growth, which has no number to carry. */
-function hazardWords(hazard: HazardMeasure, ruler: Ruler): string[] {
-  const { ground, name, side, straight, offsetMetres, farMetres } = hazard
-  const kind = NUMBERED[ground]
-  if (kind === undefined || offsetMetres >= FAR_ASIDE || farMetres <= NEAR_TEE) return []
-  const what = name ?? kind
-  const carry = straight.carryMetres === null ? '' : `–${ruler.figure(straight.carryMetres)}`
-  return [`${what}${side === 'across' ? '' : ` ${side}`} ${ruler.figure(straight.reachMetres)}${carry}`]
-}
-
-const NUMBERED: Readonly<Partial<Record<HazardMeasure['ground'], string>>> = {
-  bunker: 'bunker',
-  'penalty-red': 'water',
-  'penalty-yellow': 'water',
-  out: 'out of bounds',
-}
-
-/** Further than this from the line, or wholly within this of the markers, a hazard is nobody's number, metres. Our assumption. */
-const FAR_ASIDE = 40
-const NEAR_TEE = 40

@@ -28,6 +28,7 @@ export function adviceOf({ hole, plan, missing }: BookHole, { purpose, ruler }: 
   return { club: capital(clubWords(first)), words: sentences.filter((words) => words !== '').join(' ') }
 }
 
-function capital(words: string): string {
+/** With its first letter large. */
+export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1)
 }

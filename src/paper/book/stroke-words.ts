@@ -18,6 +18,21 @@ export function startWords(option: PlanOption, line: SentenceLine, ruler: Ruler)
   return start === finish ? `start ${place}` : `start ${place}, finish ${finish ?? 'on it'}`
 }
 
+/** Where to start the ball without a figure: `start a little right of the pin`. */
+export function roughStartWords(option: PlanOption, line: SentenceLine): string {
+  if (option.trees.way === 'sideways')
+    return `sideways to the ${offsetOf(option, option.aim.heading_deg, line) < 0 ? 'left' : 'right'}`
+  const mark = line.words === 'pin' ? 'pin' : 'line'
+  const offset = offsetOf(option, option.aim.start_deg, line)
+  if (Math.abs(offset) < ON_IT_METRES) return `start ${mark === 'pin' ? 'at' : 'on'} the ${mark}`
+  const much = Math.abs(offset) < LITTLE_METRES ? 'a little' : 'well'
+  return `start ${much} ${offset < 0 ? 'left' : 'right'} of the ${mark}`
+}
+
+/** Off the line by less than this a ball starts on it, and by less than that a little beside it, metres. Our assumption. */
+const ON_IT_METRES = 2
+const LITTLE_METRES = 10
+
 /** On which side to miss: `miss right`; the side of the hazard that matters most is never called safe. */
 export function missWords(option: PlanOption, avoid: Plan['avoid']): string {
   const side = safeSide(option)
