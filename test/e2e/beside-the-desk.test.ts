@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { KEY_TABLE } from '#apps/web/commands/key-table.ts'
 import {
   openHole,
   PATIENCE,
@@ -9,7 +10,7 @@ import {
   violations,
 } from '../../tools/served-desk.ts'
 
-/** What stands beside the desk and around it, in a real browser: the first lesson. One desk is served for all of it. */
+/** What stands beside the desk and around it, in a real browser: the keys, the first lesson. One desk is served for all of it. */
 let desk: ServedDesk
 let page: Page
 
@@ -23,6 +24,66 @@ afterAll(() => desk?.close())
 
 const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click()
 const poll = (of: () => Promise<unknown>) => expect.poll(of, { timeout: 2 * PATIENCE })
+
+describe('the keys', () => {
+  const hole = (): Promise<string> => page.getByLabel('Hole', { exact: true }).inputValue()
+  const sheet = (): Locator => page.getByRole('dialog', { name: 'Keys' })
+
+  it('are all in one list, opened by its key and by its button, and put away by Escape', async () => {
+    await press('Keys')
+    await sheet().waitFor()
+    const rows = Object.values(KEY_TABLE).flatMap((place) => Object.values(place.rows))
+    expect(await sheet().locator('dd').allTextContents()).toEqual(rows.map(({ words }) => words))
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    await page.keyboard.press('Escape')
+    await sheet().waitFor({ state: 'detached' })
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('Keys')
+    await page.keyboard.press('?')
+    await sheet().waitFor()
+    await page.keyboard.press('n')
+    expect(await hole()).toBe('3')
+    await page.keyboard.press('Escape')
+  })
+
+  it('turn to the next hole and back, measure, and lead to the aim', async () => {
+    await page.keyboard.press('n')
+    await poll(hole).toBe('4')
+    await page.keyboard.press('b')
+    await poll(hole).toBe('3')
+    await page.keyboard.press('m')
+    expect(await page.locator('.handle-measure').count()).toBe(2)
+    await page.keyboard.press('m')
+    expect(await page.locator('.handle-measure').count()).toBe(0)
+    const aim = page.getByRole('slider', { name: 'Aim' })
+    await aim.waitFor()
+    await page.keyboard.press('a')
+    expect(await aim.evaluate('document.activeElement.className')).toContain('handle-aim')
+  })
+
+  it('do nothing while somebody types or chooses, and nothing at all once they are turned off', async () => {
+    await page.getByLabel('Player', { exact: true }).press('n')
+    await press('Type own carries')
+    const carry = page.getByLabel('Carry of the driver, yards')
+    await carry.press('n')
+    await carry.press('Backspace')
+    expect(await hole()).toBe('3')
+    await press('Close')
+    const alone = page.getByRole('button', { name: 'Letters and signs alone are commands' })
+    await press('Keys')
+    await alone.click()
+    await page.keyboard.press('Escape')
+    await page.keyboard.press('n')
+    expect(await hole()).toBe('3')
+    await press('Keys')
+    await alone.click()
+    await page.keyboard.press('Escape')
+    await page.keyboard.press('n')
+    await poll(hole).toBe('4')
+    await page.keyboard.press('Control+z')
+    await poll(hole).toBe('3')
+  })
+})
 
 describe('the first lesson', () => {
   const steps = (): Locator => page.locator('.lesson-steps li')
@@ -60,14 +121,7 @@ describe('the first lesson', () => {
     await poll(ticked).toBe(4)
   })
 
-  it('is taken up where it was left when the page is loaded again', async () => {
-    await page.reload()
-    await page.locator('.lesson').waitFor()
-    expect(await ticked()).toBe(4)
-    expect(await steps().nth(3).getAttribute('aria-current')).toBe('step')
-  })
-
-  it('ticks the club, the carries and the page, and ends', async () => {
+  it('ticks the club and the carries', async () => {
     await page.locator('.clubs tbody button').nth(2).click()
     await poll(ticked).toBe(5)
     await press('Type own carries')
@@ -79,6 +133,16 @@ describe('the first lesson', () => {
       await page.getByLabel(`Carry of the ${club}, yards`).fill(yards)
     await page.keyboard.press('Tab')
     await poll(ticked).toBe(6)
+  })
+
+  it('is taken up where it was left when the page is loaded again', async () => {
+    await page.reload()
+    await page.locator('.lesson').waitFor()
+    expect(await ticked()).toBe(6)
+    expect(await steps().nth(5).getAttribute('aria-current')).toBe('step')
+  })
+
+  it('ticks the page, and ends', async () => {
     await page.pdf()
     await poll(ticked).toBe(7)
     await press('Next step')
@@ -91,6 +155,8 @@ describe('the first lesson', () => {
       [1280, 900],
     ] as const) {
       await page.setViewportSize({ width, height })
+      // At the end of the page the strip stands in its own place: further up it covers what will be scrolled to.
+      await page.evaluate('scrollTo(0, document.body.scrollHeight)')
       expect(await violations(page)).toEqual([])
       expect(await smallTargets(page)).toEqual([])
       expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true)

@@ -4,6 +4,7 @@ import type { Point } from '#numbers/geometry/point.ts'
 import { polygonContains } from '#numbers/geometry/polygon.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
 import type { Sheet } from '#paper/draw/sheet.ts'
+import { onKeys } from '../commands/on-keys.ts'
 import { handlePlaces } from './handle-places.ts'
 import { headingTo } from './heading-to.ts'
 import { onArrows } from './on-arrows.ts'
@@ -77,15 +78,15 @@ export function Handles(props: {
           aria-valuemax={60}
           aria-valuenow={Math.round(aim.headingDegrees * 10) / 10}
           aria-valuetext={props.aimWords}
-          onKeyDown={(event) => {
-            if (event.key === 'Home') {
-              event.preventDefault()
-              props.onAimStep(null)
-            } else if (event.key === 'PageUp' || event.key === 'PageDown') {
-              event.preventDefault()
-              props.onAimStep(event.key === 'PageUp' ? 5 : -5)
-            } else onArrows(event, (right, further) => props.onAimStep(right + further))
-          }}
+          onKeyDown={(event) =>
+            onKeys(event, 'aim', {
+              left: () => props.onAimStep(-1),
+              right: () => props.onAimStep(1),
+              farLeft: () => props.onAimStep(-5),
+              farRight: () => props.onAimStep(5),
+              best: () => props.onAimStep(null),
+            })
+          }
           {...aimDrag}
         />
       )}

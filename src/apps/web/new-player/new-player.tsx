@@ -1,4 +1,5 @@
 import { type ReactElement, useState } from 'react'
+import '../style/new-player.css'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import type { Player } from '#golf/player/player.ts'
 import { playerFromAnswers } from '#golf/player/player-from-answers.ts'

@@ -1,4 +1,6 @@
 import type { ReactElement } from 'react'
+import '../style/new-player.css'
+import '../style/shots.css'
 import '../style/own-carries.css'
 import type { OwnCarries } from '#golf/player/own-carries.ts'
 import type { Player } from '#golf/player/player.ts'

@@ -3,6 +3,7 @@ import type { Fault } from '#faults/fault.ts'
 import { clubWords } from '#golf/player/club-words.ts'
 import { isCarryFault, type OwnCarries, readOwnCarries } from '#golf/player/own-carries.ts'
 import type { Club } from '#golf/player/player.ts'
+import { onKeys } from '../commands/on-keys.ts'
 import type { Reader } from '../desk/desk.ts'
 import { figure, unbroken, unitSign } from '../words.ts'
 
@@ -42,12 +43,12 @@ export function CarryTable(props: {
     onCarries({ ...read, ...withoutClub(carries, club) })
   }
   const go = (event: KeyboardEvent, index: number, club: string): void => {
-    const step = { Enter: event.shiftKey ? -1 : 1, ArrowDown: 1, ArrowUp: -1 }[event.key]
-    if (step === undefined) return
-    event.preventDefault()
-    const next = body.current?.querySelectorAll('input')[index + step]
-    if (next === undefined) take(club)
-    else next.focus()
+    const goTo = (row: number) => () => {
+      const next = body.current?.querySelectorAll('input')[row]
+      if (next === undefined) take(club)
+      else next.focus()
+    }
+    onKeys(event, 'carries', { next: goTo(index + 1), before: goTo(index - 1) })
   }
   return (
     <table className="carry-table">

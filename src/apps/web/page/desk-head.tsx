@@ -1,12 +1,13 @@
 import type { ReactElement } from 'react'
 import type { HoleLine } from '#golf/course/course.ts'
+import { type Action, runCommand } from '../commands/live-commands.ts'
+import { useCommands } from '../commands/use-commands.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { shortDate } from '../words.ts'
 import { NEW_PLAYER, shotsPlace } from './places.ts'
-import { useUndoKeys } from './use-undo-keys.ts'
 
 /** Steps back and forth. */
 interface Steps {
@@ -36,7 +37,21 @@ export function DeskHead(props: {
   readonly onLesson: (isOpen: boolean) => void
 }): ReactElement {
   const { library, desk, holes, tees, reader, onReader, steps } = props
-  useUndoKeys(steps.undo, steps.redo)
+  const holeAfter = (by: number): Action => {
+    const next = holes[holes.findIndex(({ ref }) => ref === desk.holeRef) + by]
+    return next === undefined ? null : () => props.onHole(next.ref)
+  }
+  const print = (): void => window.print()
+  const turnLesson = (): void => props.onLesson(!props.hasLesson)
+  useCommands({
+    undo: steps.canUndo ? steps.undo : null,
+    redo: steps.canRedo ? steps.redo : null,
+    print,
+    nextHole: holeAfter(1),
+    holeBefore: holeAfter(-1),
+    toAim,
+    lesson: turnLesson,
+  })
   return (
     <header className="desk-head">
       <h1>
@@ -96,15 +111,22 @@ export function DeskHead(props: {
           Redo
         </button>
         <ReadingChoices reader={reader} onReader={onReader} hasWind />
-        <button type="button" onClick={() => window.print()}>
+        <button type="button" onClick={print}>
           Print
         </button>
-        <button type="button" aria-pressed={props.hasLesson} onClick={() => props.onLesson(!props.hasLesson)}>
+        <button type="button" aria-pressed={props.hasLesson} onClick={turnLesson}>
           Lesson
+        </button>
+        <button type="button" onClick={() => runCommand('keys')}>
+          Keys
         </button>
       </div>
     </header>
   )
+}
+
+function toAim(): void {
+  document.querySelector<HTMLElement>('.handle-aim')?.focus()
 }
 
 /** A day by its date as people write it, `18 Apr 2026`; another name as it stands. */

@@ -1,5 +1,6 @@
 import { type ReactElement, useMemo, useState } from 'react'
 import { EngravedFor, type Engraving } from '../chart/picture.tsx'
+import { CommandSheets } from '../commands/command-sheets.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { useReader } from '../reading/use-reader.ts'
 import { DESK_SETTINGS } from '../settings.ts'
@@ -26,6 +27,7 @@ export function OpenPage(): ReactElement {
   return (
     <EngravedFor value={engraving}>
       <PageOfPlace reader={reader} onReader={setReader} />
+      <CommandSheets />
     </EngravedFor>
   )
 }

@@ -1,9 +1,9 @@
 import { type ReactElement, useMemo, useState } from 'react'
+import { useCommands } from '../commands/use-commands.ts'
 import type { Reader } from '../desk/desk.ts'
 import type { Library } from '../documents/use-library.ts'
 import { Section } from '../ledger/section.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
-import { useUndoKeys } from '../page/use-undo-keys.ts'
 import { CrossSteps } from './cross-steps.tsx'
 import { HoleChoices } from './hole-choices.tsx'
 import { HoleShots } from './hole-shots.tsx'
@@ -36,7 +36,7 @@ export function ShotDesk(props: {
   const line = isOnHole && hole !== null ? { courseId, hole, line: played.line, lie: played.lie } : null
   const next = useNextShot(player, shots.at(-1)?.club ?? player.clubs[0]?.name, line, reader, put)
   const { choice, club, spot, putAt } = next
-  useUndoKeys(undo, redo, true)
+  useCommands({ undo, redo }, true)
   const counts = useMemo(() => countsOf(shots), [shots])
   const chart = {
     player,

@@ -1,4 +1,6 @@
 import type { ReactElement } from 'react'
+import '../style/new-player.css'
+import '../style/shots.css'
 import type { Reader } from '../desk/desk.ts'
 import { type Library, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'

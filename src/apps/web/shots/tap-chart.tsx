@@ -5,6 +5,7 @@ import type { Drawing, Shape } from '#paper/draw/drawing.ts'
 import type { Sheet } from '#paper/draw/sheet.ts'
 import { ChartLayer } from '../chart/picture.tsx'
 import { useSize } from '../chart/use-size.ts'
+import { onKeys } from '../commands/on-keys.ts'
 
 /** What lies under and over the shots on a chart, and what it is in words. */
 export interface TapGround {
@@ -51,13 +52,15 @@ export function TapChart(props: {
   )
 
   const onKey = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return
-    const move = MOVES[event.key]
-    if (move !== undefined) props.onStep(move[0], move[1], event.shiftKey)
-    else if (event.key === 'Enter' || event.key === ' ') props.onPut()
-    else if (event.key === 'Backspace' || event.key === 'Delete') props.onUndo()
-    else return
-    event.preventDefault()
+    const step = (right: number, further: number) => () => props.onStep(right, further, event.shiftKey)
+    onKeys(event, 'shots', {
+      left: step(-1, 0),
+      right: step(1, 0),
+      further: step(0, 1),
+      back: step(0, -1),
+      put: props.onPut,
+      takeBack: props.onUndo,
+    })
   }
   const onClick = (event: MouseEvent<HTMLElement>): void => {
     const box = event.currentTarget.getBoundingClientRect()
@@ -89,13 +92,6 @@ export function TapChart(props: {
       </p>
     </div>
   )
-}
-
-const MOVES: Readonly<Record<string, readonly [right: number, further: number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, 1],
-  ArrowDown: [0, -1],
 }
 
 function layer(sheet: Sheet, shapes: readonly Shape[], title = '', description = ''): Drawing {

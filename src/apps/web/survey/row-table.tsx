@@ -2,6 +2,7 @@ import { type KeyboardEvent, type ReactElement, useId, useRef, useState } from '
 import type { Fault } from '#faults/fault.ts'
 import type { TableUnit } from '#outside/formats/table-unit.ts'
 import { isBlankRow } from '#outside/formats/typed-hole-table.ts'
+import { onKeys } from '../commands/on-keys.ts'
 import type { CellName } from './edits.ts'
 import { cellHint, kindWords, ROW_KINDS, SIDES } from './row-kinds.ts'
 import { type SurveyRow, withoutId } from './survey.ts'
@@ -25,13 +26,16 @@ export function RowTable(props: {
   const [left, setLeft] = useState<ReadonlySet<number>>(new Set())
   const [held, setHeld] = useState<number | null>(null)
   const go = (event: KeyboardEvent, index: number, cell: CellName): void => {
-    const step = { Enter: event.shiftKey ? -1 : 1, ArrowDown: 1, ArrowUp: -1 }[event.key]
-    if (step === undefined || event.ctrlKey || event.metaKey || event.altKey) return
     // The arrows of a list choose in it.
     if (event.key !== 'Enter' && event.target instanceof HTMLSelectElement) return
-    event.preventDefault()
-    const to = event.key === 'Enter' ? 'what' : cell
-    body.current?.querySelector<HTMLElement>(`[data-cell="${index + step} ${to}"]`)?.focus()
+    const goTo = (row: number, to: string) => () =>
+      body.current?.querySelector<HTMLElement>(`[data-cell="${row} ${to}"]`)?.focus()
+    onKeys(event, 'rows', {
+      nextRow: goTo(index + 1, 'what'),
+      rowBefore: goTo(index - 1, 'what'),
+      below: goTo(index + 1, cell),
+      above: goTo(index - 1, cell),
+    })
   }
   return (
     <table className="row-table">

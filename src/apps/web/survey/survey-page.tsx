@@ -1,11 +1,13 @@
 import { type ReactElement, useMemo, useState } from 'react'
+import '../style/new-player.css'
+import '../style/shots.css'
 import '../style/survey.css'
 import '../style/survey-table.css'
+import { useCommands } from '../commands/use-commands.ts'
 import type { Reader } from '../desk/desk.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { Section } from '../ledger/section.tsx'
 import { DESK } from '../page/places.ts'
-import { useUndoKeys } from '../page/use-undo-keys.ts'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { readerMetres } from '../words.ts'
 import { CornerForm } from './corner-form.tsx'
@@ -31,7 +33,7 @@ export function SurveyPage(props: {
   const { onReader } = props
   const state = useSurvey(props.reader.units === 'yards' ? 'yd' : 'm')
   const { survey, edit, undo, redo } = state
-  useUndoKeys(undo, redo)
+  useCommands({ undo: state.canUndo ? undo : null, redo: state.canRedo ? redo : null })
   const reader: Reader = { ...props.reader, units: survey.unit === 'yd' ? 'yards' : 'metres' }
   const hole = openHole(survey)
   const reading = useMemo(() => readHole(hole, survey.unit), [hole, survey.unit])

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, type ReactElement, useId, useRef } from 'react'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { nextDrag } from '../chart/use-drag.ts'
+import { onKeys } from '../commands/on-keys.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 
 /** What is done on the chart of a survey; places are CSS pixels of the chart. */
@@ -43,15 +44,17 @@ export function TraceSurface(
   const press = useRef<Press | null>(null)
   const help = useId()
   const onKey = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return
-    const move = MOVES[event.key]
-    if (move !== undefined) props.onStep(move[0], move[1], event.shiftKey)
-    else if (event.key === ' ') props.onPut()
-    else if (event.key === 'Enter') props.onClose()
-    else if (event.key === 'Backspace') props.onBack()
-    else if (event.key === 'Escape') props.onDrop()
-    else return
-    event.preventDefault()
+    const step = (right: number, further: number) => () => props.onStep(right, further, event.shiftKey)
+    onKeys(event, 'trace', {
+      left: step(-1, 0),
+      right: step(1, 0),
+      further: step(0, 1),
+      back: step(0, -1),
+      put: props.onPut,
+      close: props.onClose,
+      takeBack: props.onBack,
+      drop: props.onDrop,
+    })
   }
   const placeOf = (event: PointerEvent<HTMLElement>): Point => {
     const box = event.currentTarget.getBoundingClientRect()
@@ -106,10 +109,3 @@ export function TraceSurface(
 /** So near to a corner it is taken hold of, CSS pixels. */
 const MOUSE_REACH = 12
 const FINGER_REACH = 24
-
-const MOVES: Readonly<Record<string, readonly [right: number, further: number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, 1],
-  ArrowDown: [0, -1],
-}
