@@ -96,13 +96,24 @@ export async function planned(page: Page): Promise<void> {
   if ((await trouble.count()) > 0) throw new Error(`The desk says: ${await trouble.first().textContent()}`)
 }
 
-/** What axe finds, contrast at 7:1 included, as lines that say where. */
+/** What axe finds, contrast at 7:1 included, as lines that say where; the contrast in each light the page can be read in. */
 export async function violations(page: Page): Promise<string[]> {
   await page.evaluate(AXE)
-  return page.evaluate(
-    `axe.run(document, { rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } } })
-      .then(({ violations }) => violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`,
-  )
+  return page.evaluate(`(async () => {
+    const found = async (name, options) => {
+      const { violations } = await axe.run(document, { resultTypes: ['violations'], ...options })
+      return violations.map((v) => name + v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', '))
+    }
+    const faults = await found('', { rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } } })
+    const { dataset } = document.documentElement
+    const asFound = dataset.theme
+    for (const theme of ['day', 'night', 'sun'].filter((each) => each !== asFound)) {
+      dataset.theme = theme
+      faults.push(...await found(theme + ' ', { runOnly: ['color-contrast', 'color-contrast-enhanced'] }))
+    }
+    dataset.theme = asFound
+    return faults
+  })()`)
 }
 
 /** What there is to hit under 48 px, and how large it is. */
@@ -114,4 +125,15 @@ export async function smallTargets(page: Page): Promise<string[]> {
       .filter(([, box]) => box.width < 48 || box.height < 48)
       .map(([name, box]) => name + ' ' + box.width + ' × ' + box.height)`,
   )
+}
+
+/** What makes the page scroll sideways: its width and the first things that lie beyond its side; none where it does not. */
+export async function beyondTheSide(page: Page): Promise<string[]> {
+  return page.evaluate(`(() => {
+    const { clientWidth, scrollWidth } = document.documentElement
+    if (scrollWidth <= clientWidth) return []
+    const beyond = [...document.querySelectorAll('body :not(svg *, .chart *)')]
+      .filter((each) => each.getBoundingClientRect().right > clientWidth + 1)
+    return [scrollWidth + ' px', ...beyond.slice(0, 8).map((each) => each.outerHTML.slice(0, 80))]
+  })()`)
 }

@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { cost as costWords } from '#apps/web/words.ts'
+import type { Plan } from '#golf/strategy/plan.ts'
 import {
   openHole,
   PATIENCE,
@@ -16,10 +18,22 @@ let page: Page
 beforeAll(async () => {
   desk = await serveDesk()
   page = desk.page
+  await page.addInitScript(NOTE_PLANS)
   await openHole(desk, '3')
 }, PATIENCE * 2)
 
 afterAll(() => desk?.close())
+
+/** Notes the latest plan that a worker gives the page. */
+const NOTE_PLANS = `globalThis.Worker = class extends Worker {
+  constructor(...how) {
+    super(...how)
+    this.addEventListener('message', ({ data }) => {
+      const answered = data.result
+      if (answered?.plan?.options) globalThis.latestPlan = answered.plan
+    })
+  }
+}`
 
 const tool = (name: string) => page.getByRole('button', { name, exact: true })
 /** How far apart pin and ball are on the screen. */
@@ -99,6 +113,31 @@ describe('the chart', () => {
     expect(Math.min(...scores)).toBeGreaterThan(1)
     expect(Math.max(...scores)).toBeLessThan(7)
     await tool('Scores').click()
+  })
+
+  it('says the whole plan to a screen reader: club, line, side to miss, every cost, what flips it', async () => {
+    const plan = (await page.evaluate('latestPlan')) as Plan
+    // What the browser hands to a screen reader, not what stands in the document.
+    const readOf = (name: string) => page.getByRole('region', { name }).ariaSnapshot()
+    expect((await readOf('The plan')).replaceAll('\u2011', '-')).toContain(plan.sentence)
+    // The sentence has the club, where to start it, where it finishes and the side to miss on.
+    expect(plan.sentence).toMatch(
+      /6-iron: start it \d+ yards .* to finish .*; (the safe side is|a miss is dear|keep away)/,
+    )
+    await page.getByRole('button', { name: /^All \d+ clubs/ }).click()
+    const rows = (await readOf('The clubs')).match(/(?<=- row ").*(?=":)/g) ?? []
+    expect(rows.length).toBe(plan.options.length + 1)
+    for (const [place, { club, cost, cost_low, cost_high }] of plan.options.entries()) {
+      const row = rows[place + 1]
+      expect(row).toMatch(new RegExp(`^${club.replace(/(?<=[a-z])-/, ' ')} .*(left|right|on the line)`))
+      const [low, high] = [costWords(cost_low), costWords(cost_high)]
+      expect(row).toContain(low === high ? costWords(cost) : `${costWords(cost)}, likely ${low} to ${high}`)
+    }
+    const flips = await readOf('What flips it')
+    const found = plan.flips.flatMap(({ club }) => (club === null ? [] : [club]))
+    expect(found.length).toBeGreaterThan(1)
+    expect(flips.match(/(?<=listitem: ".*: the ).*(?=\."$)/gm)).toEqual(found)
+    expect(flips).toContain('paragraph: "Within what is likely')
   })
 
   it('has nothing that a screen reader or a large finger cannot use', async () => {

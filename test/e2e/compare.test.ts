@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import {
+  beyondTheSide,
   openHole,
   PATIENCE,
   type ServedDesk,
@@ -62,6 +63,8 @@ describe('compare', () => {
   it('has nothing that a screen reader or a large finger cannot use', async () => {
     expect(await violations(page)).toEqual([])
     expect(await smallTargets(page)).toEqual([])
+    await page.setViewportSize({ width: 320, height: 640 })
+    await expect.poll(() => beyondTheSide(page), { timeout: PATIENCE }).toEqual([])
     expect(desk.troubles).toEqual([])
   })
 })

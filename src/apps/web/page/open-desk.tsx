@@ -16,6 +16,7 @@ export function OpenDesk(props: {
   if (trouble !== null)
     return (
       <main className="desk">
+        <h1 className="unseen">Marram, the hole desk</h1>
         <TroubleNote trouble={trouble} />
         {trouble.code === 'MAR-WEB-003' && (
           <p>

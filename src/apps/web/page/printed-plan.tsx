@@ -63,8 +63,8 @@ export function PrintedPlan(props: {
       : `wind ${windSpeed(day.wind.speedMetresPerSecond, reader)} ${windOnHole(day.wind.fromDegrees, hole.bearingDegrees)}`
   return (
     <EngravedFor value={AS_DRAWN}>
-      <div className="printed">
-        <p className="printed-head">
+      <main className="printed">
+        <h1 className="printed-head">
           <span>
             {plan.course}, hole {hole.ref}
           </span>
@@ -76,7 +76,7 @@ export function PrintedPlan(props: {
               `ground ${firmnessWord(day.firmness)}`,
             ].join(' · ')}
           </span>
-        </p>
+        </h1>
         <p className="printed-sentence">{unbroken(plan.sentence)}</p>
         <p className="printed-verdict">
           {verdict(plan)} {valueWords(plan)}
@@ -116,7 +116,7 @@ export function PrintedPlan(props: {
             <li key={caution}>{caution}</li>
           ))}
         </ul>
-      </div>
+      </main>
     </EngravedFor>
   )
 }
