@@ -2,22 +2,21 @@
 // changed; with `--accept` the changed ones become the expected ones.
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
-import { basename, join } from 'node:path'
+import { basename, extname, join } from 'node:path'
 
 const folder = 'test/golden/expected'
 spawnSync('npx', ['vitest', 'run', 'test/golden', '--reporter=dot'], { stdio: 'ignore' })
 
-const changed = readdirSync(folder).filter((file) => file.endsWith('.changed.svg'))
+const changed = readdirSync(folder).filter((file) => file.includes('.changed.'))
 if (process.argv.includes('--accept'))
-  for (const file of changed)
-    renameSync(join(folder, file), join(folder, file.replace('.changed.svg', '.svg')))
+  for (const file of changed) renameSync(join(folder, file), join(folder, file.replace('.changed.', '.')))
 
 const figures = readdirSync(folder)
-  .filter((file) => file.endsWith('.svg'))
+  .filter((file) => /\.(svg|png)$/.test(file))
   .sort()
   .map(
     (file) =>
-      `<figure><figcaption>${basename(file, '.svg')}</figcaption><img alt="" src="data:image/svg+xml;base64,${readFileSync(join(folder, file)).toString('base64')}"></figure>`,
+      `<figure><figcaption>${basename(file, extname(file))}</figcaption><img alt="" src="data:image/${file.endsWith('.svg') ? 'svg+xml' : 'png'};base64,${readFileSync(join(folder, file)).toString('base64')}"></figure>`,
   )
 mkdirSync('dist', { recursive: true })
 writeFileSync(

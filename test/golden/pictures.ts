@@ -8,17 +8,21 @@ import { bagPatterns } from '#golf/strategy/bag-patterns.ts'
 import type { PlanOption } from '#golf/strategy/plan.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { type ClubPatternPicture, drawClubPattern } from '#paper/draw/draw-club-pattern.ts'
-import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
+import { drawAskedLine } from '#paper/draw/draw-asked-line.ts'
+import { drawBag } from '#paper/draw/draw-bag.ts'
+import { drawCostBar, drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlipScale } from '#paper/draw/draw-flip-scale.ts'
 import { drawGoOrLayUp } from '#paper/draw/draw-go-or-lay-up.ts'
 import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
+import { drawTestSheet } from '#paper/draw/draw-test-sheet.ts'
 import { drawTestCurves } from '#paper/draw/draw-test-curves.ts'
 import { drawRange } from '#paper/draw/draw-range.ts'
 import { drawCross, drawTapped } from '#paper/draw/draw-tapped.ts'
 import { drawRelief } from '#paper/draw/draw-relief.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import { layOutRange } from '#paper/draw/range-sheet.ts'
+import { layOutSheet } from '#paper/draw/sheet.ts'
 import { everyGround, inventedPattern, inventedProfile, inventedValues, overWater, tieredGreen } from './invented-holes.ts'
 import { inventedRelief } from './invented-relief.ts'
 
@@ -90,6 +94,35 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       ],
     }
   },
+  'asked-line': () => {
+    const size = { width: 400, height: 560 }
+    const sheet = layOutSheet(everyGround(), size)
+    const aim = { from: [0, 0], headingDegrees: -1.5, atMetres: 180, startDegrees: 1.5 } as const
+    return {
+      ...size,
+      title: 'The line that is asked for',
+      description: 'The line a shot is asked to finish on, over the pattern of the 5-wood.',
+      shapes: [drawAskedLine(aim, inventedPattern('5-wood', 180, -1.5), sheet)],
+    }
+  },
+  'moved-and-measured': () => {
+    const hole = everyGround()
+    const lake = hole.areas.find(({ id }) => id === 'lake')!.polygon
+    const now = lake.map((ring) => ring.map(([x, y]): Point => [x - 18, y - 12]))
+    return drawHole(hole, {
+      width: 400,
+      height: 560,
+      moved: [{ surveyed: lake, now }],
+      measured: [
+        [0, 0],
+        [4, 212],
+      ],
+    })
+  },
+  bag: () => drawBag(bagPatterns(playerOfLevel('15')), { playerName: 'A. Player', units: 'yards' }),
+  'test-sheet': () =>
+    drawTestSheet({ playerName: 'A. Player', stationWords: ({ name }) => `Station ${name}`, leaveUnit: 'feet' }),
+  'cost-bar': () => drawCostBar(option('driver', 0.14, 0.02, 0.3), 0.5, 220, true),
   'cost-bars': () =>
     drawCostBars(
       [

@@ -20,6 +20,8 @@ export const DRAW_SETTINGS = {
   fineLine: 0.7,
   line: 1,
   heavyLine: 1.6,
+  /** Paper between the two lines round a tee, units. */
+  teeGap: 1.2,
   /** Sizes of type, units. */
   smallType: 10,
   type: 12,

@@ -5,8 +5,8 @@ import { DRAW_SETTINGS } from '../settings.ts'
 import { polygonOnSheet, type Sheet } from '../sheet.ts'
 import { polygonSteps } from '../steps.ts'
 
-/** How the edge of each ground is drawn; a ground that is not named has no line of its own. */
-const EDGES: Readonly<Partial<Record<Ground, Stroke>>> = {
+/** How the edge of each ground is drawn, the widest line first; a ground that is not named has no line of its own. */
+const EDGES: Readonly<Partial<Record<Ground, Stroke | readonly Stroke[]>>> = {
   out: { paint: 'ink', width: DRAW_SETTINGS.line * 2 },
   'first-cut': { paint: 'ink', width: DRAW_SETTINGS.hairline * 2, dash: [1.2, 2.6] },
   path: { paint: 'ink', width: DRAW_SETTINGS.hairline * 2, dash: [4, 2] },
@@ -16,7 +16,12 @@ const EDGES: Readonly<Partial<Record<Ground, Stroke>>> = {
   bunker: { paint: 'ink', width: DRAW_SETTINGS.line * 2 },
   fringe: { paint: 'ink', width: DRAW_SETTINGS.hairline * 2, dash: [1.6, 1.8] },
   green: { paint: 'ink', width: DRAW_SETTINGS.line * 2 },
-  tee: { paint: 'ink', width: DRAW_SETTINGS.fineLine * 2 },
+  // Two fine lines: with one a tee would be told from a fairway by its size alone.
+  tee: [
+    { paint: 'ink', width: DRAW_SETTINGS.fineLine * 4 + DRAW_SETTINGS.teeGap * 2 },
+    { paint: 'paper', width: DRAW_SETTINGS.fineLine * 2 + DRAW_SETTINGS.teeGap * 2 },
+    { paint: 'ink', width: DRAW_SETTINGS.fineLine * 2 },
+  ],
 }
 
 /**
@@ -30,11 +35,9 @@ export function outlineGround(areas: readonly Area[], sheet: Sheet): Shape[] {
       .filter((area) => area.ground === ground)
       .map((area) => polygonSteps(polygonOnSheet(sheet, area.polygon)))
     if (steps.length === 0) return []
-    const stroke = EDGES[ground]
-    const edges: Shape[] =
-      stroke === undefined
-        ? []
-        : [{ kind: 'path', steps: steps.flat(), stroke: { ...stroke, join: 'round' } }]
+    const edges = [EDGES[ground] ?? []]
+      .flat()
+      .map((stroke): Shape => ({ kind: 'path', steps: steps.flat(), stroke: { ...stroke, join: 'round' } }))
     return [...edges, ...steps.map((each): Shape => ({ kind: 'path', steps: each, fill: 'paper' }))]
   })
 }
