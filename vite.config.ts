@@ -17,6 +17,9 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     // Packing the pages takes its seconds on purpose; a person who starts the desk need not read of it.
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      output: { codeSplitting: { groups: [{ name: 'desk', test: /apps\/web\/page\/open-page\.tsx$/ }] } },
+    },
   },
 })
