@@ -10,7 +10,7 @@ import {
   violations,
 } from '../../tools/served-desk.ts'
 
-/** What stands beside the desk and around it, in a real browser: the keys, the first lesson. One desk is served for all of it. */
+/** What stands beside the desk and around it, in a real browser: the keys, the first lesson, the course and the players. One desk is served for all of it. */
 let desk: ServedDesk
 let page: Page
 
@@ -169,6 +169,61 @@ describe('the first lesson', () => {
     await page.reload()
     await page.getByLabel('Hole', { exact: true }).waitFor()
     expect(await page.locator('.lesson').count()).toBe(0)
+  })
+})
+
+describe('the course and the players', () => {
+  const looks = async (): Promise<void> => {
+    for (const [width, height] of [
+      [390, 844],
+      [1280, 900],
+    ] as const) {
+      await page.setViewportSize({ width, height })
+      expect(await violations(page)).toEqual([])
+      expect(await smallTargets(page)).toEqual([])
+      expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true)
+    }
+  }
+
+  it('shows every hole of a course with its card and its day, and leads to the desk of one', async () => {
+    await page.getByRole('link', { name: 'Holes' }).click()
+    const seventh = page.locator('.course-hole').filter({ hasText: 'Heron' })
+    await seventh.locator('svg').waitFor()
+    expect(await page.locator('.course-hole svg').count()).toBeGreaterThanOrEqual(9)
+    expect(await seventh.textContent()).toMatch(/par 4, stroke index 9.*drift 365.*yd.*calm/)
+    await page.getByLabel('Day', { exact: true }).selectOption('westerly')
+    await poll(() => seventh.textContent()).toMatch(/wind .*m\/s/)
+    await looks()
+    await seventh.getByRole('link').click()
+    await poll(() => page.getByLabel('Hole', { exact: true }).inputValue()).toBe('7')
+    expect(await page.evaluate('location.hash')).toBe('#/desk')
+  })
+
+  it('deletes a player for good, takes the deletion back, and gives a player as a file', async () => {
+    await page.getByRole('link', { name: 'Players' }).click()
+    const wren = page.getByRole('region', { name: 'Wren', exact: true })
+    await wren.locator('.kept-carries li').first().waitFor()
+    expect(await wren.locator('p').first().textContent()).toMatch(/-handed, off /)
+    await looks()
+    const kept = 'fetch("/api/players/wren").then((answer) => answer.ok ? answer.text() : "")'
+    const before = await page.evaluate(kept)
+    await page.evaluate('localStorage.setItem("marram.shots.wren", "[]")')
+    await wren.getByRole('button', { name: 'Delete Wren' }).click()
+    await page.getByText('Wren was deleted').waitFor()
+    await wren.waitFor({ state: 'detached' })
+    expect(await page.evaluate('localStorage.getItem("marram.shots.wren")')).toBeNull()
+    const listed = 'fetch("/api/players").then((answer) => answer.text())'
+    expect(await page.evaluate(listed)).not.toContain('"wren"')
+    await press('Take the deletion back')
+    await wren.waitFor()
+    expect(await page.evaluate(kept)).toBe(before)
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      wren.getByRole('button', { name: 'Save as a file' }).click(),
+    ])
+    expect(file.suggestedFilename()).toBe('wren.player.json')
+    await wren.getByRole('link', { name: 'Wren on the desk' }).click()
+    await poll(() => page.getByLabel('Player', { exact: true }).inputValue()).toBe('wren')
   })
 })
 

@@ -1,19 +1,13 @@
-import { type LazyExoticComponent, lazy, type ReactElement, Suspense, useState } from 'react'
-import type { KeyList } from './key-list.tsx'
+import { type ReactElement, useState } from 'react'
+import { LatePart } from '../page/late-part.tsx'
 import { useCommands } from './use-commands.ts'
 
-const Keys: LazyExoticComponent<typeof KeyList> = lazy(() =>
-  import('./key-list.tsx').then((part) => ({ default: part.KeyList })),
-)
+const loadKeys = async () => (await import('./key-list.tsx')).KeyList
 
 /** What any page lays over itself by a command: the list of keys. */
 export function CommandSheets(): ReactElement | null {
   const [shown, setShown] = useState<'keys' | null>(null)
   useCommands({ keys: () => setShown('keys') })
   if (shown === null) return null
-  return (
-    <Suspense fallback={null}>
-      <Keys onClose={() => setShown(null)} />
-    </Suspense>
-  )
+  return <LatePart what="the list of keys" load={loadKeys} show={{ onClose: () => setShown(null) }} />
 }

@@ -37,6 +37,18 @@ export function choosePlayer(desk: Desk, playerId: string): Desk {
   return { ...ownLine(desk), playerId, carries: {}, spread: 1 }
 }
 
+/** A course, a hole and a player laid on the desk; what is absent or there already stays. */
+export function layOut(
+  desk: Desk,
+  { courseId, holeRef, playerId }: { courseId?: string; holeRef?: string; playerId?: string },
+): Desk {
+  let next = desk
+  if (courseId !== undefined && courseId !== next.courseId) next = chooseCourse(next, courseId, holeRef ?? '')
+  if (holeRef !== undefined && holeRef !== next.holeRef) next = chooseHole(next, holeRef)
+  if (playerId !== undefined && playerId !== next.playerId) next = choosePlayer(next, playerId)
+  return next
+}
+
 /** Carries of one's own for the player shown; what is left out is filled in. */
 export function typeCarries(desk: Desk, carries: OwnCarries): Desk {
   return { ...ownLine(desk), carries }

@@ -3,6 +3,8 @@ import {
   copiedList,
   copyDocument,
   copyList,
+  dropCopy,
+  dropWaiting,
   keepWaiting,
   type WaitingChange,
   waitingChanges,
@@ -16,6 +18,7 @@ import {
   type Listed,
   listServed,
   putServed,
+  removeServed,
 } from './server-documents.ts'
 import { tellWaiting } from './waiting-news.ts'
 
@@ -126,6 +129,18 @@ export async function copyAll(kind: DocumentKind, listed: readonly Listed[]): Pr
     const copied = await copiedDocument(kind, id).catch(withoutShelf)
     if (revision > 0 && copied?.revision !== `"${revision}"`) await fetchKept(kind, id).catch(() => {})
   }
+}
+
+/**
+ * Takes a document out of the store and out of this browser for good. One that only waits here goes at once; for any other
+ * the server must answer. Throws a Failure with the server's code.
+ */
+export async function removeDocument(kind: DocumentKind, id: string): Promise<void> {
+  const waiting = await waitingFor(kind, id).catch(withoutShelf)
+  if (waiting?.revision !== '') await removeServed(kind, id)
+  await dropWaiting({ kind, id }).catch(withoutShelf)
+  await dropCopy(kind, id).catch(withoutShelf)
+  tellWaiting()
 }
 
 async function waitWhileAway(change: WaitingChange, error: unknown): Promise<void> {

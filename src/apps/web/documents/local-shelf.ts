@@ -65,6 +65,11 @@ export async function copiedDocument(kind: DocumentKind, id: string): Promise<Sh
   return (await (await shelves()).get('copies', keyOf({ kind, id }))) ?? null
 }
 
+/** Lets go of the copy of a document. */
+export async function dropCopy(kind: DocumentKind, id: string): Promise<void> {
+  await (await shelves()).delete('copies', keyOf({ kind, id }))
+}
+
 /** Notes what the store lists of a kind, and lets go of copies of what it no longer has: what is deleted there is gone here. */
 export async function copyList(kind: DocumentKind, listed: readonly Listed[]): Promise<void> {
   const database = await shelves()

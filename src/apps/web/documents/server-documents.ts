@@ -46,6 +46,11 @@ export async function putServed(
   return (await askServer(address, { method: 'PUT', headers, body: document })).revision
 }
 
+/** Takes a document out of the store for good. Throws a Failure with the server's code. */
+export async function removeServed(kind: DocumentKind, id: string): Promise<void> {
+  await askServer(`/api/${kind}/${encodeURIComponent(id)}`, { method: 'DELETE' })
+}
+
 /** Whether the server was not reached, or stood still: then nothing was refused, and it can be asked again. */
 export function isAway(error: unknown): boolean {
   return error instanceof Failure && error.code === 'MAR-WEB-001'

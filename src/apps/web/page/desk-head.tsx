@@ -7,7 +7,7 @@ import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { shortDate } from '../words.ts'
-import { NEW_PLAYER, shotsPlace } from './places.ts'
+import { coursePlace, NEW_PLAYER, PLAYERS, shotsPlace } from './places.ts'
 
 /** Steps back and forth. */
 interface Steps {
@@ -100,6 +100,12 @@ export function DeskHead(props: {
       <div className="head-buttons">
         <a className="button" href={NEW_PLAYER}>
           New player
+        </a>
+        <a className="button" href={PLAYERS}>
+          Players
+        </a>
+        <a className="button" href={coursePlace(desk.courseId)}>
+          Holes
         </a>
         <a className="button" href={shotsPlace(desk.playerId)}>
           Shots

@@ -50,6 +50,7 @@ import { useRuler } from './use-ruler.ts'
 import { useSituation } from './use-situation.ts'
 import { useSteps } from './use-steps.ts'
 import { useTurn } from './use-turn.ts'
+import { useWanted } from './use-wanted.ts'
 import { WaitingFor } from './waiting-for.tsx'
 
 /** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
@@ -73,6 +74,7 @@ export function HoleDesk(props: {
     },
     () => keptSteps(library, tabStorage),
   )
+  useWanted(library, edit)
   const { chooseDay, dayTrouble } = useDayChoice(desk, edit)
   const course = useCourse(desk.courseId)
   const player = usePlayer(desk.playerId)

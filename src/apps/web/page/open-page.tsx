@@ -6,14 +6,16 @@ import { useReader } from '../reading/use-reader.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
-import { DESK, NEW_PLAYER, playerOfPlace, SURVEY, usePlace } from './places.ts'
+import { courseOfPlace, DESK, NEW_PLAYER, PLAYERS, playerOfPlace, SURVEY, usePlace } from './places.ts'
 
 /** Pages beside the desk come when they are asked for, so that the desk itself opens sooner. */
 const loadNewPlayer = async () => (await import('../new-player/new-player.tsx')).NewPlayer
 const loadShots = async () => (await import('../shots/shots-page.tsx')).ShotsPage
+const loadCoursePage = async () => (await import('../course/course-page.tsx')).CoursePage
+const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadSurvey = async () => (await import('../survey/survey-page.tsx')).SurveyPage
 
-/** The desk, the ten questions that lead to it, the shots of a player, or the survey of a hole, as the reader likes to read. */
+/** The desk, the ten questions that lead to it, the shots of a player, the survey of a hole, a course or the players, as the reader likes to read. */
 export function OpenPage(): ReactElement {
   const [reader, setReader] = useReader()
   const { theme, print } = reader
@@ -43,6 +45,10 @@ function PageOfPlace(props: {
     setPlayerId(id)
     location.hash = DESK
   }
+  const courseId = courseOfPlace(place)
+  if (courseId !== undefined)
+    return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />
+  if (place === PLAYERS) return <LatePart key="players" what="the players" load={loadPlayers} show={props} />
   if (shotsOf === undefined && place !== NEW_PLAYER && place !== SURVEY)
     return <OpenDesk {...props} playerId={playerId} />
   if (shotsOf !== undefined)

@@ -4,7 +4,10 @@ import { useSyncExternalStore } from 'react'
 export const NEW_PLAYER = '#/new-player'
 /** The address where a hole is typed or traced. */
 export const SURVEY = '#/survey'
+/** The address of the players that are kept. */
+export const PLAYERS = '#/players'
 const SHOTS = '#/shots'
+const COURSE = '#/course'
 /** The address of the hole desk, and what every other address leads to. */
 export const DESK = '#/desk'
 
@@ -17,6 +20,40 @@ export function shotsPlace(playerId: string): string {
 export function playerOfPlace(place: string): string | null | undefined {
   if (place === SHOTS) return null
   return place.startsWith(`${SHOTS}/`) ? decodeURIComponent(place.slice(SHOTS.length + 1)) : undefined
+}
+
+/** The address of a course as a whole. */
+export function coursePlace(courseId: string): string {
+  return `${COURSE}/${encodeURIComponent(courseId)}`
+}
+
+/** Which course an address leads to; `undefined` for any other address. */
+export function courseOfPlace(place: string): string | undefined {
+  return place.startsWith(`${COURSE}/`) ? decodeURIComponent(place.slice(COURSE.length + 1)) : undefined
+}
+
+/** What is laid on the desk by an address; what is absent stays as it was left. */
+export interface Wanted {
+  readonly courseId?: string
+  readonly holeRef?: string
+  readonly playerId?: string
+}
+
+/** The address of the desk with a hole or a player laid on it. */
+export function deskPlace(wanted: Wanted): string {
+  return `${DESK}?${new URLSearchParams(Object.entries(wanted))}`
+}
+
+/** What an address lays on the desk; `null` = nothing. */
+export function wantedOfPlace(place: string): Wanted | null {
+  if (!place.startsWith(`${DESK}?`)) return null
+  const asked = new URLSearchParams(place.slice(DESK.length + 1))
+  return Object.fromEntries(
+    (['courseId', 'holeRef', 'playerId'] as const).flatMap((name) => {
+      const value = asked.get(name)
+      return value === null ? [] : [[name, value]]
+    }),
+  )
 }
 
 /** The part of the address after the page, and what follows it. */

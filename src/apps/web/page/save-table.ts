@@ -1,6 +1,6 @@
-/** Gives the reader a table as a file of the disk. */
-export function saveTable(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'text/csv' }))
+/** Gives the reader a table, or a text of another type, as a file of the disk. */
+export function saveTable(text: string, name: string, type = 'text/csv'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }))
   const link = document.createElement('a')
   link.href = address
   link.download = name
