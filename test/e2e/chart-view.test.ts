@@ -140,6 +140,39 @@ describe('the chart', () => {
     expect(flips).toContain('paragraph: "Within what is likely')
   })
 
+  it('is shown on the wall of a room, one idea a picture, stepped by keys or taps', async () => {
+    const opener = page.getByRole('button', { name: 'On the wall' })
+    await opener.focus()
+    await page.keyboard.press('Enter')
+    const wall = page.getByRole('dialog', { name: 'On the wall' })
+    const words = wall.getByRole('heading')
+    await words.waitFor()
+    const plan = (await page.evaluate('latestPlan')) as Plan
+    const all: string[] = []
+    const count = Number(/picture 1 of (\d+)/.exec((await wall.textContent()) ?? '')?.[1])
+    for (let picture = 1; picture <= count; picture += 1) {
+      await wall.getByText(`picture ${picture} of ${count}`).waitFor()
+      all.push((await words.textContent()) ?? '')
+      // The last one is worked out when it is shown.
+      if (picture < count) await wall.locator('svg').waitFor()
+      if (picture === 1 || picture === count) expect(await violations(page)).toEqual([])
+      if (picture < count) await page.keyboard.press('ArrowRight')
+    }
+    expect(all[0]?.replaceAll('\u2011', '-')).toBe(plan.sentence)
+    expect(all.slice(1, 4)).toEqual([
+      expect.stringContaining('finishes'),
+      expect.stringContaining('cost in strokes'),
+      expect.stringContaining('Wind along'),
+    ])
+    expect(all.at(-1)).toBe('Go or lay up')
+    await page.keyboard.press('Home')
+    await wall.locator('svg').click()
+    expect(await words.textContent()).toBe(all[1])
+    await page.keyboard.press('Escape')
+    await wall.waitFor({ state: 'detached' })
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('On the wall')
+  })
+
   it('has nothing that a screen reader or a large finger cannot use', async () => {
     expect(await violations(page)).toEqual([])
     expect(await smallTargets(page)).toEqual([])

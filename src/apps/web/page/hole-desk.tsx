@@ -32,6 +32,7 @@ import {
 import { OwnCarriesPart } from '../own-carries/own-carries.tsx'
 import { useFinishes, usePlan } from '../planning/use-planning.ts'
 import { useRelief } from '../planning/use-relief.ts'
+import { WallButton } from '../wall/wall-button.tsx'
 import { costHeading, readerMetres } from '../words.ts'
 import { awaitedNames } from './awaited-names.ts'
 import { chartMarks, chartSurvey, movedMarks } from './chart-options.ts'
@@ -221,6 +222,26 @@ export function HoleDesk(props: {
             <a className="button" href={SURVEY}>
               Survey a hole
             </a>
+            {plan !== null &&
+              option !== null &&
+              hole !== null &&
+              surveyed !== null &&
+              survey !== null &&
+              situation !== null && (
+                <WallButton
+                  plan={plan}
+                  option={option}
+                  hole={hole}
+                  surveyed={surveyed}
+                  desk={desk}
+                  situation={situation}
+                  reader={reader}
+                  hazards={hazards.named}
+                  scales={ruler.scales}
+                  survey={survey}
+                  marks={marks}
+                />
+              )}
           </p>
         </div>
         <div className="ledger">

@@ -1,0 +1,20 @@
+import { type ComponentProps, type ReactElement, useState } from 'react'
+import { LatePart } from '../page/late-part.tsx'
+import type { Wall } from './wall.tsx'
+
+const loadWall = async () => (await import('./wall.tsx')).Wall
+
+/** Shows the plan on the wall of a room, one idea a picture. */
+export function WallButton(props: Omit<ComponentProps<typeof Wall>, 'onClose'>): ReactElement {
+  const [isOpen, setOpen] = useState(false)
+  return (
+    <>
+      <button type="button" onClick={() => setOpen(true)}>
+        On the wall
+      </button>
+      {isOpen && (
+        <LatePart what="the pictures" load={loadWall} show={{ ...props, onClose: () => setOpen(false) }} />
+      )}
+    </>
+  )
+}

@@ -1,0 +1,84 @@
+import type { Hole } from '#golf/course/hole.ts'
+import type { Plan, PlanOption } from '#golf/strategy/plan.ts'
+import { clubWords } from '#golf/strategy/plan-sentence.ts'
+import { drawCostBars } from '#paper/draw/draw-cost-bars.ts'
+import { drawFlipScale } from '#paper/draw/draw-flip-scale.ts'
+import { drawHole } from '#paper/draw/draw-hole.ts'
+import type { Drawing } from '#paper/draw/drawing.ts'
+import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
+import type { Desk, Reader } from '../desk/desk.ts'
+import { type RulerScale, valueOn } from '../desk/ruler.ts'
+import type { NamedHazard } from '../hazard-words.ts'
+import type { Situation } from '../planning/use-planning.ts'
+import { scaleWords } from '../scale-words.ts'
+import { costHeading, unbroken, verdict } from '../words.ts'
+
+/** What is on the desk, as far as the wall shows it. */
+export interface Shown {
+  readonly plan: Plan
+  readonly option: PlanOption
+  readonly hole: Hole
+  /** The hole as it was surveyed, which the scales count from. */
+  readonly surveyed: Hole
+  readonly desk: Desk
+  readonly situation: Situation
+  readonly reader: Reader
+  readonly hazards: readonly NamedHazard[]
+  readonly scales: readonly RulerScale[]
+  readonly survey: HoleDrawingOptions
+  readonly marks: HoleDrawingOptions
+}
+
+/** One idea: its words, and its drawing; `null` = the curves of going and laying up, which are worked out when shown. */
+export interface WallPicture {
+  readonly words: string
+  readonly drawing: Drawing | null
+  /** Letters and figures so many times as large as on the desk, where there is room. */
+  readonly typeScale: number
+}
+
+/** A drawing fills the wall, so a small sheet is large type. */
+const SHEET = { width: 420, height: 330 }
+const CHART_TYPE = 1.2
+const BARS_WIDTH = 330
+const SCALE_WIDTH = 360
+/** More bars than this are too small at the back of a room. */
+const BARS = 6
+
+/** The pictures in the order of a lesson: the plan, where the shots finish, what clubs cost, what flips it, go or lay up. */
+export function wallPictures(shown: Shown): readonly WallPicture[] {
+  const { plan, option, hole, survey, marks, desk, surveyed, hazards, reader } = shown
+  const { pattern: _, arcs: __, ...aim } = marks
+  const chart = { ...survey, ...SHEET, hasTitle: false }
+  return [
+    { words: unbroken(plan.sentence), drawing: drawHole(hole, { ...chart, ...aim }), typeScale: CHART_TYPE },
+    {
+      words: `Where the ${clubWords(option)} finishes: every second one in the inner line, nine in ten in the outer.`,
+      drawing: drawHole(hole, { ...chart, ...marks }),
+      typeScale: CHART_TYPE,
+    },
+    {
+      words: `${verdict(plan)} The bars: ${costHeading(plan)}.`,
+      drawing: drawCostBars(plan.options.slice(0, BARS), { width: BARS_WIDTH, chosen: option.club }),
+      typeScale: 1,
+    },
+    ...shown.scales.map(({ quantity, crossings }): WallPicture => {
+      const { label, low, high, rest, ends } = scaleWords(
+        quantity,
+        valueOn(desk, surveyed, quantity),
+        hazards,
+        reader,
+      )
+      const clubs =
+        crossings.length === 0
+          ? 'nothing likely changes the club'
+          : 'a tick stands where another club takes over'
+      return {
+        words: `${label}: ${clubs}.`,
+        drawing: drawFlipScale({ title: label, low, high, rest, ends, crossings, width: SCALE_WIDTH }),
+        typeScale: 1,
+      }
+    }),
+    { words: 'Go or lay up', drawing: null, typeScale: 1 },
+  ]
+}
