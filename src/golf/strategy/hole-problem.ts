@@ -6,7 +6,7 @@ import type { HoleModel } from './hole-model.ts'
 import { keptHere } from './kept-actions.ts'
 import { lineGroups, reachOf } from './line-groups.ts'
 import { headingOf } from './lines-of-play.ts'
-import { KEPT_ACTIONS, SCREENED_STROKES, SOLVE_QUADRATURE } from './settings.ts'
+import { KEPT_ACTIONS, KEPT_WITHIN_STROKES, SCREENED_STROKES, SOLVE_QUADRATURE } from './settings.ts'
 import { shortGameEndsInto } from './short-game-ends.ts'
 import { type ShotTable, type StrikePattern, shotTable, strikePattern } from './shot-table.ts'
 import { type Shot, shotsOf } from './shots.ts'
@@ -44,7 +44,12 @@ export interface HoleProblemOptions {
   readonly kernel?: KernelFor
   /** Lines to each side of the pin, degrees. */
   readonly aboutPinDegrees?: number
+  /** What goes back is a partner's to play again, at the present value of the state: {@link costFromCell}. For improving only. */
+  readonly isByTurns?: boolean
 }
+
+/** More than anything on a hole costs, strokes. */
+const ANY_STROKES = 1e6
 
 /** Sets out a hole as a shortest path: cost 1 a stroke and 1 a penalty; it ends with the value of the short game. */
 export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}): HoleProblem {
@@ -104,6 +109,8 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       tableOf: makeTable,
       strikeCount: strikes.count,
       kernelFor: options.kernel ?? weighKernel,
+      // The value of a state is the partner's, which says nothing of what is dear for this player.
+      keptWithin: options.isByTurns ? ANY_STROKES : KEPT_WITHIN_STROKES,
     })
     return weighed
   }
@@ -112,12 +119,19 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   function decide(state: number, values: Float64Array): number {
     model.lookUp()
     const first = state * KEPT_ACTIONS
-    const most = (keptCosts[first] as number) + SCREENED_STROKES
+    const most = (keptCosts[first] as number) + (options.isByTurns ? ANY_STROKES : SCREENED_STROKES)
     let best = Number.POSITIVE_INFINITY
     let action = -1
     for (let slot = first; slot < first + KEPT_ACTIONS && (keptCosts[slot] as number) <= most; slot++) {
       if ((kept[slot] as number) < 0) break
-      const cost = costFromCell(model, tableOf(kept[slot] as number), state, values, values[state] as number)
+      const cost = costFromCell(
+        model,
+        tableOf(kept[slot] as number),
+        state,
+        values,
+        values[state] as number,
+        options.isByTurns,
+      )
       if (cost >= best) continue
       best = cost
       action = kept[slot] as number

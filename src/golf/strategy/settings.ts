@@ -105,6 +105,15 @@ export const QUICK = {
   aboutPinDegrees: 10,
   strokeLineStepDegrees: 1,
 } as const
+/** Partners who play by turns: their values have settled when none moves further, strokes; and sweeps at most. */
+export const ALTERNATE_TOLERANCE = 1e-4
+export const ALTERNATE_SWEEPS = 60
+/**
+ * Who tees off in a foursome is worth a word from so many strokes on at one hole, and over a round; under it the grid and the
+ * short game taken in the mean decide. Our assumption: a plan's own limit for the round of a hole, and three times it.
+ */
+export const MATTERING_HOLE_STROKES = 0.05
+export const MATTERING_ROUND_STROKES = 0.15
 /** A club that the plans of a round ask for less often than this is never the answer, strokes a round. Our assumption: once in twenty rounds. */
 export const SELDOM_STROKES = 0.05
 /** Bellman residual at which a hole counts as solved, strokes. */

@@ -14,7 +14,7 @@ export const SURELY_BACK: number = 1 - 1e-9
  * Expected strokes to hole out of playing one shot from the middle of a coarse cell and the best plan after it.
  * Balls that go back are replayed in closed form: with chance `p` of going back and the rest costing `S` together,
  * the stroke costs (1 + S + p) / (1 − p). `here` is the present value of the state: relief dearer than replaying
- * from here is not taken.
+ * from here is not taken. `isByTurns`: the replay is a partner's and costs `here`, so the stroke costs 1 + S + p (1 + here).
  */
 export function costFromCell(
   ground: Pick<HoleGround, 'places' | 'costs'>,
@@ -22,6 +22,7 @@ export function costFromCell(
   cell: number,
   values: Float64Array,
   here: number,
+  isByTurns = false,
 ): number {
   const { places, costs } = ground
   const { columns } = places.coarse
@@ -41,6 +42,8 @@ export function costFromCell(
     if (left > 0) count(tally, costs, restOf(places, table, k, column, row, coarse), left, values, here)
   }
   const { sum, back } = tally
+  // Nothing times what never ends is not a number.
+  if (isByTurns) return back > 0 ? 1 + sum + back * (1 + here) : 1 + sum
   return back < SURELY_BACK ? (1 + sum + back) / (1 - back) : Number.POSITIVE_INFINITY
 }
 

@@ -5,7 +5,7 @@ import { BLOCK, FRAME, NEVER_DEARER, PLAIN } from '#numbers/kernels/weigh-layout
 import type { HoleModel } from '../hole-model.ts'
 import type { LineGroup } from '../line-groups.ts'
 import { OUTCOME_KINDS } from '../outcome.ts'
-import { KEPT_ACTIONS, KEPT_WITHIN_STROKES } from '../settings.ts'
+import { KEPT_ACTIONS } from '../settings.ts'
 import type { ShotTable } from '../shot-table.ts'
 import type { Shot } from '../shots.ts'
 import { laidActions } from './laid-actions.ts'
@@ -43,6 +43,8 @@ export function weighedHole(
     readonly tableOf: (shot: number, lie: Lie, line: number) => ShotTable
     readonly strikeCount: number
     readonly kernelFor: KernelFor
+    /** How much dearer than the value of its state an action is still weighed, strokes. */
+    readonly keptWithin: number
   },
 ): WeighedHole {
   const { places, costs, states } = model
@@ -93,7 +95,7 @@ export function weighedHole(
     memory.figures()[word(FRAME.relieved) / 4 + outcome] = costs.relieved[outcome] as number
     memory.figures()[word(FRAME.returned) / 4 + outcome] = costs.returned[outcome] as number
   }
-  memory.figures()[frame / 4 + FRAME.margin] = KEPT_WITHIN_STROKES
+  memory.figures()[frame / 4 + FRAME.margin] = question.keptWithin
   let fallen = 0
   let weighedFrom: Float64Array | null = null
   const kernel = question.kernelFor(memory, frame)
