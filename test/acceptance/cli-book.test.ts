@@ -184,3 +184,33 @@ describe('marram book', () => {
     expect(full.err).toContain('ENOSPC')
   })
 })
+
+describe('marram foursomes', () => {
+  const pair = ['--player', EBB, '--player', WREN]
+
+  it('says who takes which tees, and writes the captain’s sheet', () => {
+    const path = out('captain.pdf')
+    const { status, document } = marramJson('foursomes', COURSE, ...pair, '--for', 'counting', '--out', path)
+    expect(status).toBe(0)
+    expect(document).toMatchObject({ schema: 'foursomes/1', players: ['Ebbe Strömnäs', 'Wren'], file: path })
+    const { strokes, otherwise, holes } = document as {
+      strokes: number
+      otherwise: number
+      holes: { saves: number }[]
+    }
+    expect(otherwise - strokes).toBeGreaterThanOrEqual(0)
+    expect(holes.reduce((sum, { saves }) => sum + saves, 0)).toBeCloseTo(otherwise - strokes, 9)
+    expect(marram('foursomes', COURSE, ...pair, '--hole', '1').out).toContain('one ball by turns')
+    if (!canReadPdf) return
+    const words = textOf(bytesOf(path))
+    expect(words).toContain('Two Short: Ebbe Strömnäs and Wren')
+    expect(words).toContain('Thunder or lightning')
+    expect(words).toContain('For a counting round')
+  })
+
+  it('asks for two players', () => {
+    const run = marram('foursomes', COURSE, '--player', EBB)
+    expect(run.status).toBe(2)
+    expect(run.err).toContain('A foursome is a pair')
+  })
+})

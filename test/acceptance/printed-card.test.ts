@@ -149,7 +149,9 @@ describe('cards for other readers', () => {
   })
 
   it('gives a caddie numbers and no advice', () => {
-    const words = textsOf(cardPages(facts({ purpose: 'counting' }), 'caddie'))
+    // Sides with holes; the cautions stand behind.
+    const sides = cardPages(facts({ purpose: 'counting' }), 'caddie').slice(0, -1)
+    const words = textsOf(sides)
       .map(({ text }) => text)
       .join(' ')
     expect(words).toContain('Green: front')

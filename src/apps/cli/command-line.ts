@@ -2,6 +2,7 @@ import { Command } from 'commander'
 import { bagCommand } from './bag-command.ts'
 import { bookCommand } from './book-command.ts'
 import { checkCommand } from './check-command.ts'
+import { foursomesCommand } from './foursomes-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
 import { measureCommand } from './measure-command.ts'
@@ -216,6 +217,21 @@ export function commandLine(
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await bookCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('foursomes')
+    .description('who of a pair takes the odd and the even tees, and on which holes it matters')
+    .argument('<course>', COURSE)
+    .option('--player <file>', 'the player file (.player.json); once for each of the two', listed, [])
+    .option('--hole <ref|all>', 'the hole (all unless given)', 'all')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--out <file>', "write the captain's sheet (.pdf)")
+    .option('--for <practice|counting>', 'where the sheet is carried (practice unless given)')
+    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
+    .action(async (course, _own, command) =>
+      done(await foursomesCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program
