@@ -16,9 +16,7 @@ import { tabStorage } from '../documents/own-storage.ts'
 import { type Library, useCourse, usePlayer } from '../documents/use-library.ts'
 import { GoingSection } from '../going/going-section.tsx'
 import { AimStrip } from '../ledger/aim-strip.tsx'
-import { BallControls } from '../ledger/ball-controls.tsx'
 import { ClubTable } from '../ledger/club-table.tsx'
-import { DayControls } from '../ledger/day-controls.tsx'
 import { FlipRuler } from '../ledger/flip-ruler.tsx'
 import { HazardControls } from '../ledger/hazard-controls.tsx'
 import {
@@ -41,6 +39,7 @@ import { finishShares } from './finish-shares.ts'
 import { LaterFormat, LaterLesson, LaterRelief, LaterSideView } from './later-parts.tsx'
 import { SURVEY } from './places.ts'
 import { PrintedPlan } from './printed-plan.tsx'
+import { SituationPart } from './situation-part.tsx'
 import { TroubleNote } from './trouble-note.tsx'
 import { useDayChoice } from './use-day-choice.ts'
 import { useDesk } from './use-desk.ts'
@@ -293,35 +292,13 @@ export function HoleDesk(props: {
             />
           )}
           {hole !== null && (
-            <BallControls
-              ball={desk.ball}
-              ground={plan?.situation.lie ?? null}
+            <SituationPart
+              desk={desk}
               hole={hole}
+              ground={plan?.situation.lie ?? null}
               reader={reader}
-              onLie={(lie) => edit('lie', (now) => edits.setLie(now, lie))}
-              onStep={stepBall}
-              onTee={() => edit('tee up', edits.teeUp)}
-              onSay={(said) => edit('say of ball', (now) => edits.sayOfBall(now, said))}
-              onStrikeFromHere={() => edit('strike from', edits.strikeFromHere)}
-            />
-          )}
-          {hole !== null && (
-            <DayControls
-              day={desk.day}
-              pin={desk.pin}
-              hasGreen={hole.green !== null}
-              hasDayPin={desk.day.pins[hole.ref] !== undefined}
-              bearingDegrees={hole.bearingDegrees}
-              reader={reader}
-              onWindSpeed={(speed) => edit('wind', (now) => edits.setWindSpeed(now, speed))}
-              onWindFrom={(degrees) => edit('wind-from', (now) => edits.setWindFrom(now, degrees))}
-              onFirmness={(firmness) => edit('firmness', (now) => edits.setFirmness(now, firmness))}
-              onGreenSpeed={(feet) => edit('green-speed', (now) => edits.setGreenSpeed(now, feet))}
-              markersMetres={desk.day.tees[hole.ref]?.movedMetres ?? 0}
-              onMarkers={(metres) => edit('markers', (now) => edits.moveMarkers(now, metres))}
-              spread={desk.spread}
-              onSpread={(spread) => edit('spread', (now) => edits.setSpread(now, spread))}
-              onPin={(pin) => edit('pin-part', (now) => edits.movePin(now, pin))}
+              edit={edit}
+              onBallStep={stepBall}
               onPinStep={stepPin}
             />
           )}
