@@ -1,3 +1,4 @@
+import { capital } from '#golf/strategy/capital.ts'
 import { betweenWords, worthWords } from '#golf/strategy/format-words.ts'
 import type { FormatPart, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { costText, shareText } from './plan-words.ts'
@@ -39,8 +40,4 @@ export function formatCells({ situation }: Plan, option: PlanOption): string[] {
   const { worth = 0 } = option
   if (situation.objective === 'points') return [worth.toFixed(2), costText(option.cost)]
   return [shareText(worth), shareText(option.cost)]
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }

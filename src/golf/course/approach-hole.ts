@@ -1,5 +1,5 @@
 import type { Point } from '#numbers/geometry/point.ts'
-import { radiansToDegrees } from '#numbers/units/units.ts'
+import { radiansToDegrees, wholeTurn } from '#numbers/units/units.ts'
 import { moveGreenHeights, moveHeightGrid } from './green-heights.ts'
 import { greenApproach } from './greens/green-approach.ts'
 import type { Hole } from './hole.ts'
@@ -30,8 +30,4 @@ export function approachHole(hole: Hole): Hole {
     })),
     trees: hole.trees.map((tree) => ({ ...tree, position: move(tree.position) })),
   }
-}
-
-function wholeTurn(degrees: number): number {
-  return ((degrees % 360) + 360) % 360
 }

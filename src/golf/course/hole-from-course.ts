@@ -3,7 +3,7 @@ import { planarFrame } from '#numbers/geometry/frame.ts'
 import { meanGradient } from '#numbers/geometry/mean-gradient.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { polylineLength } from '#numbers/geometry/polyline.ts'
-import { radiansToDegrees } from '#numbers/units/units.ts'
+import { radiansToDegrees, wholeTurn } from '#numbers/units/units.ts'
 import { suggestPar } from './assembly/read-par.ts'
 import type { Area, Course, HoleLine } from './course.ts'
 import type { Day } from './day.ts'
@@ -139,9 +139,4 @@ function movedPolygon(polygon: Polygon, move: (point: Point) => Point): Polygon 
 /** Height of the green above the markers, metres; 0 when either is unknown. */
 function rise(markers: number | null, green: number | null): number {
   return markers === null || green === null ? 0 : green - markers
-}
-
-function wholeTurn(degrees: number): number {
-  const turned = degrees % 360
-  return turned < 0 ? turned + 360 : turned
 }

@@ -1,4 +1,5 @@
 import { degreesToRadians, metresToYards } from '#numbers/units/units.ts'
+import { capital } from './capital.ts'
 import { hazardWords, type MainHazard } from './main-hazard.ts'
 import { isDearToBothSides, safeSide } from './misses.ts'
 import type { Plan, PlanOption } from './plan.ts'
@@ -140,8 +141,4 @@ function lengthWords(metres: number, units: LengthUnits): string {
 function strokesWords(strokes: number): string {
   const twentieths = Math.round(strokes * 20)
   return twentieths === 0 ? 'less than 0.05 of a stroke' : `about ${(twentieths / 20).toFixed(2)} strokes`
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }

@@ -42,3 +42,9 @@ export function radiansToDegrees(radians: number): number {
 export function mphToMetresPerSecond(mph: number): number {
   return mph * METRES_PER_SECOND_PER_MPH
 }
+
+/** The same direction from 0 up to 360 degrees. */
+export function wholeTurn(degrees: number): number {
+  const turned = degrees % 360
+  return turned < 0 ? turned + 360 : turned
+}

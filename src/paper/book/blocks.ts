@@ -6,13 +6,17 @@ export interface Block {
   readonly draw: (left: number, top: number) => Shape[]
 }
 
-/** Blocks one below the other in as many columns of this height as they need; one that is higher stands alone. */
-export function flowBlocks(blocks: readonly Block[], room: number): Block[][] {
+/** Blocks one below the other, at most so many, in as many columns of this height as they need; one that is higher stands alone. */
+export function flowBlocks(
+  blocks: readonly Block[],
+  room: number,
+  most: number = Number.POSITIVE_INFINITY,
+): Block[][] {
   const columns: Block[][] = []
   let left = 0
   for (const block of blocks) {
     const column = columns.at(-1)
-    if (column === undefined || block.height > left) {
+    if (column === undefined || column.length === most || block.height > left) {
       columns.push([block])
       left = room - block.height
     } else {

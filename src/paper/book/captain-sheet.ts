@@ -6,7 +6,7 @@ import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { type FoursomeHole, type TeeSplit, teeingOff } from '#golf/strategy/split-tees.ts'
 import type { Shape } from '../draw/drawing.ts'
 import { lineSteps } from '../draw/steps.ts'
-import { type Block, drawBlocks, flowBlocks, joinBlocks } from './blocks.ts'
+import { type Block, drawBlocks, flowBlocks } from './blocks.ts'
 import type { RoundFacts } from './book-facts.ts'
 import { cautionsOfBook } from './cautions-of-book.ts'
 import type { Page } from './page.ts'
@@ -93,7 +93,7 @@ function row(
   const starts = [COLUMNS.tees, COLUMNS.first, COLUMNS.second, COLUMNS.warning]
   const facts = `par ${hole.par}, ${ruler.figure(hole.lengthMetres)}`
   const lines = Math.max(2, ...columns.map((column) => column.length))
-  const body: Block = {
+  return {
     height: lines * TYPE.line + 5,
     draw: (left, top): Shape[] => [
       {
@@ -115,7 +115,6 @@ function row(
       text(facts, [left + width, top + lines * TYPE.line], TYPE.small, 'serif-italic', 'end'),
     ],
   }
-  return joinBlocks([body])
 }
 
 /** The hazard that both partners' strokes find most dearly. */

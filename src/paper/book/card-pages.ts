@@ -1,10 +1,11 @@
 import type { Point } from '#numbers/geometry/point.ts'
 import type { Shape } from '../draw/drawing.ts'
 import { lineSteps } from '../draw/steps.ts'
+import { type Block, flowBlocks } from './blocks.ts'
 import type { BookFacts } from './book-facts.ts'
 import { cardBack } from './card-back.ts'
 import type { CardKind } from './card-kinds.ts'
-import { type CardRow, cardRow } from './card-row.ts'
+import { cardRow } from './card-row.ts'
 import { cardSize, columnWidth } from './card-size.ts'
 import { foldMarks } from './fold-marks.ts'
 import type { Page } from './page.ts'
@@ -26,7 +27,7 @@ export function cardPages(facts: BookFacts, kind: CardKind): Page[] {
     cardRow(one.hole.ref, kind.rowOf(one, facts), width, setting, facts.letters),
   )
   const head = heading(facts, size.width, kind)
-  const columns = columnsOf(rows, size.height - setting.margin - head.bottom, setting)
+  const columns = flowBlocks(rows, size.height - setting.margin - head.bottom, setting.rowsPerColumn)
   const sides = Array.from({ length: Math.ceil(columns.length / setting.columns) }, (_, side) =>
     columns.slice(setting.columns * side, setting.columns * (side + 1)),
   )
@@ -55,25 +56,9 @@ export function cardPages(facts: BookFacts, kind: CardKind): Page[] {
   return [...fronts, ...cardBack(facts, kind, size, fronts.length + 1)]
 }
 
-/** Rows in columns of nine at most, fewer where they are high. */
-function columnsOf(rows: readonly CardRow[], room: number, { rowsPerColumn }: CardSetting): CardRow[][] {
-  const columns: CardRow[][] = []
-  let left = 0
-  for (const row of rows) {
-    const column = columns.at(-1)
-    if (column === undefined || column.length === rowsPerColumn || row.height > left) {
-      columns.push([row])
-      left = room - row.height
-    } else {
-      column.push(row)
-      left -= row.height
-    }
-  }
-  return columns
-}
-
+/** A column of holes under the heading of its boxes, ruled off. */
 function drawColumn(
-  rows: readonly CardRow[],
+  rows: readonly Block[],
   [left, from]: Point,
   width: number,
   { type }: CardSetting,

@@ -1,16 +1,11 @@
 import type { Shape } from '../draw/drawing.ts'
 import type { Letters } from '../draw/letters.ts'
 import { rectangleSteps } from '../draw/steps.ts'
+import type { Block } from './blocks.ts'
 import type { RowWords } from './row-words.ts'
 import { type CardSetting, RULE } from './settings.ts'
 import { text } from './text.ts'
 import { wrapText } from './wrap-text.ts'
-
-/** A hole's row of the card before it has a place: its height, and its shapes once it has one. */
-export interface CardRow {
-  readonly height: number
-  readonly draw: (left: number, top: number) => Shape[]
-}
 
 /** One hole on the card: its number and facts, the club and what belongs to it in words, and boxes for the log. */
 export function cardRow(
@@ -19,7 +14,7 @@ export function cardRow(
   width: number,
   setting: CardSetting,
   letters: Letters,
-): CardRow {
+): Block {
   const { type, rowPadding, numberWidth, boxWidth } = setting
   const facts = row.facts.filter((words) => words !== '')
   // What stands under the number may reach under the facts, where there are none.

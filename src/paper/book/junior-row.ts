@@ -1,9 +1,9 @@
+import { capital } from '#golf/strategy/capital.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { sentenceLine } from '#golf/strategy/sentence-line.ts'
 import type { BookFacts } from './book-facts.ts'
 import type { BookHole } from './planned-hole.ts'
 import type { RowWords } from './row-words.ts'
-import { capital } from './stroke-advice.ts'
 import { missWords, neverWords, roughStartWords } from './stroke-words.ts'
 
 /**

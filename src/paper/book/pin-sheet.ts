@@ -6,7 +6,7 @@ import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { drawSurvey } from '../draw/draw-hole.ts'
 import type { Shape } from '../draw/drawing.ts'
 import { type Frame, polygonOnSheet, sheetInFrame } from '../draw/sheet.ts'
-import { polygonSteps, rectangleSteps } from '../draw/steps.ts'
+import { circleSteps, lineSteps, polygonSteps, rectangleSteps } from '../draw/steps.ts'
 import type { RoundFacts } from './book-facts.ts'
 import { carriedHole, pointsPerMetre } from './hole-page.ts'
 import { greenName, type Page } from './page.ts'
@@ -152,20 +152,12 @@ function cell(hole: Hole, frame: Frame, scale: number): Shape[] {
 /** A cross in a ring: small beside a green, and plain on a photocopy. */
 function pinMark([x, y]: Point): Shape {
   const [ring, arm] = [2.6, 5.5]
-  const curve = ring * 0.5523
   return {
     kind: 'path',
     steps: [
-      ['M', x - arm, y],
-      ['L', x + arm, y],
-      ['M', x, y - arm],
-      ['L', x, y + arm],
-      ['M', x + ring, y],
-      ['C', x + ring, y + curve, x + curve, y + ring, x, y + ring],
-      ['C', x - curve, y + ring, x - ring, y + curve, x - ring, y],
-      ['C', x - ring, y - curve, x - curve, y - ring, x, y - ring],
-      ['C', x + curve, y - ring, x + ring, y - curve, x + ring, y],
-      ['Z'],
+      ...lineSteps([x - arm, y], [x + arm, y]),
+      ...lineSteps([x, y - arm], [x, y + arm]),
+      ...circleSteps([x, y], ring),
     ],
     stroke: { paint: 'ink', width: RULE.heavy },
   }

@@ -1,3 +1,4 @@
+import { capital } from '#golf/strategy/capital.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { sentenceLine } from '#golf/strategy/sentence-line.ts'
 import type { BookFacts } from './book-facts.ts'
@@ -26,9 +27,4 @@ export function adviceOf({ hole, plan, missing }: BookHole, { purpose, ruler }: 
     neverWords(plan.avoid),
   ]
   return { club: capital(clubWords(first)), words: sentences.filter((words) => words !== '').join(' ') }
-}
-
-/** With its first letter large. */
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }

@@ -1,3 +1,4 @@
+import { capital } from '#golf/strategy/capital.ts'
 import { isDearToBothSides, safeSide } from '#golf/strategy/misses.ts'
 import type { NextShot, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
@@ -86,8 +87,4 @@ function sideWords(metres: number, ruler: Ruler): string | null {
   const length = Math.abs(metres) / ruler.metres
   const rounded = length < 10 ? Math.round(length) : 5 * Math.round(length / 5)
   return rounded === 0 ? null : `${rounded} ${metres < 0 ? 'left' : 'right'}`
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }

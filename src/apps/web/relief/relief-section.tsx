@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react'
+import { capital } from '#golf/strategy/capital.ts'
 import type { Relief, ReliefRow } from '#golf/strategy/relief.ts'
 import {
   clauseWords,
@@ -124,8 +125,4 @@ function Notes({ relief }: { relief: Relief }): ReactElement {
 
 function groundOf({ spot }: ReliefRow): string {
   return spot.lie === null ? groundWord(spot.ground) : lieWord(spot.lie)
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }
