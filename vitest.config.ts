@@ -11,7 +11,15 @@ export default defineConfig({
     projects: [
       // Rooms hold no state between tests, so their modules are loaded once a worker and not once a file: a fifth of the whole run.
       { extends: true, test: { name: 'rooms', include: ['src/**/*.test.ts'], isolate: false } },
-      { extends: true, test: { name: 'whole', include: ['test/**/*.test.ts'] } },
+      { extends: true, test: { name: 'whole', include: ['test/**/*.test.ts'], exclude: ['test/e2e/**'] } },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['test/e2e/**/*.test.ts'],
+          globalSetup: 'test/e2e/build-pages-once.ts',
+        },
+      },
     ],
   },
 })

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -11,6 +11,9 @@ const ROOT = fileURLToPath(new URL('..', import.meta.url))
 const AXE = readFileSync(join(ROOT, 'node_modules/axe-core/axe.min.js'), 'utf8')
 /** Waits are long because the machine may be busy; nothing measures time. */
 export const PATIENCE = 90_000
+
+/** Names the environment variable with the folder of pages that were built already; a desk gets a copy of its own. */
+export const BUILT_PAGES = 'MARRAM_BUILT_PAGES'
 
 /** The desk as it is built now, served with the examples from a store of its own, and a browser to open it in. */
 export interface ServedDesk {
@@ -29,7 +32,9 @@ export interface ServedDesk {
 
 export async function serveDesk(): Promise<ServedDesk> {
   const folder = mkdtempSync(join(tmpdir(), 'marram-desk-'))
-  await buildPages(join(folder, 'web'))
+  const built = process.env[BUILT_PAGES]
+  if (built === undefined) await buildPages(join(folder, 'web'))
+  else cpSync(built, join(folder, 'web'), { recursive: true })
   const start = (port: number): Promise<RunningServer> =>
     startServer({
       port,
@@ -64,7 +69,7 @@ export async function serveDesk(): Promise<ServedDesk> {
 }
 
 /** Builds the pages as `npm start` does: a test run calls itself by another name, for which React builds a slower self. */
-async function buildPages(outDir: string): Promise<void> {
+export async function buildPages(outDir: string): Promise<void> {
   const { NODE_ENV } = process.env
   process.env.NODE_ENV = 'production'
   try {

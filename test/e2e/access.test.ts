@@ -1,28 +1,13 @@
-import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import {
-  beyondTheSide,
-  openHole,
-  PATIENCE,
-  type ServedDesk,
-  serveDesk,
-  smallTargets,
-  violations,
-} from '../../tools/served-desk.ts'
+import { describe, expect, it } from 'vitest'
+import { beyondTheSide, PATIENCE, smallTargets, violations } from '../../tools/served-desk.ts'
+import { deskAt } from './desk-at.ts'
 
 /**
  * Light, size of print and units as the reader likes, and the browser's own wishes: zoom, narrow screens, forced colours,
  * stillness. `violations` looks in every light; other tests ask it in the states they come to.
  */
-let desk: ServedDesk
-let page: Page
-
-beforeAll(async () => {
-  desk = await serveDesk()
-  page = desk.page
-  await openHole(desk, '3')
-}, PATIENCE * 2)
-afterAll(() => desk?.close())
+const desk = await deskAt('3')
+const { page } = desk
 
 const choice = (label: string) => page.getByLabel(label, { exact: true })
 

@@ -1,26 +1,12 @@
-import type { Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Locator } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { KEY_TABLE } from '#apps/web/commands/key-table.ts'
-import {
-  openHole,
-  PATIENCE,
-  type ServedDesk,
-  serveDesk,
-  smallTargets,
-  violations,
-} from '../../tools/served-desk.ts'
+import { PATIENCE, smallTargets, violations } from '../../tools/served-desk.ts'
+import { deskAt } from './desk-at.ts'
 
 /** What stands beside the desk and around it, in a real browser: the keys, the first lesson, the course and the players. One desk is served for all of it. */
-let desk: ServedDesk
-let page: Page
-
-beforeAll(async () => {
-  desk = await serveDesk()
-  page = desk.page
-  await openHole(desk, '3')
-}, PATIENCE * 2)
-
-afterAll(() => desk?.close())
+const desk = await deskAt('3')
+const { page } = desk
 
 const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click()
 const poll = (of: () => Promise<unknown>) => expect.poll(of, { timeout: 2 * PATIENCE })

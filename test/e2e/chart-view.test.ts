@@ -1,28 +1,8 @@
-import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { cost as costWords } from '#apps/web/words.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
-import {
-  openHole,
-  PATIENCE,
-  type ServedDesk,
-  serveDesk,
-  smallTargets,
-  violations,
-} from '../../tools/served-desk.ts'
-
-/** The chart seen from nearer by, carried, measured on, and with the expected score over it. Hole 3 plans quickly. */
-let desk: ServedDesk
-let page: Page
-
-beforeAll(async () => {
-  desk = await serveDesk()
-  page = desk.page
-  await page.addInitScript(NOTE_PLANS)
-  await openHole(desk, '3')
-}, PATIENCE * 2)
-
-afterAll(() => desk?.close())
+import { smallTargets, violations } from '../../tools/served-desk.ts'
+import { deskAt } from './desk-at.ts'
 
 /** Notes the latest plan that a worker gives the page. */
 const NOTE_PLANS = `globalThis.Worker = class extends Worker {
@@ -34,6 +14,10 @@ const NOTE_PLANS = `globalThis.Worker = class extends Worker {
     })
   }
 }`
+
+/** The chart seen from nearer by, carried, measured on, and with the expected score over it. */
+const desk = await deskAt('3', (page) => page.addInitScript(NOTE_PLANS))
+const { page } = desk
 
 const tool = (name: string) => page.getByRole('button', { name, exact: true })
 /** How far apart pin and ball are on the screen. */

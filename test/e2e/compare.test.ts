@@ -1,26 +1,10 @@
-import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import {
-  beyondTheSide,
-  openHole,
-  PATIENCE,
-  type ServedDesk,
-  serveDesk,
-  smallTargets,
-  violations,
-} from '../../tools/served-desk.ts'
+import { describe, expect, it } from 'vitest'
+import { beyondTheSide, PATIENCE, smallTargets, violations } from '../../tools/served-desk.ts'
+import { deskAt } from './desk-at.ts'
 
 /** Two players and two pins side by side. Hole 3 plans quickly. */
-let desk: ServedDesk
-let page: Page
-
-beforeAll(async () => {
-  desk = await serveDesk()
-  page = desk.page
-  await openHole(desk, '3')
-}, PATIENCE * 2)
-
-afterAll(() => desk?.close())
+const desk = await deskAt('3')
+const { page } = desk
 
 const words = () => page.locator('.compared')
 const rows = () => page.locator('.compare tbody tr').allTextContents()

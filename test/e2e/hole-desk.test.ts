@@ -1,32 +1,15 @@
-import type { Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Locator } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { firstLoad } from '../../tools/first-load.ts'
-import type { OpenBrowser } from '../../tools/open-browser.ts'
-import {
-  openHole,
-  PATIENCE,
-  planned,
-  type ServedDesk,
-  serveDesk,
-  smallTargets,
-  violations,
-} from '../../tools/served-desk.ts'
+import { PATIENCE, planned, smallTargets, violations } from '../../tools/served-desk.ts'
+import { deskAt } from './desk-at.ts'
 
 /**
  * The hole desk in a real browser, served by the real server with the example course, planned by the real planner.
  * Hole 3 is used: a par 3, so that a plan takes a second or two.
  */
-let desk: ServedDesk
-let browser: OpenBrowser
-let page: Page
-
-beforeAll(async () => {
-  desk = await serveDesk()
-  ;({ browser, page } = desk)
-  await openHole(desk, '3')
-}, PATIENCE * 2)
-
-afterAll(() => desk?.close())
+const desk = await deskAt('3')
+const { browser, page } = desk
 
 async function text(locator: Locator): Promise<string> {
   return (await locator.textContent()) ?? ''

@@ -1,26 +1,11 @@
-import type { Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import {
-  openHole,
-  PATIENCE,
-  planned,
-  type ServedDesk,
-  serveDesk,
-  smallTargets,
-  violations,
-} from '../../tools/served-desk.ts'
+import type { Locator } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { planned, smallTargets, violations } from '../../tools/served-desk.ts'
+import { deskAt } from './desk-at.ts'
 
 /** Moving the trouble of a hole: by mouse, by finger, by key and by button, and taking it back. Hole 3 plans quickly. */
-let desk: ServedDesk
-let page: Page
-
-beforeAll(async () => {
-  desk = await serveDesk()
-  page = desk.page
-  await openHole(desk, '3')
-}, PATIENCE * 2)
-
-afterAll(() => desk?.close())
+const desk = await deskAt('3')
+const { page } = desk
 
 const hazard = (): Locator => page.getByLabel('Hazard', { exact: true })
 const words = async (): Promise<string> =>

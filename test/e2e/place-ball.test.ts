@@ -1,26 +1,10 @@
-import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import {
-  openHole,
-  PATIENCE,
-  planned,
-  type ServedDesk,
-  serveDesk,
-  smallTargets,
-  violations,
-} from '../../tools/served-desk.ts'
+import { describe, expect, it } from 'vitest'
+import { planned, smallTargets, violations } from '../../tools/served-desk.ts'
+import { deskAt } from './desk-at.ts'
 
 /** The ball put anywhere in any lie, and planned on from there. Hole 3 plans quickly. */
-let desk: ServedDesk
-let page: Page
-
-beforeAll(async () => {
-  desk = await serveDesk()
-  page = desk.page
-  await openHole(desk, '3')
-}, PATIENCE * 2)
-
-afterAll(() => desk?.close())
+const desk = await deskAt('3')
+const { page } = desk
 
 const where = async (): Promise<string> =>
   (await page.locator('.ball-controls p').textContent())?.trim() ?? ''
