@@ -4,7 +4,7 @@ import { KEY_TABLE } from '#apps/web/commands/key-table.ts'
 import { PATIENCE, smallTargets, violations } from '../../tools/served-desk.ts'
 import { deskAt } from './desk-at.ts'
 
-/** What stands beside the desk and around it, in a real browser: the keys, the first lesson, the course and the players. One desk is served for all of it. */
+/** What stands beside the desk and around it, in a real browser: the keys, the first lesson, the course, the players and the field that finds. One desk is served for all of it. */
 const desk = await deskAt('3')
 const { page } = desk
 
@@ -210,6 +210,49 @@ describe('the course and the players', () => {
     expect(file.suggestedFilename()).toBe('wren.player.json')
     await wren.getByRole('link', { name: 'Wren on the desk' }).click()
     await poll(() => page.getByLabel('Player', { exact: true }).inputValue()).toBe('wren')
+  })
+})
+
+describe('the field that finds', () => {
+  const field = (): Locator => page.getByRole('combobox', { name: 'A hole by its number' })
+
+  it('leads by keys alone to a hole, does a command and opens a player', async () => {
+    await page.keyboard.press('/')
+    await field().waitFor()
+    expect(await page.evaluate('document.activeElement.id')).toBe('find-field')
+    await page.keyboard.type('larder')
+    await page.getByRole('dialog').getByRole('option', { name: '7 Heron' }).waitFor()
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    await page.keyboard.press('Enter')
+    await field().waitFor({ state: 'detached' })
+    await poll(() => page.getByLabel('Hole', { exact: true }).inputValue()).toBe('7')
+
+    await press('Find')
+    await page.keyboard.type('next hole')
+    await page.keyboard.press('Enter')
+    await poll(() => page.getByLabel('Hole', { exact: true }).inputValue()).toBe('8')
+
+    await page.keyboard.press('/')
+    await page.keyboard.type('ysolde')
+    const second = page.getByRole('dialog').getByRole('option').nth(1)
+    await second.waitFor()
+    await page.keyboard.press('ArrowDown')
+    expect(await second.getAttribute('aria-selected')).toBe('true')
+    await page.keyboard.press('ArrowUp')
+    await page.keyboard.press('Enter')
+    await poll(() => page.getByLabel('Player', { exact: true }).inputValue()).toBe('ysolde-marrin')
+  })
+
+  it('says that nothing is called so, and goes with Escape', async () => {
+    await page.keyboard.press('/')
+    await field().fill('zzz')
+    await page.getByText('Nothing is called so.').waitFor()
+    await page.setViewportSize({ width: 390, height: 844 })
+    expect(await violations(page)).toEqual([])
+    await page.keyboard.press('Escape')
+    await field().waitFor({ state: 'detached' })
+    await page.setViewportSize({ width: 1280, height: 900 })
   })
 })
 

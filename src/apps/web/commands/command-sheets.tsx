@@ -3,11 +3,17 @@ import { LatePart } from '../page/late-part.tsx'
 import { useCommands } from './use-commands.ts'
 
 const loadKeys = async () => (await import('./key-list.tsx')).KeyList
+const loadFind = async () => (await import('./find-sheet.tsx')).FindSheet
 
-/** What any page lays over itself by a command: the list of keys. */
+/** What any page lays over itself by a command: the list of keys, and the field that finds. */
 export function CommandSheets(): ReactElement | null {
-  const [shown, setShown] = useState<'keys' | null>(null)
-  useCommands({ keys: () => setShown('keys') })
+  const [shown, setShown] = useState<'keys' | 'find' | null>(null)
+  useCommands({ keys: () => setShown('keys'), find: () => setShown('find') })
   if (shown === null) return null
-  return <LatePart what="the list of keys" load={loadKeys} show={{ onClose: () => setShown(null) }} />
+  const show = { onClose: () => setShown(null) }
+  return shown === 'keys' ? (
+    <LatePart key="keys" what="the list of keys" load={loadKeys} show={show} />
+  ) : (
+    <LatePart key="find" what="the field that finds" load={loadFind} show={show} />
+  )
 }

@@ -19,6 +19,7 @@ export const KEY_TABLE = {
   page: {
     words: 'Anywhere',
     rows: {
+      find: { keys: ['/'], words: 'Find a hole, a player, a course or a command' },
       keys: { keys: ['?'], words: 'This list of keys' },
       undo: { keys: ['ctrl+z'], words: 'One step back' },
       redo: { keys: ['ctrl+shift+z', 'ctrl+y'], words: 'One step forth again' },
@@ -37,6 +38,14 @@ export const KEY_TABLE = {
       wholeHole: { keys: ['0'], words: 'The whole hole on the chart' },
       measure: { keys: ['m'], words: 'Measure between two places' },
       scores: { keys: ['s'], words: 'Expected scores over the hole' },
+    },
+  },
+  find: {
+    words: 'Where something is found',
+    rows: {
+      below: { keys: ['ArrowDown'], words: 'The one below' },
+      above: { keys: ['ArrowUp'], words: 'The one above' },
+      go: { keys: ['Enter'], words: 'Go there, or do it' },
     },
   },
   aim: {

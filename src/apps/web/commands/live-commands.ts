@@ -17,6 +17,11 @@ export function takeCommand(name: CommandName, action: () => Action, areFieldsOw
   }
 }
 
+/** The commands that can do something now. */
+export function liveCommands(): readonly CommandName[] {
+  return [...live].flatMap(([name, { action }]) => (action() === null ? [] : [name]))
+}
+
 /** Does a command, if it can do something now. */
 export function runCommand(name: CommandName): void {
   live.get(name)?.action()?.()

@@ -123,6 +123,9 @@ export function DeskHead(props: {
         <button type="button" aria-pressed={props.hasLesson} onClick={turnLesson}>
           Lesson
         </button>
+        <button type="button" onClick={() => runCommand('find')}>
+          Find
+        </button>
         <button type="button" onClick={() => runCommand('keys')}>
           Keys
         </button>
