@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { CDPSession, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { runMonkey } from '../../tools/monkey/run-monkey.ts'
 import { PATIENCE, planned, type ServedDesk, serveDesk } from '../../tools/served-desk.ts'
 
 /** The desk in browsers that refuse, forget or mislead: it plans, nothing is lost, and the reader is told. */
@@ -242,4 +243,19 @@ describe('a course of 27 holes and 3 MB', () => {
       await planned(page)
     })
   })
+})
+
+it('a seeded monkey that clicks, drags and types about finds no exception and loses no edit', async () => {
+  // `npm run monkey` is the same for half an hour.
+  const said: string[] = []
+  const { acts, exceptions, lost } = await runMonkey(desk, {
+    seed: 11,
+    isOver: (done) => done >= 20,
+    actsPerReload: Number.POSITIVE_INFINITY,
+    secondsPerLook: null,
+    tell: (words) => said.push(words),
+  })
+  expect(acts).toBe(20)
+  expect(exceptions, said.join('\n')).toEqual([])
+  expect(lost, said.join('\n')).toEqual([])
 })
