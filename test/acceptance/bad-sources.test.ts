@@ -96,10 +96,10 @@ const UNREADABLE: readonly BadFile[] = [
     work: () => read('Dear sir,\nthe seventh…', 'letter.txt'),
   },
   {
-    name: 'a track instead of a map',
+    name: 'other XML instead of a map',
     code: 'MAR-FILE-007',
-    where: 'walk.gpx',
-    work: () => read('<gpx version="1.1"><trk/></gpx>', 'walk.gpx'),
+    where: 'places.kml',
+    work: () => read('<kml><Document/></kml>', 'places.kml'),
   },
   {
     name: 'XML that ends in the middle',

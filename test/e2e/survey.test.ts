@@ -14,6 +14,8 @@ import { parsePlayer } from '#golf/player/parse-player.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import { planHole } from '#golf/strategy/plan-hole.ts'
 import type { Point } from '#numbers/geometry/point.ts'
+import { polygonCentroid } from '#numbers/geometry/polygon.ts'
+import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseGeojson } from '#outside/formats/geojson.ts'
 import { layOutSheet } from '#paper/draw/sheet.ts'
@@ -394,6 +396,56 @@ describe('a course that was typed here', () => {
     await page.getByRole('button', { name: 'Go on with it' }).click()
     expect(await page.getByRole('alert').textContent()).toContain('MAR-WEB-004')
     expect(await page.getByLabel('Name of the course').inputValue()).toBe('Sounding Links')
+  })
+})
+
+describe('edges that were walked', () => {
+  const { toLonLat } = tangentPlane([-2.1, 55.9])
+  // The hole is played to the east, so that the walk must be turned.
+  const place = (along: number, right: number): string => {
+    const [lon, lat] = toLonLat([along, -right])
+    return `lat="${lat.toFixed(8)}" lon="${lon.toFixed(8)}"`
+  }
+  const track = (name: string, corners: readonly (readonly [number, number])[]): string =>
+    `<trk><name>${name}</name><trkseg>${corners.map(([along, right]) => `<trkpt ${place(along, right)}/>`).join('\n')}</trkseg></trk>`
+  const square = (from: number, to: number, left: number, right: number): readonly [number, number][] => [
+    [from, left],
+    [to, left],
+    [to, right],
+    [from, right],
+    [from, left],
+  ]
+  const GPX = `<?xml version="1.0"?><gpx version="1.1" creator="a receiver" xmlns="http://www.topografix.com/GPX/1/1">
+<wpt ${place(0, 0)}><name>tee</name></wpt><wpt ${place(300, 0)}><name>pin</name></wpt>
+${track('green', square(288, 312, -12, 12))}
+<trk><name>Tuesday</name><trkseg><trkpt lat="?" lon="2"/>
+${track('', square(200, 215, 14, 26)).replace(/^.*<trkseg>/, '')}</gpx>`
+
+  it('become rows once the surveyor has said what they are', async () => {
+    await page.getByRole('button', { name: 'Begin a new course' }).click()
+    await page
+      .getByLabel('A walk, GPX')
+      .setInputFiles({ name: 'walk.gpx', mimeType: 'application/gpx+xml', buffer: Buffer.from(GPX) })
+    const second = page.getByLabel('Tuesday', { exact: true })
+    expect(await second.inputValue()).toBe('')
+    expect(await page.locator('.walks + ul').textContent()).toContain('walk.gpx, line 8: A point of track 2')
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    await second.selectOption('bunker')
+    await page.getByRole('button', { name: 'Put them on the hole' }).click()
+    await page.getByText('good to about 5 yd').waitFor()
+    const what = page.getByLabel(/^Row \d+, what$/)
+    await expect
+      .poll(() => what.evaluateAll((cells) => cells.map((cell) => (cell as HTMLSelectElement).value)))
+      .toEqual(['green', 'bunker', 'tee', ''])
+    const survey = JSON.parse(String(await page.evaluate(`localStorage.getItem('marram.survey')`))).now
+    const { hole } = readHole(openHole(survey), survey.unit)
+    const bunker = hole!.areas.find(({ ground }) => ground === 'bunker')!
+    const [x, y] = polygonCentroid(bunker.polygon)
+    expect(x).toBeCloseTo(20, 0)
+    expect(y).toBeCloseTo(207.5, 0)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    expect(await what.count()).toBe(1)
   })
 })
 

@@ -1,6 +1,6 @@
 /** What became of a source: every element of it is in exactly one of `used`, `ignored` and `needsPerson`. */
 export interface ImportReport {
-  /** The kind of source: `osm-xml`, `overpass-json`, `geojson`, `hole-table`. */
+  /** The kind of source: `osm-xml`, `overpass-json`, `geojson`, `hole-table`, `gpx`. */
   readonly kind: string
   readonly courseName: string
   /** Elements with a meaning of their own, and beside them the nodes that only carry the shape of a line. */

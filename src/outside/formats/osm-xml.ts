@@ -1,9 +1,9 @@
 import { Failure } from '#faults/failure.ts'
 import type { OsmElement, OsmMember, OsmPlace } from './osm/osm-elements.ts'
 import { readPlace } from './osm/osm-elements.ts'
-import { scanXml, type XmlTag } from './osm/scan-xml.ts'
 import { OSM_COLLECTION, surveyElements } from './osm/survey-elements.ts'
 import type { SourceReading } from './source-reading.ts'
+import { wholeXml, type XmlTag } from './xml/read-xml.ts'
 
 /**
  * Map data in OSM XML (API 0.6, with nodes or with places on the ways) as features. Throws `MAR-IMPORT-001` (broken
@@ -34,7 +34,7 @@ function readElements(text: string, where: string): OsmElement[] {
   const elements: OsmElement[] = []
   let draft: Draft | null = null
   let depth = 0
-  for (const tag of scanXml(text, where)) {
+  for (const tag of wholeXml(text, where)) {
     if (tag.kind === 'close') {
       depth--
       if (depth === 1 && draft) {

@@ -1,6 +1,7 @@
 import { Failure } from '#faults/failure.ts'
 import { decodeText } from './decode-text.ts'
 import { readGeojson } from './geojson.ts'
+import { parseGpx } from './gpx.ts'
 import { headerLineOf } from './hole-table/table-columns.ts'
 import { parseHoleTable } from './hole-table.ts'
 import { isJsonObject, parseJsonText } from './json-text.ts'
@@ -24,6 +25,7 @@ function readText(text: string, fileName: string): SourceReading {
     .slice(0, 4096)
     .replace(/^\uFEFF/, '')
     .trimStart()
+  if (rootOf(start) === 'gpx') return parseGpx(text, fileName)
   if (start.startsWith('<')) return parseOsmXml(text, fileName)
   if (start.startsWith('{') || start.startsWith('[') || /\.(geo)?json$/i.test(fileName)) {
     const value = parseJsonText(text, fileName)
@@ -36,10 +38,16 @@ function readText(text: string, fileName: string): SourceReading {
   throw unknownKind(fileName)
 }
 
+/** The name of the first element, past declarations and comments; `undefined` where no XML begins. */
+function rootOf(start: string): string | undefined {
+  const elements = start.replaceAll(/<\?.*?\?>|<!--.*?-->|<![^>]*>/gs, '')
+  return /^\s*<([\w.-]+)/.exec(elements)?.[1]
+}
+
 function unknownKind(fileName: string): Failure {
   return new Failure(
     'MAR-FILE-007',
-    'This is none of the kinds of file that Marram imports: map data (OSM XML or its JSON form), GeoJSON, or a hole table (.csv).',
+    'This is none of the kinds of file that Marram imports: map data (OSM XML or its JSON form), GeoJSON, walks (GPX), or a hole table (.csv).',
     fileName,
   )
 }

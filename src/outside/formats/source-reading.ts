@@ -2,7 +2,7 @@ import type { Fault } from '#faults/fault.ts'
 import type { SurveyFeature } from '#golf/course/survey-feature.ts'
 
 /** The kinds of course source that Marram reads. */
-type SourceKind = 'osm-xml' | 'overpass-json' | 'geojson' | 'hole-table'
+type SourceKind = 'osm-xml' | 'overpass-json' | 'geojson' | 'hole-table' | 'gpx'
 
 /** A source as features, nothing decided yet; hand it whole to `assembleCourse`. */
 export interface SourceReading {

@@ -1,6 +1,6 @@
 import type { Point } from '#numbers/geometry/point.ts'
 import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
-import { BLANK_ROW, isBlankRow } from '#outside/formats/typed-hole-table.ts'
+import { BLANK_ROW, isBlankRow, type TypedRow } from '#outside/formats/typed-hole-table.ts'
 import { changeHole, openHole, type Survey, type SurveyHole, type SurveyRow, withoutId } from './survey.ts'
 
 /** Every edit of a survey: a pure function from the old one to the new one, so that undo is a list. */
@@ -77,6 +77,14 @@ export function closeDraft(survey: Survey): Survey {
   const { draft } = survey
   if (draft === null || draft.corners.length < 3) return survey
   return addRow({ ...survey, draft: null }, { what: draft.what, outline: draft.corners })
+}
+
+/** Rows that come all at once, each a new one; a tee at the start of the line that is there already is not put twice. */
+export function addRows(survey: Survey, rows: readonly TypedRow[]): Survey {
+  const isStart = ({ what, from, near }: TypedRow): boolean =>
+    what === 'tee' && Number(from) === 0 && near === ''
+  const hasStart = openHole(survey).rows.some(isStart)
+  return rows.filter((row) => !hasStart || !isStart(row)).reduce(addRow, survey)
 }
 
 /** Lets go of the outline that is traced. */

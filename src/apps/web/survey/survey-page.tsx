@@ -24,6 +24,7 @@ import { SurveyFiles } from './survey-files.tsx'
 import { readHole } from './survey-reading.ts'
 import { TraceSection } from './trace-section.tsx'
 import { useSurvey } from './use-survey.ts'
+import { WalkSection } from './walk-section.tsx'
 
 /** The survey: a hole typed as a table, or traced, beside the chart that grows with it. */
 export function SurveyPage(props: {
@@ -206,6 +207,14 @@ export function SurveyPage(props: {
               unit={survey.unit}
               lengthMetres={reading.hole?.lengthMetres ?? null}
               onPicture={setPicture}
+            />
+          </Section>
+          <Section title="Edges that were walked">
+            <WalkSection
+              holeRef={hole.ref}
+              unit={survey.unit}
+              reader={reader}
+              onRows={(rows) => edit('walk', (now) => edits.addRows(now, rows))}
             />
           </Section>
           <Section title="The table">

@@ -57,8 +57,15 @@ export function sortFeatures(features: readonly SurveyFeature[], tally: Tally): 
   }
 }
 
-/** Faults of one row of a hole table: nothing was drawn, so there is nothing to draw again. */
-const TABLE_CODES: readonly string[] = ['MAR-IMPORT-018', 'MAR-IMPORT-019']
+const CORRECT_ROW = 'Correct that row of the hole table; docs/course-file.md describes the columns.'
+
+/** What to do where nothing was drawn, so that there is nothing to draw again. */
+const ADVICE: Readonly<Record<string, string>> = {
+  'MAR-IMPORT-018': CORRECT_ROW,
+  'MAR-IMPORT-019': CORRECT_ROW,
+  'MAR-IMPORT-036':
+    'Name it after what it is (fairway, green, bunker, water, trees, tee, pin, …) with the hole’s number.',
+}
 
 function askForPlace(feature: SurveyFeature, tally: Tally): void {
   if (feature.geometry.kind !== 'none') return
@@ -69,8 +76,6 @@ function askForPlace(feature: SurveyFeature, tally: Tally): void {
     code,
     placeOf(feature),
     `${placeOf(feature)} was left out: ${reason}.`,
-    TABLE_CODES.includes(code)
-      ? 'Correct that row of the hole table; docs/course-file.md describes the columns.'
-      : 'Draw it again where it came from, or fetch the area again so that it is whole.',
+    ADVICE[code] ?? 'Draw it again where it came from, or fetch the area again so that it is whole.',
   )
 }
