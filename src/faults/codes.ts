@@ -139,6 +139,8 @@ export const FAULT_CODES = {
   'MAR-PLAYER-013': 'A number of the player file is outside what it can be.',
   'MAR-PLAYER-014': 'The player file names a lie that is not known.',
   'MAR-PLAYER-015': 'The player file names a minor by more than a first name, so it was not kept.',
+  'MAR-PLAYER-016':
+    'A sentence that was written for a card is more than a line of it, or stands there twice.',
 
   'MAR-ANSWER-001': 'A question without whose answer no player can be made was left open.',
   'MAR-ANSWER-002': 'The answer is none of the choices.',
@@ -210,6 +212,9 @@ export const FAULT_CODES = {
   'MAR-BOOK-003': 'A page for a counting round shows the slope of a green.',
   'MAR-BOOK-004': 'A page for a counting round shows a green larger than the Rules allow.',
   'MAR-BOOK-005': 'A page for a counting round is larger than the Rules allow.',
+  'MAR-BOOK-006':
+    'A sentence that was written for a counting round tells what a length plays, allowed for height or wind.',
+  'MAR-BOOK-007': 'A sentence that was written for a counting round tells how a green slopes.',
 
   'MAR-ROUND-001': 'The round file is not JSON, or not one object.',
   'MAR-ROUND-002': 'The file does not say that it is a round file of a schema this Marram knows.',

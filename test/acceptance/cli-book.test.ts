@@ -113,6 +113,39 @@ describe('marram book', () => {
     expect(textOf(bytesOf(out('pins.pdf')))).toContain('10 on, middle')
   })
 
+  it('prints sentences that a person wrote, points out what changed under them, and refuses what may not be carried', () => {
+    const written = (name: string, words: string): string => {
+      const player = JSON.parse(readFileSync(EBB, 'utf8'))
+      const at = { course: 'Two Short', hole: '1', reader: 'player', part: 'next', units: 'yards' }
+      return file(name, { ...player, sentences: [{ ...at, words, under: 'Then the putter.' }] })
+    }
+    const asked = (player: string, path: string) => [
+      'book',
+      COURSE,
+      '--player',
+      player,
+      '--draws',
+      '0',
+      '--workers',
+      '0',
+      '--hole',
+      '1',
+      '--out',
+      path,
+    ]
+    const own = asked(written('own.player.json', 'Two putts, and on.'), out('own.pdf'))
+    const { status, document } = marramJson(...own)
+    expect(status).toBe(0)
+    expect(document).toMatchObject({ changed: [{ hole: '1', part: 'next', why: 'plan' }] })
+    if (canReadPdf) expect(textOf(bytesOf(out('own.pdf')))).toContain('Two putts, and on.')
+    const barred = asked(written('barred.player.json', 'It plays 90.'), out('barred.pdf'))
+    const run = marram(...barred, '--for', 'counting')
+    expect(run.status).toBe(2)
+    expect(run.err).toContain('MAR-BOOK-006')
+    expect(run.err).toContain('hole 1, next')
+    expect(existsSync(out('barred.pdf'))).toBe(false)
+  })
+
   it('refuses what may not be carried before it works anything out', () => {
     const pins = ['--kind', 'pins', '--for', 'counting', '--out', out('few.pdf')]
     const run = marram('book', COURSE, ...pins)

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest'
 import type { Hole } from '#golf/course/hole.ts'
 import { area, box, disc, inventedHole } from '#golf/strategy/invented-hole.fixture.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
+import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { printedLetters } from '#outside/print/type-setter.ts'
 import { bookPages } from '#paper/book/book-pages.ts'
@@ -17,7 +18,7 @@ import { canReadPdf, fontsOf, pictureOf } from './printed-pages.ts'
 
 // The pocket book as a printer and a reader see it. Limits: Clarification 4.3a/1 of the Rules of Golf 2023.
 
-const letters = printedLetters()
+const letters = printedLetters(readPart)
 const NAME = 'Wolfeschlegelsteinhausenberger'
 const HAZARDS = Array.from({ length: 14 }, (_, index) => {
   const side = index % 2 === 0 ? -22 : 22
@@ -111,7 +112,7 @@ describe.skipIf(!canReadPdf)('the pocket book as PDF', () => {
     if (page === undefined) throw new Error('no green')
     // The green alone on its page, so that every dot of ink is its edge.
     const shapes = page.drawing.shapes.filter((shape) => shape.kind === 'group' && shape.name === 'green')
-    const pdf = await renderPdf([{ ...page.drawing, shapes }], { title: 'Green' })
+    const pdf = await renderPdf([{ ...page.drawing, shapes }], { title: 'Green', readPart })
     const picture = pictureOf(pdf, 1, 600)
     const columns = Array.from({ length: picture.width }, (_, x) => x).filter((x) =>
       Array.from({ length: picture.height }, (_, y) => y).some((y) => picture.isDark(x, y)),
@@ -125,8 +126,8 @@ describe.skipIf(!canReadPdf)('the pocket book as PDF', () => {
 
   it('reads back page by page from each half of the folded sheets, fonts embedded, the same to the byte', async () => {
     const sheets = imposeBook(pages, 'letter', true)
-    const pdf = await renderPdf(sheets, { title: 'Book' })
-    expect(Buffer.compare(pdf, await renderPdf(sheets, { title: 'Book' }))).toBe(0)
+    const pdf = await renderPdf(sheets, { title: 'Book', readPart })
+    expect(Buffer.compare(pdf, await renderPdf(sheets, { title: 'Book', readPart }))).toBe(0)
     for (const font of fontsOf(pdf)) expect(font).toMatchObject({ isEmbedded: true, isSubset: true })
     const folder = mkdtempSync(join(tmpdir(), 'marram-fold-'))
     const path = join(folder, 'book.pdf')

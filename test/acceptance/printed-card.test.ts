@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { printedLetters } from '#outside/print/type-setter.ts'
 import type { BookFacts } from '#paper/book/book-facts.ts'
@@ -14,7 +15,7 @@ import { canReadPdf, fontsOf, pictureOf, sizeOf, textOf } from './printed-pages.
 
 // The card as a printer and a reader see it, by the Poppler utilities. Sizes of type: the issue's own, 10 points at least.
 
-const letters = printedLetters()
+const letters = printedLetters(readPart)
 const NAME = 'Łucja-Željka Příliš-Žluťoučká Ő'
 
 /** Words of every kind: clear, too close to call, no plan, a hazard with a long name. */
@@ -40,7 +41,7 @@ const cardPages = (asked: BookFacts, kind: keyof typeof CARD_KINDS = 'card'): Pa
 function pdfOf(asked: BookFacts): Promise<Uint8Array> {
   return renderPdf(
     cardPages(asked).map(({ drawing }) => drawing),
-    { title: 'Card' },
+    { title: 'Card', readPart },
   )
 }
 

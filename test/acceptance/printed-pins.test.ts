@@ -6,6 +6,7 @@ import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { parseDay } from '#golf/course/parse-day.ts'
 import { pinInPaces } from '#golf/course/pin-in-paces.ts'
 import { readSource } from '#outside/formats/read-source.ts'
+import { readPart } from '#outside/print/read-part.ts'
 import { printedLetters } from '#outside/print/type-setter.ts'
 import { checkPages, greenScale } from '#paper/book/check-pages.ts'
 import { inventedFacts } from '#paper/book/invented-book.fixture.ts'
@@ -18,7 +19,7 @@ const file = 'examples/sandrel-ness.course.geojson'
 const { course } = assembleCourse(readSource(readFileSync(file), file).features, {})
 const day = parseDay(readFileSync('examples/westerly.day.json', 'utf8'), 'day')
 const holes = course.holes.map(({ ref }) => holeFromCourse(course, ref, { day }))
-const letters = printedLetters()
+const letters = printedLetters(readPart)
 const facts = inventedFacts(
   letters,
   holes.map((hole) => ({ hole, plan: null, missing: '', received: null })),

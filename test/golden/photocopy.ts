@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { crc32, deflateSync, inflateSync } from 'node:zlib'
+import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 
@@ -19,7 +20,7 @@ export const DOTS_PER_INCH = 150
 
 /** Prints a drawing, and copies the print in two greys and in four: by Poppler, which is not ours. */
 export async function photocopies(drawing: Drawing): Promise<readonly [twoGreys: Copy, fourGreys: Copy]> {
-  const pdf = await renderPdf([drawing], { title: drawing.title })
+  const pdf = await renderPdf([drawing], { title: drawing.title, readPart })
   const folder = mkdtempSync(join(tmpdir(), 'marram-copy-'))
   try {
     const path = join(folder, 'page.pdf')

@@ -1,11 +1,13 @@
 import { Failure } from '#faults/failure.ts'
 import { pageName } from '#golf/player/first-name.ts'
+import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
 import { imposeBook } from '#paper/book/impose.ts'
+import { type ChangedSentence, changedSentences } from '#paper/book/own-words.ts'
 import type { Page } from '#paper/book/page.ts'
 import { pinSheets } from '#paper/book/pin-sheet.ts'
-import { hasPlans, printedPages } from '#paper/book/printed-kinds.ts'
+import { hasPlans, printedPages, readerOf } from '#paper/book/printed-kinds.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import type { FiledPlayer } from './batch-tasks.ts'
 import { type AskedBook, type BookOptions, parseBook } from './book-options.ts'
@@ -48,7 +50,7 @@ export async function bookCommand(path: string, options: BookOptions, machine: M
       ? course.name
       : `${course.name}, ${pageName(first.player.name, first.player.age)}`
   const sheets = prints.flatMap(({ pages }) => sheetsOf(pages, asked, prints.length > 1))
-  writeBytes(options.out, await renderPdf(sheets, { title }))
+  writeBytes(options.out, await renderPdf(sheets, { title, readPart }))
   return report(prints, rows, round, options, machine)
 }
 
@@ -56,15 +58,20 @@ export async function bookCommand(path: string, options: BookOptions, machine: M
 interface Print {
   readonly filed: FiledPlayer | null
   readonly pages: readonly Page[]
+  /** Sentences written for the player, under which something has changed since. */
+  readonly changed: readonly ChangedSentence[]
 }
 
 /** The pages of every player, with the plans there are. */
 function printsOf(round: PrintedRound, players: readonly FiledPlayer[], rows: readonly BatchRow[]): Print[] {
   const { kind, greenScale } = round.asked
-  if (kind === 'pins') return [{ filed: null, pages: pinSheets(roundFacts(round), greenScale) }]
+  if (kind === 'pins') return [{ filed: null, pages: pinSheets(roundFacts(round), greenScale), changed: [] }]
   return players.map((filed) => {
     const own = rows.filter(({ player }) => player === filed)
-    return { filed, pages: printedPages(kind, bookFacts(round, filed.player, own), greenScale) }
+    const facts = bookFacts(round, filed.player, own)
+    const reader = readerOf(kind)
+    const changed = reader === null ? [] : changedSentences(facts, reader)
+    return { filed, pages: printedPages(kind, facts, greenScale), changed }
   })
 }
 
@@ -98,6 +105,9 @@ function report(
       ? [{ player: row.player.file, hole: row.unplanned.hole }]
       : [],
   )
+  const changed = prints.flatMap((print) =>
+    print.changed.map((one) => ({ player: print.filed?.player.name ?? '', ...one })),
+  )
   const exitCode = unplanned.length + left.length > 0 ? 1 : 0
   if (options.json) {
     const holes = isField ? unplanned : unplanned.map(({ hole }) => hole)
@@ -110,6 +120,13 @@ function report(
         ...players,
         pages,
         unplanned: holes,
+        changed: changed.map(({ player, sentence: { hole, part }, proposed, why }) => ({
+          player,
+          hole,
+          part,
+          proposed,
+          why,
+        })),
         left_out: left,
       },
       machine,
@@ -123,6 +140,10 @@ function report(
     [
       `${pages.length} ${pages.length === 1 ? 'page' : 'pages'}${whose} for ${purpose === 'counting' ? 'a counting round' : 'practice'} in ${options.out}.`,
       ...(missing.length === 0 ? [] : [`Without a plan, as their pages say: hole ${missing.join(', ')}.`]),
+      ...changed.map(
+        ({ player, sentence: { hole, part, words }, proposed, why }) =>
+          `Hole ${hole}, ${part}, of ${player}: “${words}” was written ${why === 'units' ? 'in other units' : 'over another plan'}; it is now “${proposed}”.`,
+      ),
       ...left.map(({ hole, message }) => `Hole ${hole} is on no page: ${message}`),
     ],
     machine,

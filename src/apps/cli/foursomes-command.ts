@@ -6,6 +6,7 @@ import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import { alternateShot, type Partners } from '#golf/strategy/alternate-shot.ts'
 import { type FoursomeHole, splitTees } from '#golf/strategy/split-tees.ts'
+import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { captainSheet } from '#paper/book/captain-sheet.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
@@ -100,7 +101,7 @@ async function writeSheet(
     path,
     await renderPdf(
       pages.map(({ drawing }) => drawing),
-      { title },
+      { title, readPart },
     ),
   )
 }

@@ -3,14 +3,15 @@ import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
-import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
-import { HANDICAP_ALLOWANCES } from '#golf/rules/handicap-allowances.ts'
-import { strokesReceived } from '#golf/rules/strokes-received.ts'
-import { handicapOn } from '#golf/strategy/handicap-on.ts'
+import { readPart } from '#outside/print/read-part.ts'
 import { printedLetters } from '#outside/print/type-setter.ts'
 import type { BookFacts, RoundFacts } from '#paper/book/book-facts.ts'
-import type { BookHole } from '#paper/book/planned-hole.ts'
+import {
+  bookFacts as factsOfPlayer,
+  roundFacts as factsOfRound,
+  type HoleAnswer,
+} from '#paper/book/facts-of-round.ts'
 import { rulerOf } from '#paper/draw/ruler.ts'
 import type { AskedBook } from './book-options.ts'
 import type { BatchRow } from './plan-batch.ts'
@@ -54,44 +55,25 @@ export function printedRound(course: Course, ref: string, day: Day, asked: Asked
 
 /** What is printed for one player, with the plans there are. */
 export function bookFacts(round: PrintedRound, player: Player, rows: readonly BatchRow[]): BookFacts {
-  return {
-    ...roundFacts(round),
-    playerName: pageName(player.name, player.age),
-    player,
-    holes: round.holes.map((laid): BookHole => {
-      const row = rows.find(
-        (one) => ('planned' in one ? one.planned.hole.ref : one.unplanned.hole) === laid.ref,
-      )
-      const isPlanned = row !== undefined && 'planned' in row
-      const hole = isPlanned ? row.planned.hole : laid
-      return {
-        hole,
-        plan: isPlanned ? row.planned.plan : null,
-        missing: row === undefined || isPlanned ? '' : row.unplanned.message,
-        received: receivedOn(round.course, player, hole),
-      }
-    }),
-  }
+  const answers = round.holes.map((hole): HoleAnswer => {
+    const row = rows.find(
+      (one) => ('planned' in one ? one.planned.hole.ref : one.unplanned.hole) === hole.ref,
+    )
+    if (row === undefined) return { hole, missing: '' }
+    return 'planned' in row ? row.planned : { hole, missing: row.unplanned.message }
+  })
+  return factsOfPlayer(roundFacts(round), round.course, player, answers)
 }
 
 /** What is printed for all alike. */
 export function roundFacts({ course, day, asked, holes }: PrintedRound): RoundFacts {
-  return {
-    course: course.name,
+  const { purpose, units, paper, hasFolds } = asked
+  return factsOfRound(course, holes, {
     day,
-    holes: holes.map((hole) => ({ hole, plan: null, missing: '', received: null })),
-    localRules: course.localRules,
-    purpose: asked.purpose,
-    ruler: rulerOf(asked.units),
-    paper: asked.paper,
-    hasFolds: asked.hasFolds,
-    credit: course.credit,
-    letters: printedLetters(),
-  }
-}
-
-function receivedOn(course: Course, player: Player, hole: Hole): number | null {
-  const allowance = HANDICAP_ALLOWANCES['Individual stroke play']
-  const handicap = handicapOn(course.teeSets, hole.teeName, player, allowance)
-  return handicap === null || hole.strokeIndex === null ? null : strokesReceived(handicap, hole.strokeIndex)
+    purpose,
+    paper,
+    hasFolds,
+    ruler: rulerOf(units),
+    letters: printedLetters(readPart),
+  })
 }

@@ -1,6 +1,7 @@
 import { nearestWord } from '#faults/nearest-word.ts'
 import { CLUB_KINDS, clubKind } from './club-names.ts'
 import { LIE_NAMES, seenLie } from './lie-names.ts'
+import { sentenceFaults } from './own-sentence.ts'
 import { parseClubName } from './parse-club-name.ts'
 import { type ClubFile, LIE_FACTOR_RANGES, type PlayerFile, type ShortGameNumber } from './player-file.ts'
 import { fieldName, type PlayerFault } from './player-shape.ts'
@@ -61,6 +62,7 @@ export function checkPlayerNumbers(file: PlayerFile): readonly PlayerFault[] {
   range(faults, 'putting.distance_sd_share', file.putting.distance_sd_share, 0.001, 0.6)
   range(faults, 'putting.shots', file.putting.shots, 0, MOST_SHOTS)
   range(faults, 'shortGame.shots', file.shortGame.shots, 0, MOST_SHOTS)
+  faults.push(...sentenceFaults(file.sentences ?? []))
   return faults
 }
 

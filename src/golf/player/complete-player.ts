@@ -65,6 +65,7 @@ export function completePlayer(file: PlayerFile): Player {
     sex: file.sex,
     ...(file.age === undefined ? {} : { age: file.age }),
     ...(file.said === undefined ? {} : { said: file.said }),
+    ...(file.sentences === undefined ? {} : { sentences: file.sentences }),
     clubs,
     putting: completePutting(file, handicapIndex, guesses),
     shortGame: completeShortGame(

@@ -25,6 +25,7 @@ export function encodePlayer(player: Player): string {
       ...(putting.shots === undefined ? {} : { shots: putting.shots }),
       ...marks('putting', ['direction_sd_deg', 'distance_sd_share'], player.guesses),
     },
+    ...(player.sentences === undefined ? {} : { sentences: player.sentences }),
   }
   return `${JSON.stringify(document, null, 2)}\n`
 }

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { Failure } from '#faults/failure.ts'
+import { completePlayer } from './complete-player.ts'
+import { encodePlayer } from './encode-player.ts'
+import { mirrorPlayer } from './mirror-player.ts'
 import { parsePlayer } from './parse-player.ts'
 
 const LEAST = { schema: 'player/1', name: 'Ida', hand: 'right', handicapIndex: 17.6 }
@@ -212,6 +215,35 @@ describe('parsePlayer', () => {
     expect(failure.code).toBe(code)
     expect(failure.message).toContain(words)
     expect(failure.where).toContain(place)
+  })
+
+  it('keeps sentences written for cards, and refuses what is more than a line of one or stands there twice', () => {
+    const sentence = {
+      course: 'Links',
+      hole: '7',
+      reader: 'player',
+      part: 'never',
+      words: 'Never left.',
+      under: '',
+      units: 'yards',
+    } as const
+    const file = { ...LEAST, sentences: [sentence, { ...sentence, part: 'stroke', club: '7-iron' }] }
+    const kept = parsePlayer(JSON.stringify(file), 'x')
+    expect(kept.sentences).toEqual(file.sentences)
+    const again = parsePlayer(encodePlayer(mirrorPlayer(completePlayer(kept))), 'x')
+    expect(again.sentences).toEqual(file.sentences)
+    for (const [wrong, code, place] of [
+      [{ words: 'x'.repeat(241) }, 'MAR-PLAYER-016', 'sentences[0].words'],
+      [{ words: 'two\nlines' }, 'MAR-PLAYER-016', 'sentences[0].words'],
+      [{ club: 'x'.repeat(41) }, 'MAR-PLAYER-016', 'sentences[0].club'],
+      [{ part: 'middle' }, 'MAR-PLAYER-005', 'sentences[0].part'],
+      [{ wrods: '' }, 'MAR-PLAYER-004', 'sentences[0].wrods'],
+    ] as const)
+      expect(refusal({ sentences: [{ ...sentence, ...wrong }] })).toMatchObject({
+        code,
+        where: expect.stringContaining(place),
+      })
+    expect(refusal({ sentences: [sentence, sentence] })).toMatchObject({ code: 'MAR-PLAYER-016' })
   })
 
   it('says how many more faults there are', () => {

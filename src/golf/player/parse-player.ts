@@ -40,7 +40,7 @@ function jsonOf(text: string, where: string): unknown {
 }
 
 function withoutGuesses(written: WrittenPlayer): PlayerFile {
-  const { handicapIndex, age, said, bag } = written
+  const { handicapIndex, age, said, bag, sentences } = written
   const keepsHandicap = handicapIndex !== undefined && written.guesses?.includes('handicapIndex') !== true
   return {
     name: pageName(written.name, age),
@@ -56,6 +56,7 @@ function withoutGuesses(written: WrittenPlayer): PlayerFile {
       ...kept(written.putting ?? {}, ['direction_sd_deg', 'distance_sd_share']),
       ...countOf(written.putting),
     },
+    ...(sentences === undefined ? {} : { sentences }),
   }
 }
 

@@ -1,3 +1,4 @@
+import type { OwnSentence } from './own-sentence.ts'
 import type { ClubLies, LieFactors } from './player.ts'
 import type { Said } from './said.ts'
 
@@ -16,6 +17,8 @@ export interface PlayerFile {
   readonly clubs: readonly ClubFile[]
   readonly shortGame: ShortGameFile
   readonly putting: PuttingFile
+  /** Sentences of cards that a person wrote. */
+  readonly sentences?: readonly OwnSentence[]
 }
 
 /** One club of the file: SI metres, degrees, shares. */

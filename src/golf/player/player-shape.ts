@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import type { FaultCode } from '#faults/codes.ts'
 import { nearestWord } from '#faults/nearest-word.ts'
+import { SENTENCE_PARTS, SENTENCE_READERS } from './own-sentence.ts'
 import { CLUB_NUMBERS, type ClubFile, type PlayerFile, SHORT_GAME_NUMBERS } from './player-file.ts'
 import { BIG_MISSES, SHAPES } from './said.ts'
 
@@ -98,6 +99,16 @@ const saidShape = {
   up_and_down_share: number,
   half_holed_m: number,
 }
+const sentenceShape = {
+  course: z.string(),
+  hole: z.string(),
+  reader: z.enum(SENTENCE_READERS),
+  part: z.enum(SENTENCE_PARTS),
+  club: z.optional(z.string()),
+  words: z.string(),
+  under: z.string(),
+  units: z.enum(['yards', 'metres']),
+}
 const playerFields = {
   schema: z.literal('player/1'),
   name: z.string().check(z.regex(/\S/)),
@@ -110,6 +121,7 @@ const playerFields = {
   clubs: z.optional(z.array(z.strictObject(clubShape))),
   shortGame: z.optional(z.strictObject(shortGameShape)),
   putting: z.optional(z.strictObject(puttingShape)),
+  sentences: z.optional(z.array(z.strictObject(sentenceShape))),
   guesses: z.optional(z.array(z.enum(['handicapIndex']))),
 }
 const playerSchema = z.strictObject(playerFields)
@@ -151,7 +163,9 @@ function unknownField(path: readonly PropertyKey[], key: string): PlayerFault {
           ? shortGameShape
           : path[0] === 'said'
             ? saidShape
-            : playerFields
+            : path[0] === 'sentences'
+              ? sentenceShape
+              : playerFields
   const meant = nearestWord(key, Object.keys(known))
   const hint = meant === null ? `Known here: ${Object.keys(known).join(', ')}.` : `Did you mean ${meant}?`
   const field = fieldName([...path, key])

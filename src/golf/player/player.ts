@@ -1,3 +1,4 @@
+import type { OwnSentence } from './own-sentence.ts'
 import type { Said } from './said.ts'
 
 /** A player whose every number is filled: typed, learned, or guessed from the prior. SI, degrees. */
@@ -11,6 +12,8 @@ export interface Player {
   readonly age?: number
   /** What was said and not measured; the guesses follow it. */
   readonly said?: Said
+  /** Sentences of cards that a person wrote for this player. */
+  readonly sentences?: readonly OwnSentence[]
   /** Longest first; the putter is not among them. */
   readonly clubs: readonly Club[]
   readonly putting: Putting

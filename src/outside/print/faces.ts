@@ -1,13 +1,12 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Face } from '#paper/draw/drawing.ts'
-
-const require = createRequire(import.meta.url)
 
 /** A font file in the parts in which it is published, by the letters they hold; asked in this order. */
 const PARTS = ['latin', 'latin-ext', 'cyrillic', 'cyrillic-ext', 'greek', 'greek-ext', 'vietnamese'] as const
-/** One part of a face: `sans-bold`, `latin-ext`. */
+/** One part of a face: `sans-bold latin-ext`. */
 export type FacePart = `${Face} ${(typeof PARTS)[number]}`
+
+/** Gives the bytes of one part, as WOFF: from a disk or from what was fetched. */
+export type ReadPart = (part: FacePart) => Uint8Array
 
 const FILES: Readonly<Record<Face, readonly [family: string, style: string]>> = {
   serif: ['eb-garamond', '400-normal'],
@@ -22,9 +21,9 @@ export function partsOf(face: Face): FacePart[] {
   return PARTS.map((part): FacePart => `${face} ${part}`)
 }
 
-/** The bytes of one part, as WOFF: the packages of both families lie beside Marram's own files. */
-export function readPart(part: FacePart): Buffer {
+/** Where a part lies among the published files: `eb-garamond/files/eb-garamond-latin-400-normal.woff`. */
+export function fileOf(part: FacePart): string {
   const [face, letters] = part.split(' ') as [Face, string]
   const [family, style] = FILES[face]
-  return readFileSync(require.resolve(`@fontsource/${family}/files/${family}-${letters}-${style}.woff`))
+  return `${family}/files/${family}-${letters}-${style}.woff`
 }

@@ -1,10 +1,13 @@
 import PDFDocument from 'pdfkit'
 import type { Drawing, Paint, Shape, Step, Stroke, TextShape } from '#paper/draw/drawing.ts'
+import type { ReadPart } from './faces.ts'
 import { type TypeSetter, typeSetter } from './type-setter.ts'
 
 /** What a file says of itself besides its pages. */
 export interface PdfOptions {
   readonly title: string
+  /** Where the fonts come from. */
+  readonly readPart: ReadPart
   /** The colours of the three paints, as `#rrggbb`. */
   readonly colours?: Readonly<Record<Paint, string>>
 }
@@ -26,7 +29,11 @@ export async function renderPdf(drawings: readonly Drawing[], options: PdfOption
     info: { Title: options.title, Producer: 'Marram', Creator: 'Marram', CreationDate: FIXED_DATE },
   })
   const whole = gather(document)
-  const press = { document, type: typeSetter(document), colours: options.colours ?? PRESS_COLOURS }
+  const press = {
+    document,
+    type: typeSetter(document, options.readPart),
+    colours: options.colours ?? PRESS_COLOURS,
+  }
   for (const { width, height, shapes } of drawings) {
     document.addPage({ size: [width, height], margin: 0 })
     for (const shape of shapes) printShape(shape, press)
@@ -46,11 +53,21 @@ interface Press {
 
 function gather(document: PDFKit.PDFDocument): Promise<Uint8Array> {
   return new Promise((resolve, reject) => {
-    const parts: Buffer[] = []
-    document.on('data', (part: Buffer) => parts.push(part))
-    document.on('end', () => resolve(new Uint8Array(Buffer.concat(parts))))
+    const parts: Uint8Array[] = []
+    document.on('data', (part: Uint8Array) => parts.push(part))
+    document.on('end', () => resolve(joined(parts)))
     document.on('error', reject)
   })
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0))
+  let at = 0
+  for (const part of parts) {
+    whole.set(part, at)
+    at += part.length
+  }
+  return whole
 }
 
 function printShape(shape: Shape, press: Press): void {

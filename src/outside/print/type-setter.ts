@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit'
 import type { Face } from '#paper/draw/drawing.ts'
 import type { Letters } from '#paper/draw/letters.ts'
-import { type FacePart, partsOf, readPart } from './faces.ts'
+import { type FacePart, partsOf, type ReadPart } from './faces.ts'
 
 /** A stretch of a line whose letters all come from one part of its face. */
 export interface Run {
@@ -25,12 +25,12 @@ export interface TypeSetter {
  * The type of one document. Parts are read when a letter first needs them; a letter that none holds is set as a question
  * mark, so that a reader sees that something stood there.
  */
-export function typeSetter(document: PDFKit.PDFDocument): TypeSetter {
+export function typeSetter(document: PDFKit.PDFDocument, readPart: ReadPart): TypeSetter {
   const fonts = new Map<FacePart, EmbeddedFont>()
   const fontOf = (part: FacePart): EmbeddedFont => {
     const known = fonts.get(part)
     if (known) return known
-    document.registerFont(part, readPart(part))
+    document.registerFont(part, readPart(part) as Buffer)
     document.font(part)
     const font = (document as unknown as { readonly _font: EmbeddedFont })._font
     fonts.set(part, font)
@@ -59,8 +59,8 @@ export function typeSetter(document: PDFKit.PDFDocument): TypeSetter {
 }
 
 /** The widths of the printed faces, for laying pages out before there is a document. */
-export function printedLetters(): Letters {
-  return typeSetter(new PDFDocument({ autoFirstPage: false })).letters
+export function printedLetters(readPart: ReadPart): Letters {
+  return typeSetter(new PDFDocument({ autoFirstPage: false }), readPart).letters
 }
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: a name from a file may hold them, and no page shows them.

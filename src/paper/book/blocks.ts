@@ -7,12 +7,12 @@ export interface Block {
 }
 
 /** Blocks one below the other, at most so many, in as many columns of this height as they need; one that is higher stands alone. */
-export function flowBlocks(
-  blocks: readonly Block[],
+export function flowBlocks<One extends Block>(
+  blocks: readonly One[],
   room: number,
   most: number = Number.POSITIVE_INFINITY,
-): Block[][] {
-  const columns: Block[][] = []
+): One[][] {
+  const columns: One[][] = []
   let left = 0
   for (const block of blocks) {
     const column = columns.at(-1)

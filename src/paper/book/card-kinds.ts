@@ -1,3 +1,4 @@
+import type { SentenceReader } from '#golf/player/own-sentence.ts'
 import { caddieRow } from './caddie-row.ts'
 import { juniorRow } from './junior-row.ts'
 import { playerRow } from './player-row.ts'
@@ -12,6 +13,8 @@ export interface CardKind {
   readonly description: string
   /** Whether its rows are taken from plans; where not, none is worked out. */
   readonly hasPlans: boolean
+  /** Whose sentences stand on it; `null` where there are only numbers. */
+  readonly reader: SentenceReader | null
   /** Whether bag, chips, day and relief stand on the other side; the cautions always do. */
   readonly hasFigures: boolean
 }
@@ -21,6 +24,7 @@ const PLAYER: CardKind = {
   rowOf: playerRow,
   description: 'Club, start line, safe side and next shot',
   hasPlans: true,
+  reader: 'player',
   hasFigures: true,
 }
 
@@ -31,6 +35,7 @@ export const CARD_KINDS: Readonly<Record<'card' | 'large' | 'junior' | 'caddie',
   junior: {
     ...PLAYER,
     setting: JUNIOR_CARD,
+    reader: 'junior',
     rowOf: juniorRow,
     description: 'Club, start line and safe side in few words',
     hasFigures: false,
@@ -40,5 +45,6 @@ export const CARD_KINDS: Readonly<Record<'card' | 'large' | 'junior' | 'caddie',
     rowOf: caddieRow,
     description: 'What to reach and to carry, and the green',
     hasPlans: false,
+    reader: null,
   },
 }

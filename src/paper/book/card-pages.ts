@@ -1,14 +1,15 @@
 import type { Point } from '#numbers/geometry/point.ts'
 import type { Shape } from '../draw/drawing.ts'
 import { lineSteps } from '../draw/steps.ts'
-import { type Block, flowBlocks } from './blocks.ts'
+import { flowBlocks } from './blocks.ts'
 import type { BookFacts } from './book-facts.ts'
 import { cardBack } from './card-back.ts'
 import type { CardKind } from './card-kinds.ts'
-import { cardRow } from './card-row.ts'
+import { type CardRow, cardRow } from './card-row.ts'
 import { cardSize, columnWidth } from './card-size.ts'
 import { foldMarks } from './fold-marks.ts'
-import type { Page } from './page.ts'
+import { ownSentences } from './own-words.ts'
+import type { Page, RowPlace } from './page.ts'
 import type { BookHole } from './planned-hole.ts'
 import { purposeWords } from './purpose-words.ts'
 import { type CardSetting, RULE } from './settings.ts'
@@ -34,41 +35,46 @@ export function cardPages(facts: BookFacts, kind: CardKind): Page[] {
   const plansFrom = facts.holes.flatMap(({ plan }) =>
     plan === null ? [] : [{ ref: plan.hole.ref, lie: plan.situation.lie }],
   )
-  const fronts = sides.map(
-    (side, index): Page => ({
+  const written = kind.reader === null ? [] : ownSentences(facts, kind.reader)
+  const fronts = sides.map((side, index): Page => {
+    const placed = side.map((column, place) =>
+      placeColumn(column, [setting.margin + place * (width + setting.gap), head.bottom], width, setting),
+    )
+    return {
       name: `card, side ${index + 1}`,
       greens: [],
       plansFrom,
+      written,
+      rows: placed.flatMap(({ rows }) => rows),
       drawing: {
         ...size,
         title: `${facts.course}, card of ${facts.playerName}`,
         description: `${kind.description} for ${facts.holes.length} holes.`,
         shapes: [
           ...head.shapes,
-          ...side.flatMap((column, place) =>
-            drawColumn(column, [setting.margin + place * (width + setting.gap), head.bottom], width, setting),
-          ),
+          ...placed.flatMap(({ shapes }) => shapes),
           ...(facts.hasFolds ? foldMarks(size.width, size.height) : []),
         ],
       },
-    }),
-  )
+    }
+  })
   return [...fronts, ...cardBack(facts, kind, size, fronts.length + 1)]
 }
 
 /** A column of holes under the heading of its boxes, ruled off. */
-function drawColumn(
-  rows: readonly Block[],
+function placeColumn(
+  rows: readonly CardRow[],
   [left, from]: Point,
   width: number,
   { type }: CardSetting,
-): Shape[] {
+): { readonly shapes: Shape[]; readonly rows: RowPlace[] } {
   let top = from
   const labels = top - 4
   const shapes: Shape[] = [
     text('lie, left', [left + width, labels - type.line], type.small, 'serif-italic', 'end'),
     text('putts, score', [left + width, labels], type.small, 'serif-italic', 'end'),
   ]
+  const places: RowPlace[] = []
   for (const row of rows) {
     shapes.push(
       {
@@ -78,6 +84,7 @@ function drawColumn(
       },
       ...row.draw(left, top),
     )
+    places.push({ ref: row.ref, left, top, width, height: row.height })
     top += row.height
   }
   shapes.push({
@@ -85,7 +92,7 @@ function drawColumn(
     steps: lineSteps([left, top], [left + width, top]),
     stroke: { paint: 'ink', width: RULE.line },
   })
-  return shapes
+  return { shapes, rows: places }
 }
 
 /** Course, player and purpose; a long name takes another line. */

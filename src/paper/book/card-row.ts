@@ -7,6 +7,11 @@ import { type CardSetting, RULE } from './settings.ts'
 import { text } from './text.ts'
 import { wrapText } from './wrap-text.ts'
 
+/** The row of a hole. */
+export interface CardRow extends Block {
+  readonly ref: string
+}
+
 /** One hole on the card: its number and facts, the club and what belongs to it in words, and boxes for the log. */
 export function cardRow(
   ref: string,
@@ -14,7 +19,7 @@ export function cardRow(
   width: number,
   setting: CardSetting,
   letters: Letters,
-): Block {
+): CardRow {
   const { type, rowPadding, numberWidth, boxWidth } = setting
   const facts = row.facts.filter((words) => words !== '')
   // What stands under the number may reach under the facts, where there are none.
@@ -27,7 +32,7 @@ export function cardRow(
     setting.leastRow,
     2 * rowPadding + type.club + Math.max(0, Math.max(lines.length, facts.length) - 1) * type.line + 3,
   )
-  return { height, draw }
+  return { ref, height, draw }
 
   function underWidth(): number {
     return Math.max(numberWidth, letters(`${row.underNumber}  `, 'sans', type.small))

@@ -2,6 +2,7 @@ import type { Fault } from '#faults/fault.ts'
 import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import type { GroupShape, Shape } from '../draw/drawing.ts'
+import { checkWords } from './check-words.ts'
 import { type DrawnGreen, greenName, type Page } from './page.ts'
 import { POINTS_PER_INCH, POINTS_PER_MILLIMETRE } from './settings.ts'
 import type { Purpose } from './stroke-words.ts'
@@ -12,13 +13,16 @@ import type { Purpose } from './stroke-words.ts'
  */
 export function checkPages(pages: readonly Page[], purpose: Purpose, localRules: readonly string[]): Fault[] {
   if (purpose === 'practice') return []
-  return pages.flatMap((page) => [
+  const written = pages.flatMap((page) => page.written ?? [])
+  const words = checkWords([...new Set(written)])
+  const drawn = pages.flatMap((page) => [
     ...checkApproved(page, localRules),
     ...checkLive(page),
     ...checkSlopes(page),
     ...checkScales(page),
     ...checkSize(page),
   ])
+  return [...drawn, ...words]
 }
 
 /** How many times smaller a green stands on its page than it is: metres of ground for a metre of paper. */

@@ -6,13 +6,14 @@ import { drawSurvey } from '../draw/draw-hole.ts'
 import type { Shape } from '../draw/drawing.ts'
 import { polygonOnSheet, sheetInFrame } from '../draw/sheet.ts'
 import { polygonSteps, rectangleSteps } from '../draw/steps.ts'
+import { adviceWords } from './advice.ts'
 import type { BookFacts } from './book-facts.ts'
 import { greenNumbers, reachAndCarry } from './hole-numbers.ts'
 import { carriedHole, pointsPerMetre } from './hole-page.ts'
+import { adviceOf, ownSentences } from './own-words.ts'
 import { greenName, type Page } from './page.ts'
 import type { BookHole } from './planned-hole.ts'
 import { POCKET, RULE, TYPE } from './settings.ts'
-import { adviceOf } from './stroke-advice.ts'
 import { text } from './text.ts'
 import { wrapText } from './wrap-text.ts'
 
@@ -29,7 +30,7 @@ export function greenPage(
   const hole = approachHole(surveyed)
   const left = POCKET.margin
   const right = size.width - POCKET.margin
-  const advice = adviceOf(one, facts)
+  const advice = adviceOf('player', one, facts)
   const measures = measureHole(surveyed)
   const shapes: Shape[] = []
   let y = POCKET.margin + TYPE.club
@@ -43,7 +44,7 @@ export function greenPage(
   }
   shapes.push(text(`${hole.ref}  ${advice.club}`, [left, y], TYPE.club, 'sans-bold'))
   y += TYPE.club
-  say(advice.words)
+  say(adviceWords(advice))
   y += 3
   const numbers = reachAndCarry(measures, ruler)
   let count = numbers.length
@@ -98,10 +99,11 @@ export function greenPage(
     name: `green ${hole.ref}`,
     greens: outline === null ? [] : [{ ref: hole.ref, outline }],
     plansFrom,
+    written: ownSentences(facts, 'player').filter((sentence) => sentence.hole === hole.ref),
     drawing: {
       ...size,
       title: `Green ${hole.ref}`,
-      description: `${advice.club}: ${advice.words}`,
+      description: `${advice.club}: ${adviceWords(advice)}`,
       shapes,
     },
   }

@@ -1,3 +1,4 @@
+import type { OwnSentence } from '#golf/player/own-sentence.ts'
 import type { Polygon } from '#numbers/geometry/point.ts'
 import type { Drawing } from '../draw/drawing.ts'
 
@@ -10,6 +11,19 @@ export interface Page {
   readonly greens: readonly DrawnGreen[]
   /** Where the strokes on it are played from: the tee is known before the round. */
   readonly plansFrom: readonly { readonly ref: string; readonly lie: string }[]
+  /** Sentences on it that a person wrote. */
+  readonly written?: readonly OwnSentence[]
+  /** Where the row of each hole stands, points. */
+  readonly rows?: readonly RowPlace[]
+}
+
+/** Where the row of a hole stands on a card, points from the upper left corner. */
+export interface RowPlace {
+  readonly ref: string
+  readonly left: number
+  readonly top: number
+  readonly width: number
+  readonly height: number
 }
 
 /** A green as surveyed, to be measured against how large it stands on the page. */

@@ -1,11 +1,13 @@
+import { adviceWords } from './advice.ts'
 import type { BookFacts } from './book-facts.ts'
+import { adviceOf } from './own-words.ts'
 import type { BookHole } from './planned-hole.ts'
 import type { RowWords } from './row-words.ts'
-import { adviceOf } from './stroke-advice.ts'
 
 /** The row of a player's own card: length and strokes received, the stroke from the tee, what comes next, one never. */
 export function playerRow(one: BookHole, facts: BookFacts): RowWords {
-  return { ...holeFacts(one, facts), ...adviceOf(one, facts) }
+  const advice = adviceOf('player', one, facts)
+  return { ...holeFacts(one, facts), club: advice.club, words: adviceWords(advice) }
 }
 
 /** Par, length, stroke index and strokes received. */

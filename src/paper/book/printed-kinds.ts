@@ -1,3 +1,4 @@
+import type { SentenceReader } from '#golf/player/own-sentence.ts'
 import type { BookFacts } from './book-facts.ts'
 import { bookPages } from './book-pages.ts'
 import { CARD_KINDS } from './card-kinds.ts'
@@ -11,6 +12,11 @@ export type PrintedKind = (typeof PRINTED_KINDS)[number]
 /** Whether plans stand on it; of what has none nothing is worked out. */
 export function hasPlans(kind: PrintedKind): boolean {
   return kind === 'book' || (kind !== 'pins' && CARD_KINDS[kind].hasPlans)
+}
+
+/** Whose sentences stand on it; `null` = none do. */
+export function readerOf(kind: PrintedKind): SentenceReader | null {
+  return kind === 'book' ? 'player' : kind === 'pins' ? null : CARD_KINDS[kind].reader
 }
 
 /** Whether it is words alone. */

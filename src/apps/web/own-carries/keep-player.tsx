@@ -20,7 +20,9 @@ export function KeepPlayer(props: {
   const keep = (): void => {
     setKeeping(true)
     setTrouble(null)
-    keepNewDocument('players', documentId(name, 'player'), encodePlayer({ ...own, name: name.trim() }))
+    // What was written for the other's cards is the other's.
+    const { sentences: _, ...numbers } = own
+    keepNewDocument('players', documentId(name, 'player'), encodePlayer({ ...numbers, name: name.trim() }))
       .then(onKept)
       .catch((error: unknown) => {
         setTrouble(troubleOf(error))
