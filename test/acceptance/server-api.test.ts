@@ -88,7 +88,7 @@ describe('documents', () => {
       expect(error.message.length).toBeGreaterThan(10)
     }
     const { documents } = (await (await ask('api/health')).json()) as { documents: object }
-    expect(documents).toEqual({ courses: 0, players: 0, days: 0, plans: 0 })
+    expect(documents).toEqual({ courses: 0, players: 0, days: 0, plans: 0, rounds: 0 })
   })
 
   it('that are courses with errors are refused with every fault and its place', async () => {

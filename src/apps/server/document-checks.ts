@@ -2,6 +2,7 @@ import { checkCourseDocument } from './check-course-document.ts'
 import { checkDay } from './check-day.ts'
 import { checkPlan } from './check-plan.ts'
 import { checkPlayer } from './check-player.ts'
+import { checkRound } from './check-round.ts'
 import type { DocumentCheck, DocumentKind } from './document-check.ts'
 
 /** How each kind of document is read before it is kept. */
@@ -10,4 +11,5 @@ export const documentChecks: Readonly<Record<DocumentKind, DocumentCheck>> = {
   players: checkPlayer,
   days: checkDay,
   plans: checkPlan,
+  rounds: checkRound,
 }

@@ -22,6 +22,10 @@ export interface FieldsOf {
   readonly object: (name: string) => FieldsOf | null
   /** The objects of a list; empty when the field is absent or faulty. */
   readonly list: (name: string) => readonly FieldsOf[]
+  /** The texts of a list; empty when the field is absent or faulty. */
+  readonly words: (name: string) => readonly string[]
+  /** Whether the field is there at all, as `null` too. */
+  readonly has: (name: string) => boolean
   readonly missing: (name: string) => void
   readonly say: (code: FaultCode, name: string, rest: string, advice: string) => void
   /** Tells of every field but these. */
@@ -95,6 +99,14 @@ export function fieldsOf(json: object, path: string, faults: Fault[]): FieldsOf 
         return found ?? fieldsOf({}, pathOf(`${name}[${index}]`), faults)
       })
     },
+    words(name) {
+      const value = present(name)
+      if (value === null) return []
+      if (Array.isArray(value) && value.every((one) => typeof one === 'string')) return value
+      wrong(name, 'a list of texts')
+      return []
+    },
+    has: (name) => Object.hasOwn(fields, name),
     missing(name) {
       say('MAR-ROUND-004', name, 'is missing.', 'Add it to the file.')
     },

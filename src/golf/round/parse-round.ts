@@ -11,16 +11,37 @@ const LONGEST = { from: -LONGEST_LEFT_METRES, to: LONGEST_LEFT_METRES, unit: 'm'
 const LEFT = { from: 0, to: LONGEST_LEFT_METRES, unit: 'm' }
 const COUNT = { from: 0, to: MOST_COUNTED, unit: 'strokes', isWhole: true }
 
+/** What stands in a `round/1` file; what follows `holes` is there for a round that was written down by taps. */
+export const ROUND_FIELDS = [
+  'schema',
+  'date',
+  'tee',
+  'format',
+  'course',
+  'player',
+  'holes',
+  'id',
+  'course_id',
+  'player_id',
+  'purpose',
+  'devices',
+  'text_only',
+  'clubs',
+  'card',
+  'closed',
+  'log',
+] as const
+
 /**
  * A round from the text of a `round/1` file. Every fault is told with its field, and what it touches is left open; all
  * else is kept. Throws MAR-ROUND-001, 002 and 008 when there is nothing to keep.
  */
 export function parseRound(text: string, where: string): ReadRound {
   const faults: Fault[] = []
-  const file = fieldsOf(jsonObject(text, where), '', faults)
+  const file = fieldsOf(roundObject(text, where), '', faults)
   if (file.text('schema') !== 'round/1')
     throw new Failure('MAR-ROUND-002', 'A round file must say "schema": "round/1".', `${where}: schema`)
-  file.allowOnly('schema', 'date', 'tee', 'format', 'course', 'player', 'holes')
+  file.allowOnly(...ROUND_FIELDS)
   const holes: RoundHole[] = []
   for (const fields of file.list('holes')) {
     const hole = readHole(fields)
@@ -35,7 +56,8 @@ export function parseRound(text: string, where: string): ReadRound {
   }
 }
 
-function jsonObject(text: string, where: string): object {
+/** The one object of a round file. Throws MAR-ROUND-001. */
+export function roundObject(text: string, where: string): object {
   let json: unknown
   try {
     json = JSON.parse(text.replace(/^\uFEFF/, ''))
@@ -87,7 +109,8 @@ function readStroke(stroke: FieldsOf): RoundStroke {
   }
 }
 
-function readFinish(to: FieldsOf | null): Finish | null {
+/** A place or a letter, `null` where it cannot be read. */
+export function readFinish(to: FieldsOf | null): Finish | null {
   if (to === null) return null
   to.allowOnly('x_m', 'y_m', 'letter', 'left_m')
   const letter = to.text('letter')?.toLowerCase() ?? null

@@ -1,6 +1,5 @@
 import type { Kysely } from 'kysely'
 import type { Migration } from 'kysely/migration'
-import { SHELF_TABLES } from './tables.ts'
 
 /**
  * Every step from an empty database to the tables of today, in order of their names. A step that was released is
@@ -9,15 +8,21 @@ import { SHELF_TABLES } from './tables.ts'
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-documents': {
     async up(database: Kysely<unknown>): Promise<void> {
-      for (const table of SHELF_TABLES)
-        await database.schema
-          .createTable(table)
-          .addColumn('id', 'text', (column) => column.primaryKey().notNull())
-          .addColumn('name', 'text', (column) => column.notNull())
-          .addColumn('revision', 'integer', (column) => column.notNull())
-          .addColumn('document', 'text', (column) => column.notNull())
-          .addColumn('saved_at', 'text', (column) => column.notNull())
-          .execute()
+      for (const table of ['courses', 'players', 'days', 'plans']) await createShelf(database, table)
     },
   },
+  '0002-rounds': {
+    up: (database: Kysely<unknown>) => createShelf(database, 'rounds'),
+  },
+}
+
+async function createShelf(database: Kysely<unknown>, table: string): Promise<void> {
+  await database.schema
+    .createTable(table)
+    .addColumn('id', 'text', (column) => column.primaryKey().notNull())
+    .addColumn('name', 'text', (column) => column.notNull())
+    .addColumn('revision', 'integer', (column) => column.notNull())
+    .addColumn('document', 'text', (column) => column.notNull())
+    .addColumn('saved_at', 'text', (column) => column.notNull())
+    .execute()
 }

@@ -38,6 +38,19 @@ describe('openStore', () => {
     await second.close()
   })
 
+  it('brings a store of before there were rounds up to date, with all it held', async () => {
+    const first = await openStore(path)
+    await first.courses.put('links', 'Links', '{"a":1}')
+    await first.close()
+    const connection = new Database(path)
+    connection.exec(`drop table rounds; delete from marram_migration where name = '0002-rounds'`)
+    connection.close()
+    const store = await openStore(path)
+    expect(await store.rounds.put('may', 'May', '{}')).toBe(1)
+    expect(await store.courses.get('links')).toMatchObject({ document: '{"a":1}' })
+    await store.close()
+  })
+
   it('shows the change of one program to another that has it open', async () => {
     const one = await openStore(path)
     const other = await openStore(path)

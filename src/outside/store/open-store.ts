@@ -47,6 +47,7 @@ export async function openStore(path: string): Promise<Store> {
     players: guardedShelf(store.players, file, emptyLog),
     days: guardedShelf(store.days, file, emptyLog),
     plans: guardedShelf(store.plans, file, emptyLog),
+    rounds: guardedShelf(store.rounds, file, emptyLog),
     async close() {
       if (!isOpen) return
       isOpen = false

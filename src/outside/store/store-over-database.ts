@@ -13,6 +13,7 @@ export function storeOverDatabase(database: Kysely<Tables>): Store {
     players: shelfOverTable(database, 'players'),
     days: shelfOverTable(database, 'days'),
     plans: shelfOverTable(database, 'plans'),
+    rounds: shelfOverTable(database, 'rounds'),
     close: () => database.destroy(),
   }
 }
