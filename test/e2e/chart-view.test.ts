@@ -127,7 +127,7 @@ describe('the chart', () => {
   it('is shown on the wall of a room, one idea a picture, stepped by keys or taps', async () => {
     const opener = page.getByRole('button', { name: 'On the wall' })
     await opener.focus()
-    await page.keyboard.press('Enter')
+    await page.keyboard.press('w')
     const wall = page.getByRole('dialog', { name: 'On the wall' })
     const words = wall.getByRole('heading')
     await words.waitFor()

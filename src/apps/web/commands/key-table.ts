@@ -38,6 +38,16 @@ export const KEY_TABLE = {
       wholeHole: { keys: ['0'], words: 'The whole hole on the chart' },
       measure: { keys: ['m'], words: 'Measure between two places' },
       scores: { keys: ['s'], words: 'Expected scores over the hole' },
+      wall: { keys: ['w'], words: 'The plan on the wall' },
+    },
+  },
+  wall: {
+    words: 'On the wall',
+    rows: {
+      on: { keys: ['ArrowRight', 'PageDown', ' '], words: 'The next picture' },
+      back: { keys: ['ArrowLeft', 'PageUp'], words: 'The picture before' },
+      first: { keys: ['Home'], words: 'The first picture' },
+      last: { keys: ['End'], words: 'The last picture' },
     },
   },
   find: {

@@ -33,34 +33,33 @@ export interface Shown {
 export interface WallPicture {
   readonly words: string
   readonly drawing: Drawing | null
-  /** Letters and figures so many times as large as on the desk, where there is room. */
-  readonly typeScale: number
 }
 
 /** A drawing fills the wall, so a small sheet is large type. */
-const SHEET = { width: 420, height: 330 }
-const CHART_TYPE = 1.2
+const SHEET_LENGTH = 350
+const SHEET_BREADTH = 275
 const BARS_WIDTH = 330
 const SCALE_WIDTH = 360
 /** More bars than this are too small at the back of a room. */
 const BARS = 6
 
-/** The pictures in the order of a lesson: the plan, where the shots finish, what clubs cost, what flips it, go or lay up. */
-export function wallPictures(shown: Shown): readonly WallPicture[] {
+/** The pictures in the order of a lesson: the plan, where the shots finish, what clubs cost, what flips it, go or lay up. `isTall`: the wall is higher than wide. */
+export function wallPictures(shown: Shown, isTall: boolean): readonly WallPicture[] {
   const { plan, option, hole, survey, marks, desk, surveyed, hazards, reader } = shown
-  const { pattern: _, arcs: __, ...aim } = marks
-  const chart = { ...survey, ...SHEET, hasTitle: false }
+  // Carries of the other clubs are another idea, and their names lie in the pattern.
+  const { arcs: _, ...finishes } = marks
+  const { pattern: __, ...aim } = finishes
+  const [width, height] = isTall ? [SHEET_BREADTH, SHEET_LENGTH] : [SHEET_LENGTH, SHEET_BREADTH]
+  const chart = { ...survey, width, height, hasTitle: false }
   return [
-    { words: unbroken(plan.sentence), drawing: drawHole(hole, { ...chart, ...aim }), typeScale: CHART_TYPE },
+    { words: unbroken(plan.sentence), drawing: drawHole(hole, { ...chart, ...aim }) },
     {
       words: `Where the ${clubWords(option)} finishes: every second one in the inner line, nine in ten in the outer.`,
-      drawing: drawHole(hole, { ...chart, ...marks }),
-      typeScale: CHART_TYPE,
+      drawing: drawHole(hole, { ...chart, ...finishes }),
     },
     {
       words: `${verdict(plan)} The bars: ${costHeading(plan)}.`,
       drawing: drawCostBars(plan.options.slice(0, BARS), { width: BARS_WIDTH, chosen: option.club }),
-      typeScale: 1,
     },
     ...shown.scales.map(({ quantity, crossings }): WallPicture => {
       const { label, low, high, rest, ends } = scaleWords(
@@ -76,9 +75,8 @@ export function wallPictures(shown: Shown): readonly WallPicture[] {
       return {
         words: `${label}: ${clubs}.`,
         drawing: drawFlipScale({ title: label, low, high, rest, ends, crossings, width: SCALE_WIDTH }),
-        typeScale: 1,
       }
     }),
-    { words: 'Go or lay up', drawing: null, typeScale: 1 },
+    { words: 'Go or lay up', drawing: null },
   ]
 }

@@ -1,5 +1,13 @@
-import { type KeyboardEvent, type ReactElement, useEffect, useRef, useState } from 'react'
+import {
+  type KeyboardEvent,
+  type ReactElement,
+  useEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react'
 import { Picture } from '../chart/picture.tsx'
+import { onKeys } from '../commands/on-keys.ts'
 import { GoingCurves } from '../going/going-curves.tsx'
 import { type Shown, type WallPicture, wallPictures } from './wall-pictures.ts'
 import '../style/wall.css'
@@ -11,7 +19,7 @@ import '../style/wall.css'
 export function Wall(props: Shown & { readonly onClose: () => void }): ReactElement | null {
   const place = useRef<HTMLDialogElement>(null)
   const [at, setAt] = useState(0)
-  const pictures = wallPictures(props)
+  const pictures = wallPictures(props, useIsTall())
   const now = Math.min(at, pictures.length - 1)
   const shown = pictures[now]
   const go = (to: number): void => setAt(Math.max(0, Math.min(pictures.length - 1, to)))
@@ -24,11 +32,16 @@ export function Wall(props: Shown & { readonly onClose: () => void }): ReactElem
   const onKeyDown = (event: KeyboardEvent): void => {
     // The keys of the desk below rest while it is covered.
     event.stopPropagation()
-    const isField = event.target instanceof HTMLSelectElement
-    const to = isField ? undefined : stepOf(event, now, pictures.length)
-    if (to === undefined) return
-    event.preventDefault()
-    go(to)
+    const { target } = event
+    // A choice keeps its keys, and space on a button presses it.
+    if (target instanceof HTMLSelectElement || (event.key === ' ' && target instanceof HTMLButtonElement))
+      return
+    onKeys(event, 'wall', {
+      on: () => go(now + 1),
+      back: () => go(now - 1),
+      first: () => go(0),
+      last: () => go(pictures.length - 1),
+    })
   }
   if (shown === undefined) return null
   return (
@@ -84,28 +97,18 @@ function WallDrawing(
     // biome-ignore lint/a11y/noStaticElementInteractions: see above
     // biome-ignore lint/a11y/useKeyWithClickEvents: keys are heard by the whole dialog
     <div className="wall-tap" onClick={props.onStep}>
-      <Picture key={picture.words} drawing={picture.drawing} typeScale={picture.typeScale} />
+      <Picture key={picture.words} drawing={picture.drawing} />
     </div>
   )
 }
 
-/** Which picture a key asks for; `undefined` = it is no such key. */
-function stepOf(event: KeyboardEvent, now: number, count: number): number | undefined {
-  // Space on a button presses it.
-  if (event.key === ' ' && event.target instanceof HTMLButtonElement) return undefined
-  switch (event.key) {
-    case 'ArrowRight':
-    case 'PageDown':
-    case ' ':
-      return now + 1
-    case 'ArrowLeft':
-    case 'PageUp':
-      return now - 1
-    case 'Home':
-      return 0
-    case 'End':
-      return count - 1
-    default:
-      return undefined
-  }
+/** Whether the wall is higher than wide. */
+function useIsTall(): boolean {
+  return useSyncExternalStore(
+    (onChange) => {
+      addEventListener('resize', onChange)
+      return () => removeEventListener('resize', onChange)
+    },
+    () => innerHeight > innerWidth,
+  )
 }
