@@ -3,11 +3,12 @@ import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
 import { offlinePages } from './tools/offline-pages.ts'
 import { packedPages } from './tools/packed-pages.ts'
+import { roundPage } from './tools/round-page.ts'
 
 /** The hole desk: built from `src/apps/web` into `dist/web`, workers as modules, every file on the own server. */
 export default defineConfig({
   root: fileURLToPath(new URL('src/apps/web', import.meta.url)),
-  plugins: [react(), offlinePages(), packedPages()],
+  plugins: [react(), roundPage(), offlinePages(), packedPages()],
   worker: { format: 'es' },
   build: {
     outDir: fileURLToPath(new URL('dist/web', import.meta.url)),

@@ -32,7 +32,14 @@ export async function buildWhenChanged() {
   process.chdir(ROOT)
   mkdirSync('dist', { recursive: true })
   await whenChanged('dist/marram.js', ['src', 'package.json'], () => buildCommandLine('dist'))
-  const screen = ['src', 'package.json', 'vite.config.ts', 'tools/offline-pages.ts', 'tools/packed-pages.ts']
+  const screen = [
+    'src',
+    'package.json',
+    'vite.config.ts',
+    'tools/offline-pages.ts',
+    'tools/packed-pages.ts',
+    'tools/round-page.ts',
+  ]
   await whenChanged('dist/web/index.html', screen, buildScreen)
 }
 

@@ -70,7 +70,7 @@ export function scoreOf(hole: RoundHole): number {
 }
 
 /** Penalty strokes of a stroke: as written, else one for a ball in a penalty area, out of bounds or lost. */
-export function penaltyOf({ penalty, finish }: RoundStroke): number {
+export function penaltyOf({ penalty, finish }: Pick<RoundStroke, 'penalty' | 'finish'>): number {
   if (penalty !== null) return penalty
   return finish !== null && 'letter' in finish && (finish.letter === 'p' || finish.letter === 'o') ? 1 : 0
 }

@@ -110,6 +110,9 @@ export function DeskHead(props: {
         <a className="button" href={shotsPlace(desk.playerId)}>
           Shots
         </a>
+        <a className="button" href="/round.html">
+          Round
+        </a>
         <button type="button" disabled={!steps.canUndo} onClick={steps.undo}>
           Undo
         </button>

@@ -1,0 +1,152 @@
+import type { Course } from '#golf/course/course.ts'
+import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
+import type { Hole } from '#golf/course/hole.ts'
+import { measureHole } from '#golf/course/measure-hole.ts'
+import { parseDay } from '#golf/course/parse-day.ts'
+import { pageName } from '#golf/player/first-name.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { CardHole, RoundFacts } from '#golf/round/kept-round.ts'
+import { EMPTY_LOG } from '#golf/round/round-log.ts'
+import type { Plan } from '#golf/strategy/plan.ts'
+import type { BookFacts } from '#paper/book/book-facts.ts'
+import { greenNumbers, reachAndCarry } from '#paper/book/hole-numbers.ts'
+import { playerRow } from '#paper/book/player-row.ts'
+import { rulerOf } from '#paper/draw/ruler.ts'
+import { fetchDocument } from '../documents/fetch-document.ts'
+import { loadCourse } from '../documents/load-course.ts'
+import { loadPlayer } from '../documents/load-player.ts'
+import { planner } from '../planning/planner.ts'
+import { drawPicture, playedHole } from './draw-pictures.ts'
+import { newMark } from './phone-id.ts'
+import { putPictures, putRound, readRound } from './round-shelf.ts'
+
+/** What is settled before the start. */
+export interface AskedRound {
+  readonly courseId: string
+  readonly playerId: string
+  /** `null` = calm reference conditions. */
+  readonly dayId: string | null
+  readonly tee: string | null
+  readonly date: string
+  readonly purpose: 'counting' | 'practice'
+  readonly hasDevices: boolean
+  readonly isTextOnly: boolean
+  readonly units: 'yards' | 'metres'
+  /** False: a card without plans, at once. */
+  readonly hasPlans: boolean
+}
+
+/**
+ * Prepares the card of a round before its start, as it would be printed, and puts the round on this phone; returns its id.
+ * `tell` hears of each hole that is done. Throws a Failure when course, player or day cannot be read, and when stopped.
+ */
+export async function prepareRound(
+  asked: AskedRound,
+  tell: (done: number, of: number) => void,
+  signal: AbortSignal,
+): Promise<string> {
+  const { courseId, playerId, dayId, tee, purpose, hasPlans, units } = asked
+  const [course, player] = await Promise.all([loadCourse(courseId), loadPlayer(playerId)])
+  const day = dayId === null ? REFERENCE_DAY : parseDay(await fetchDocument('days', dayId), `days/${dayId}`)
+  const holes = course.holes.flatMap(({ ref }) => playedHole(course, ref, tee, day) ?? [])
+  const lane = planner()
+  const card: CardHole[] = []
+  try {
+    for (const hole of holes) {
+      tell(card.length, holes.length)
+      signal.throwIfAborted()
+      const answer = hasPlans
+        ? await lane.run(planOf(course, player, day, hole, units), signal)
+        : { plan: undefined, fault: undefined }
+      const missing = answer.fault?.message ?? ''
+      card.push(cardHole(hole, answer.plan ?? null, missing, { course, player, day, holes, purpose, units }))
+    }
+  } finally {
+    await lane.close()
+  }
+  const facts: RoundFacts = {
+    id: `round-${asked.date}-${newMark()}`,
+    date: asked.date,
+    tee: holes[0]?.teeName || tee,
+    format: 'strokes',
+    course: course.name,
+    courseId,
+    player: pageName(player.name, player.age),
+    playerId,
+    purpose,
+    hasDevices: asked.hasDevices,
+    isTextOnly: asked.isTextOnly,
+    clubs: [...player.clubs.map(({ name }) => name), 'putter'],
+    card,
+  }
+  await putRound({ facts, log: EMPTY_LOG })
+  await putPictures(facts.id, picturesFor(facts, holes))
+  return facts.id
+}
+
+/** Draws the pictures of a round that was begun on another phone, from the course that this one can read. */
+export async function preparePictures(id: string): Promise<void> {
+  const facts = (await readRound(id))?.round.facts
+  if (facts === undefined || facts.courseId === null) return
+  const course = await loadCourse(facts.courseId)
+  const refs = facts.card.length > 0 ? facts.card.map(({ ref }) => ref) : course.holes.map(({ ref }) => ref)
+  const holes = refs.flatMap((ref) => playedHole(course, ref, facts.tee, null) ?? [])
+  await putPictures(id, picturesFor(facts, holes))
+}
+
+function picturesFor(facts: Pick<RoundFacts, 'purpose' | 'isTextOnly'>, holes: readonly Hole[]) {
+  return holes.map((hole) => drawPicture(hole, facts.purpose === 'counting', !facts.isTextOnly))
+}
+
+function planOf(
+  course: Course,
+  player: Player,
+  day: Day,
+  hole: Hole,
+  units: 'yards' | 'metres',
+): Parameters<ReturnType<typeof planner>['run']>[0] {
+  const usual = { ball: null, club: null, format: null, isFirst: false, near: null }
+  return { kind: 'plan', courseName: course.name, hole, player, day, units, ...usual }
+}
+
+interface CardSettings extends Pick<AskedRound, 'purpose' | 'units'> {
+  readonly course: Course
+  readonly player: Player
+  readonly day: Day
+  readonly holes: readonly Hole[]
+}
+
+/** The words of the printed card. */
+function cardHole(hole: Hole, plan: Plan | null, missing: string, settings: CardSettings): CardHole {
+  const { course, player, day, holes, purpose, units } = settings
+  const ruler = rulerOf(units)
+  const bare = { received: null, missing: '', plan: null }
+  const book: BookFacts = {
+    course: course.name,
+    day,
+    holes: holes.map((one) => ({ ...bare, hole: one })),
+    localRules: course.localRules,
+    purpose,
+    ruler,
+    paper: 'a4',
+    hasFolds: false,
+    credit: course.credit,
+    // Nothing is set in type here.
+    letters: () => 0,
+    playerName: pageName(player.name, player.age),
+    player,
+  }
+  const { facts, club, words } = playerRow({ ...bare, hole, plan, missing }, book)
+  const measures = measureHole(hole)
+  const reach = reachAndCarry(measures, ruler).join('; ')
+  return {
+    ref: hole.ref,
+    par: hole.par,
+    facts: facts.filter((fact) => fact !== ''),
+    club,
+    words,
+    numbers: [reach === '' ? '' : `To reach–carry: ${reach}.`, greenNumbers(measures, ruler)]
+      .filter((line) => line !== '')
+      .join(' '),
+  }
+}
