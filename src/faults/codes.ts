@@ -228,6 +228,10 @@ export const FAULT_CODES = {
   'MAR-ROUND-010': 'A club of the round is no club known by name.',
   'MAR-ROUND-011': 'A hole of the round cannot be split.',
   'MAR-ROUND-012': 'What was logged of a hole contradicts itself or the survey.',
+  'MAR-ROUND-020': 'A round was given twice.',
+
+  'MAR-PRACTICE-001': 'The practice file is not JSON, or not one object of the schema practice/1.',
+  'MAR-PRACTICE-002': 'A part of the practice file is none of the parts of the game, or its value cannot be.',
 
   'MAR-WORK-001': 'The work was stopped before this part of it was done.',
   'MAR-WORK-002': 'Marram itself failed at this part of the work; the rest was done.',

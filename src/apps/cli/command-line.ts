@@ -9,9 +9,11 @@ import { measureCommand } from './measure-command.ts'
 import { patternCommand } from './pattern-command.ts'
 import { planCommand } from './plan-command.ts'
 import { deletePlayer, exportPlayer } from './player-command.ts'
+import { practiceCommand } from './practice-command.ts'
 import { profileCommand } from './profile-command.ts'
 import { recapCommand } from './recap-command.ts'
 import { reliefCommand } from './relief-command.ts'
+import { seasonCommand } from './season-command.ts'
 import { serveCommand } from './serve-command.ts'
 import { testDayCommand } from './test-day-command.ts'
 import { thumbCommand } from './thumb-command.ts'
@@ -129,6 +131,48 @@ export function commandLine(
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await recapCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('season')
+    .description(
+      'rounds taken together: the plan kept, what choices cost, what stands out and what is chance',
+    )
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file as it was in these rounds (.player.json)')
+    .requiredOption(
+      '--round <file>',
+      'a round (.round.json) or a typed paper log; once for each of several rounds',
+      listed,
+    )
+    .option('--tee <name>', 'the tee markers (as each round says unless given)')
+    .option(
+      '--day <file>',
+      'the conditions of a day (.day.json), found by its date; once for each day',
+      listed,
+      [],
+    )
+    .option('--full', 'solve each hole by full settings, which takes ten times as long')
+    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
+    .action(async (course, _own, command) =>
+      done(await seasonCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('practice')
+    .description('what an hour of practice is worth to a player on a course, part by part')
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'the player file (.player.json)')
+    .option('--hole <ref|all>', 'the hole (all unless given)', 'all')
+    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
+    .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--hours <count>', 'hours of practice until the re-test (10 unless given)')
+    .option('--from <date>', 'the day practice begins, 2026-11-25; the re-test is dated from it')
+    .option('--weeks <count>', 'weeks until the re-test (6 unless given)')
+    .option('--notes <file>', "the professional's own rates and drills (.practice.json)")
+    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
+    .action(async (course, _own, command) =>
+      done(await practiceCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program

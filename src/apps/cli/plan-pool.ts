@@ -1,3 +1,4 @@
+import type { PracticeQuestion } from '#golf/round/practice-hole.ts'
 import type { RecapQuestion } from '#golf/round/recap-hole.ts'
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
 import { type TaskPool, taskPool } from '#outside/workers/task-pool.ts'
@@ -5,9 +6,14 @@ import { threadLane } from '#outside/workers/thread-lane.ts'
 import {
   clubUseTask,
   type PlanAnswer,
+  type PracticeAnswer,
   planTask,
+  practiceTask,
   type RecapAnswer,
   recapTask,
+  type SeasonAnswer,
+  type SeasonQuestion,
+  seasonTask,
   type UseAnswer,
 } from './plan-task.ts'
 
@@ -24,6 +30,16 @@ export function clubUsePool(size: number): TaskPool<PlanQuestion, UseAnswer> {
 /** Threads that split the holes of a round; 0 = this one. */
 export function recapPool(size: number): TaskPool<RecapQuestion, RecapAnswer> {
   return taskPool({ size, spawn: () => threadLane({ entry, name: 'recapTask' }), here: recapTask })
+}
+
+/** Threads that split what was logged on the holes of a season; 0 = this one. */
+export function seasonPool(size: number): TaskPool<SeasonQuestion, SeasonAnswer> {
+  return taskPool({ size, spawn: () => threadLane({ entry, name: 'seasonTask' }), here: seasonTask })
+}
+
+/** Threads that find what practice is worth on the holes of a course; 0 = this one. */
+export function practicePool(size: number): TaskPool<PracticeQuestion, PracticeAnswer> {
+  return taskPool({ size, spawn: () => threadLane({ entry, name: 'practiceTask' }), here: practiceTask })
 }
 
 /** The module of {@link planTask}: beside this one in the sources, and beside the bundle. */

@@ -1,7 +1,9 @@
 import type { FaultCode } from '#faults/codes.ts'
 import { Failure } from '#faults/failure.ts'
+import { type PracticeHole, type PracticeQuestion, practiceHole } from '#golf/round/practice-hole.ts'
 import type { HoleRecap } from '#golf/round/recap.ts'
-import { type RecapQuestion, recapHole } from '#golf/round/recap-hole.ts'
+import { type RecapQuestion, recapHole, recapHoles } from '#golf/round/recap-hole.ts'
+import type { RoundHole } from '#golf/round/round.ts'
 import { clubUse, type HoleUse } from '#golf/strategy/club-use.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
@@ -15,7 +17,15 @@ export type UseAnswer = { readonly use: HoleUse } | Unanswered
 /** A hole of a round split, or why it cannot be. */
 export type RecapAnswer = { readonly recap: HoleRecap } | Unanswered
 
-interface Unanswered {
+/** One hole of a season: all that was logged on it on days alike. */
+export type SeasonQuestion = Omit<RecapQuestion, 'logged'> & { readonly logged: readonly RoundHole[] }
+/** Each of them split, or why it cannot be; or why none of them. */
+export type SeasonAnswer = { readonly recaps: readonly RecapAnswer[] } | Unanswered
+/** What a better player would save on a hole, or why that cannot be said. */
+export type PracticeAnswer = { readonly practice: PracticeHole } | Unanswered
+
+/** Why a question about a hole has no answer. */
+export interface Unanswered {
   readonly fault: { readonly code: FaultCode; readonly message: string; readonly where: string }
 }
 
@@ -37,12 +47,27 @@ export function recapTask(question: RecapQuestion): RecapAnswer {
   return answered(() => ({ recap: recapHole(question) }))
 }
 
+/** The same for a hole of a season. */
+export function seasonTask(question: SeasonQuestion): SeasonAnswer {
+  return answered(() => ({
+    recaps: recapHoles(question).map((one) => (one instanceof Failure ? unanswered(one) : { recap: one })),
+  }))
+}
+
+/** The same for what practice is worth on a hole. */
+export function practiceTask(question: PracticeQuestion): PracticeAnswer {
+  return answered(() => ({ practice: practiceHole(question) }))
+}
+
 function answered<Answer>(work: () => Answer): Answer | Unanswered {
   try {
     return work()
   } catch (error) {
     if (!(error instanceof Failure)) throw error
-    const { code, message, where } = error
-    return { fault: { code, message, where } }
+    return unanswered(error)
   }
+}
+
+function unanswered({ code, message, where }: Failure): Unanswered {
+  return { fault: { code, message, where } }
 }

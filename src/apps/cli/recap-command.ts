@@ -5,7 +5,6 @@ import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import type { Player } from '#golf/player/player.ts'
-import type { HoleRecap } from '#golf/round/recap.ts'
 import type { RecapQuestion } from '#golf/round/recap-hole.ts'
 import { recapRound } from '#golf/round/recap-round.ts'
 import type { Round } from '#golf/round/round.ts'
@@ -15,16 +14,14 @@ import { loadPlayer } from './load-player.ts'
 import { loadRound } from './load-round.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { parseCount } from './parse-values.ts'
-import { unworkedHole } from './plan-batch.ts'
 import { recapPool } from './plan-pool.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
-import { progressBar } from './progress-bar.ts'
 import { recapDocument } from './recap-document.ts'
 import { recapPage } from './recap-page.ts'
 import { MOST_WORKERS } from './settings.ts'
 import { parseUnits } from './units-of-the-reader.ts'
-import { whileInterruptible } from './while-interruptible.ts'
+import { errorFault, workHoles } from './work-holes.ts'
 
 /** The options of `marram recap`, as typed. */
 export interface RecapOptions extends GlobalOptions {
@@ -51,9 +48,8 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
   const day = loadDay(options.day, course, options, machine)
   const { round, faults } = loadRound(options.round, units)
   const asked = questionsOf(course, player, day, round, options)
-  const worked = await recapsOf(asked.questions, workers, options.quiet === true, machine)
-  const refs = round.holes.map(({ ref }) => ref)
-  const holes = worked.holes.toSorted((a, b) => refs.indexOf(a.ref) - refs.indexOf(b.ref))
+  const worked = await workHoles(recapPool, asked.questions, workers, options.quiet === true, machine)
+  const holes = worked.answers.map(({ answer }) => answer.recap)
   const answer = {
     course: course.name,
     player: player.name,
@@ -98,54 +94,8 @@ function questionsOf(
       questions.push({ hole, player, day, logged })
     } catch (error) {
       if (!(error instanceof Failure)) throw error
-      faults.push(faultOf(error))
+      faults.push(errorFault(error))
     }
   }
   return { questions, faults }
-}
-
-function faultOf({ code, message, where }: Pick<Failure, 'code' | 'message' | 'where'>): Fault {
-  return { severity: 'error', code, message, place: where, advice: '' }
-}
-
-/** Splits every hole in threads; what was not when the work was stopped is told as such. */
-async function recapsOf(
-  questions: readonly RecapQuestion[],
-  workers: number,
-  isQuiet: boolean,
-  machine: Machine,
-): Promise<{ readonly holes: readonly HoleRecap[]; readonly faults: readonly Fault[] }> {
-  const holes: HoleRecap[] = []
-  const faults: Fault[] = []
-  const waiting = new Set(questions)
-  const unworked = ({ hole }: RecapQuestion, error: unknown): void => {
-    const { code, message } = unworkedHole(hole.ref, error)
-    faults.push(faultOf({ code, message, where: `hole ${hole.ref}` }))
-  }
-  const pool = recapPool(Math.min(workers, questions.length))
-  const bar = progressBar('hole', machine, isQuiet)
-  bar?.start(questions.length, 0)
-  try {
-    await whileInterruptible(async (signal) => {
-      try {
-        for await (const settled of pool.run(questions, {
-          signal,
-          onProgress: ({ done }) => bar?.update(done),
-        })) {
-          const question = questions[settled.index] as RecapQuestion
-          waiting.delete(question)
-          if ('error' in settled) unworked(question, settled.error)
-          else if ('fault' in settled.result) faults.push(faultOf(settled.result.fault))
-          else holes.push(settled.result.recap)
-        }
-      } catch (error) {
-        if (!signal.aborted) throw error
-        for (const question of waiting) unworked(question, null)
-      }
-    })
-  } finally {
-    await pool.close()
-    bar?.stop()
-  }
-  return { holes, faults }
 }

@@ -31,10 +31,15 @@ function tableOf(putting: Putting): PuttingTable {
   const known = tables.get(key)
   if (known !== undefined) return known
   if (tables.size >= MOST_TABLES) tables.clear()
-  const table = puttingTable({
-    directionSdDegrees: Math.hypot(putting.directionSdDegrees, READING_DIRECTION_SD_DEGREES),
-    distanceSdShare: Math.hypot(putting.distanceSdShare, READING_DISTANCE_SD_SHARE),
-  })
+  const table = puttingTable(withReading(putting))
   tables.set(key, table)
   return table
+}
+
+/** The whole errors of putts on a flat green: the stroke's, and what reading and grass add. */
+export function withReading(putting: Putting): Putting {
+  return {
+    directionSdDegrees: Math.hypot(putting.directionSdDegrees, READING_DIRECTION_SD_DEGREES),
+    distanceSdShare: Math.hypot(putting.distanceSdShare, READING_DISTANCE_SD_SHARE),
+  }
 }

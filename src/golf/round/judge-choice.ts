@@ -8,11 +8,14 @@ import { calmHeading } from '#golf/strategy/finishes.ts'
 import type { HoleModel } from '#golf/strategy/hole-model.ts'
 import { nearGreenValue } from '#golf/strategy/near-green-value.ts'
 import { isNearGreen } from '#golf/strategy/plan-near-green.ts'
+import { aimOf } from '#golf/strategy/plan-options.ts'
 import { shortClubCosts } from '#golf/strategy/short-club-costs.ts'
 import type { Shot } from '#golf/strategy/shots.ts'
 import { strokeTries } from '#golf/strategy/stroke-tries.ts'
+import type { Point } from '#numbers/geometry/point.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Spot } from './follow-hole.ts'
-import type { Unsplit } from './recap.ts'
+import type { ChoiceCost, Unsplit } from './recap.ts'
 import type { RoundStroke } from './round.ts'
 
 /** A hole solved for its player and day, and how finely one stroke of it is weighed. */
@@ -30,6 +33,7 @@ export interface JudgedChoice {
   /** `null` when it is not known what was chosen. */
   readonly chosen: number | null
   readonly plan: string | null
+  readonly choice: ChoiceCost | null
   /** The club and line that were played, where the pattern of a whole shot is known. */
   readonly candidate: Candidate | null
   readonly unsplit: readonly Unsplit[]
@@ -52,14 +56,15 @@ function judgeShort(
   const before = nearGreenValue(model, values, point, ground, lie)
   const known = { before, candidate: null }
   // From the green there is nothing but the putter to choose; line and pace of a putt are in no log.
-  if (lie === 'green') return { ...known, chosen: before, plan: 'putter', unsplit: [] }
+  if (lie === 'green') return { ...known, chosen: before, choice: AS_PLANNED, plan: 'putter', unsplit: [] }
   const costs = shortClubCosts(model, situation)
   const plan = costs[0]?.club ?? null
   if (isAsPlanned && (club === null || club === plan))
-    return { ...known, chosen: before, plan, unsplit: ['luck'] }
+    return { ...known, chosen: before, choice: AS_PLANNED, plan, unsplit: ['luck'] }
   const cost = costs.find((one) => one.club === club)?.cost
-  if (cost === undefined) return { ...known, chosen: null, plan, unsplit: ['club', 'luck'] }
-  return { ...known, chosen: before + cost, plan, unsplit: ['line', 'luck'] }
+  if (cost === undefined) return { ...known, chosen: null, choice: null, plan, unsplit: ['club', 'luck'] }
+  const choice = { ...AS_PLANNED, club: cost }
+  return { ...known, chosen: before + cost, choice, plan, unsplit: ['line', 'luck'] }
 }
 
 function judgeFull(solved: RecapHole, situation: Situation, stroke: RoundStroke): JudgedChoice {
@@ -75,20 +80,38 @@ function judgeFull(solved: RecapHole, situation: Situation, stroke: RoundStroke)
   const best = cheapest(candidates)
   const known = { before: value, plan: best?.shot.club ?? null }
   if (best !== null && isAsPlanned && (club === null || club === best.shot.club))
-    return { ...known, chosen: value, candidate: best, unsplit: [] }
+    return { ...known, chosen: value, choice: AS_PLANNED, candidate: best, unsplit: [] }
   const lines = new Set(aimed.flatMap(({ headings }) => headings))
-  const played = cheapest(
-    candidates.filter(
-      ({ shot, heading }) => shot.club === club && (aimOffsetMetres === null || lines.has(heading)),
-    ),
-  )
-  if (played === null) return { ...known, chosen: null, candidate: null, unsplit: ['club', 'luck'] }
+  const ofClub = candidates.filter(({ shot }) => shot.club === club)
+  const played = cheapest(ofClub.filter(({ heading }) => aimOffsetMetres === null || lines.has(heading)))
+  const bestLine = cheapest(ofClub)
+  if (best === null || played === null || bestLine === null)
+    return { ...known, chosen: null, choice: null, candidate: null, unsplit: ['club', 'luck'] }
+  const chosen = Math.max(value, played.strokes)
+  const clubCost = Math.min(chosen - value, Math.max(0, bestLine.strokes - value))
+  const offFlag = (one: Candidate): number => angleOffFlag(situation, model.hole.pin, one)
   return {
     ...known,
-    chosen: Math.max(value, played.strokes),
+    chosen,
+    choice: {
+      club: clubCost,
+      line: chosen - value - clubCost,
+      longer: best.shot.club === club ? null : played.shot.stock.totalMetres > best.shot.stock.totalMetres,
+      towardFlag: played === bestLine ? null : offFlag(played) < offFlag(bestLine),
+    },
     candidate: played,
     unsplit: aimOffsetMetres === null ? ['line'] : [],
   }
+}
+
+/** The plan's own choice. */
+const AS_PLANNED: ChoiceCost = { club: 0, line: 0, longer: null, towardFlag: null }
+
+/** Angle between where a candidate's pattern is aimed and the flag, radians. */
+function angleOffFlag(situation: Situation, [pinX, pinY]: Point, candidate: Candidate): number {
+  const aimed = degreesToRadians(aimOf(situation, candidate).heading_deg)
+  const flag = Math.atan2(pinX - situation.x, pinY - situation.y)
+  return Math.acos(Math.max(-1, Math.min(1, Math.cos(aimed - flag))))
 }
 
 function cheapest(candidates: readonly Candidate[]): Candidate | null {

@@ -3,6 +3,7 @@ import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import { puttGivenOutcome } from '#golf/player/putt-given-outcome.ts'
+import { struckGivenCount } from '#golf/player/putts-given-count.ts'
 import { holeGround, holeModel } from '#golf/strategy/hole-model.ts'
 import { IN_RED, IN_YELLOW } from '#golf/strategy/outcome.ts'
 import { placeAt } from '#golf/strategy/places.ts'
@@ -18,10 +19,10 @@ import {
 import { solveHole } from '#golf/strategy/solve-hole.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { asStruck } from './as-struck.ts'
-import { type DropFrom, followHole, type Stretch } from './follow-hole.ts'
+import { type DropFrom, followHole, type Spot, type Stretch } from './follow-hole.ts'
 import { type JudgedChoice, judgeChoice, type RecapHole } from './judge-choice.ts'
 import { type GamePart, type HoleRecap, type StrokeSplit, sumOf, totalOf, type Unsplit } from './recap.ts'
-import { type RoundHole, scoreOf } from './round.ts'
+import { type RoundHole, type RoundStroke, scoreOf } from './round.ts'
 
 /** What is asked: a hole as it was played, by whom and on what day. */
 export interface RecapQuestion {
@@ -37,33 +38,58 @@ export interface RecapQuestion {
  * Splits a hole into decision, execution and luck against the plan of its player and day. Throws a Failure when the survey
  * lacks the green, or the hole was not played out.
  */
-export function recapHole({ hole, player, day, logged, isQuick }: RecapQuestion): HoleRecap {
-  requireGreen(hole)
+export function recapHole({ logged, ...question }: RecapQuestion): HoleRecap {
+  requireGreen(question.hole)
   requirePlayed(logged)
+  return splitHole(solveForRecap(question), logged)
+}
+
+/**
+ * The same for a hole that was played several times on days alike: it is solved once. A Failure stands in the place of what
+ * was not played out. Throws one when the survey lacks the green.
+ */
+export function recapHoles({
+  logged,
+  ...question
+}: Omit<RecapQuestion, 'logged'> & { readonly logged: readonly RoundHole[] }): (HoleRecap | Failure)[] {
+  requireGreen(question.hole)
+  const solved = solveForRecap(question)
+  return logged.map((one) => {
+    try {
+      requirePlayed(one)
+      return splitHole(solved, one)
+    } catch (error) {
+      if (error instanceof Failure) return error
+      throw error
+    }
+  })
+}
+
+function solveForRecap({ hole, player, day, isQuick }: Omit<RecapQuestion, 'logged'>): RecapHole {
   const model = holeModel(holeGround(hole, isQuick ? QUICK.cellMetres : undefined), player, day)
   const { problem, values } = isQuick
     ? solveHole(model, QUICK.quadrature, QUICK.aboutPinDegrees)
     : solveHole(model)
-  return splitHole(
-    {
-      model,
-      values,
-      shots: problem.shots,
-      quadrature: isQuick ? COMPARE_QUADRATURE : STROKE_QUADRATURE,
-      lineStepDegrees: isQuick ? QUICK.strokeLineStepDegrees : STROKE_LINE_STEP_DEGREES,
-    },
-    logged,
-  )
+  return {
+    model,
+    values,
+    shots: problem.shots,
+    quadrature: isQuick ? COMPARE_QUADRATURE : STROKE_QUADRATURE,
+    lineStepDegrees: isQuick ? QUICK.strokeLineStepDegrees : STROKE_LINE_STEP_DEGREES,
+  }
 }
 
+/** How a choice is judged: by {@link judgeChoice}, or by what somebody has kept of its answers. */
+export type Judge = (solved: RecapHole, from: Spot, stroke: RoundStroke) => JudgedChoice
+
 /** The same for a hole that is solved already. */
-export function splitHole(solved: RecapHole, logged: RoundHole): HoleRecap {
+export function splitHole(solved: RecapHole, logged: RoundHole, judge: Judge = judgeChoice): HoleRecap {
   const { hole } = solved.model
   const { stretches, faults } = followHole(hole, logged, cheapestDrop(solved))
   const judged = stretches.map((stretch) => ({
     stretch,
     // The first stroke of a stretch is judged; what was chosen between unknown places is not known.
-    choice: judgeChoice(solved, stretch.from, stretch.strokes[0] as Stretch['strokes'][number]),
+    choice: judge(solved, stretch.from, stretch.strokes[0] as RoundStroke),
   }))
   const strokes = judged.map(({ stretch, choice }, index) =>
     splitStretch(solved, stretch, choice, judged[index + 1]?.choice.before ?? 0),
@@ -96,7 +122,8 @@ function splitStretch(solved: RecapHole, stretch: Stretch, choice: JudgedChoice,
   const { from, to, strokes, used, penalty } = stretch
   const { before, chosen } = choice
   const isOne = strokes.length === 1
-  const struck = isOne && chosen !== null ? struckAs(solved, stretch, choice) : null
+  const struck =
+    chosen === null ? null : isOne ? struckAs(solved, stretch, choice) : countedPutts(solved, stretch)
   const decision = chosen === null ? 0 : chosen - before
   const rest = used + after - before - decision
   // What nobody can tell apart stays in execution.
@@ -117,12 +144,19 @@ function splitStretch(solved: RecapHole, stretch: Stretch, choice: JudgedChoice,
     before,
     chosen,
     after,
+    choice: choice.choice,
     decision,
     execution,
     luck: rest - execution,
     plan: choice.plan,
     unsplit: [...unsplit],
   }
+}
+
+/** How much worse than expected putts were struck of which only the number is known; `null` where that is not what they are. */
+function countedPutts({ model }: RecapHole, { from, to, strokes, penalty }: Stretch): number | null {
+  if (from.lie !== 'green' || to !== null || penalty > 0) return null
+  return struckGivenCount(model.player.putting, distance(from.point, model.hole.pin), strokes.length)
 }
 
 /** How much worse than what was chosen a stroke struck so is on average; `null` where it is not known how it was struck. */

@@ -18,6 +18,17 @@ export interface Split {
 /** What of a stroke cannot be told apart: the log lacks what it takes. */
 export type Unsplit = 'club' | 'line' | 'places' | 'luck'
 
+/**
+ * What of a choice is the club's, on its best line, and what the line's: they add up to the decision. `longer`: the club
+ * goes further than the plan's; `towardFlag`: the line lies nearer to the flag than the club's best one; `null` = the same.
+ */
+export interface ChoiceCost {
+  readonly club: number
+  readonly line: number
+  readonly longer: boolean | null
+  readonly towardFlag: boolean | null
+}
+
 /** A stroke, or several whose places between were not logged, split. */
 export interface StrokeSplit extends Split {
   /** Number of the first stroke on the hole, from 1, and how many strokes these are. */
@@ -38,6 +49,8 @@ export interface StrokeSplit extends Split {
   readonly before: number
   readonly chosen: number | null
   readonly after: number
+  /** `null` = what was chosen is not known. */
+  readonly choice: ChoiceCost | null
   /** The club of the best plan from there. */
   readonly plan: string | null
   readonly unsplit: readonly Unsplit[]

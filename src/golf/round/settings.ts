@@ -21,3 +21,49 @@ export const LEAST_LIKE_SHARE = 0.002
 export const TOLD_DECISION_STROKES = 0.03
 /** Strokes told as the best of a round gained at least this much. Our assumption. */
 export const TOLD_GAIN_STROKES = 0.3
+
+/**
+ * A season names what costs at least this many strokes a round. Our assumption: a stroke in ten rounds; choices that are each
+ * too close to call add up to a third of it in any one way (docs/recap.md, "How often a season is right").
+ */
+export const NAMED_STROKES_A_ROUND = 0.1
+/** A way of choosing is named only after so many strokes chosen so. Our assumption: fewer are single mistakes, told in their own recaps. */
+export const NAMED_CHOICES = 5
+/** A part of the game is named only from so many strokes on. Our assumption: sand is met once in two rounds. */
+export const NAMED_STROKES = 5
+/** What few strokes say of a part's spread counts as if so many had been seen with this standard deviation. Our assumption: measured spreads run from 0.25 to 0.5. */
+export const USUAL_PART_SD = 0.5
+export const USUAL_PART_STROKES = 10
+/** Chance that a player whose profile is right is told of any part that is worse than it: shared among the parts. Our choice. */
+export const FALSE_PART_SHARE = 0.05
+/**
+ * What a stroke may cost more than expected by the model's own grid, before anything is said of the player. Measured:
+ * `npm run season-study`, docs/recap.md.
+ */
+export const MODEL_DOUBT_STROKES = 0.01
+
+/** Clubs up to this loft are driver, woods and hybrids, degrees: the long clubs of practice. Common practice. */
+export const LONG_CLUB_MOST_LOFT_DEGREES = 26.5
+/** A part of the profile is made better by this share to see what it is worth. Our choice: larger than what a quick plan settles to, small beside the whole. */
+export const PRACTICE_STEP = 0.1
+/**
+ * By how much an hour of practice makes a part better, as a share of what it is. Our assumption, no published rates were found:
+ * pace and short game answer soonest, the direction of long clubs slowest. The professional's own numbers replace them.
+ */
+export const PRACTICE_RATES = {
+  'long-direction': 0.004,
+  'iron-direction': 0.004,
+  'iron-distance': 0.004,
+  mishits: 0.008,
+  'short-game': 0.01,
+  'putting-line': 0.006,
+  'putting-pace': 0.01,
+} as const
+/** So many things are given to practise: common practice in teaching. */
+export const PRACTICE_ITEMS = 3
+/** Practice that brings less than this, strokes a round for an hour, is not worth saying: a tenth of a stroke in fifty hours. Our assumption. */
+export const TOLD_PRACTICE_STROKES = 0.002
+/** An hour of practice makes nothing better by more than this share. Our assumption: beyond it is a slip of the pen. */
+export const MOST_PRACTICE_RATE = 0.2
+/** The chip by which strokes lost near the green are stated, metres of fairway: as in the player file. */
+export const USUAL_CHIP_METRES = 20

@@ -1,0 +1,48 @@
+import pc from 'picocolors'
+import { itemWords, practiceWords, retestWords } from '#golf/round/practice-words.ts'
+import type { Machine } from './machine.ts'
+import type { PracticeReport } from './practice-command.ts'
+import { faultLines } from './print-faults.ts'
+import { tableLines } from './table.ts'
+
+/** What to practise, for a person: three things, then what they rest on. */
+export function practicePage(report: PracticeReport, machine: Machine): string[] {
+  const colours = pc.createColors(machine.hasColour)
+  const { course, player, practice, notes, hours, weeks, retest, faults } = report
+  const count = `${practice.holes} ${practice.holes === 1 ? 'hole' : 'holes'}`
+  const when = retest === null ? `in ${weeks} ${weeks === 1 ? 'week' : 'weeks'}` : `on ${retest}`
+  return [
+    colours.bold(`${course}, ${player}: what practice is worth on ${count}`),
+    ...(practice.items.length === 0
+      ? ['No part of the game brings enough for an hour of practice to be worth saying.']
+      : practice.items.flatMap((item, index) => [
+          `${index + 1}. ${itemWords(item, hours)}`,
+          `   ${notes.drills[item.part] ?? 'Drill: the professional’s own (--notes).'}`,
+          `   Re-test ${when}: ${retestWords(item.part)}.`,
+        ])),
+    ...section(
+      'Every part',
+      tableLines(
+        [
+          { heading: '' },
+          { heading: 'better an hour', isFigure: true },
+          { heading: `strokes a round in ${hours} h`, isFigure: true },
+        ],
+        practice.parts.map(({ part, rate, strokesAnHour }) => [
+          practiceWords(part),
+          `${(100 * rate).toFixed(1)} %`,
+          (strokesAnHour * hours).toFixed(2),
+        ]),
+      ),
+    ),
+    ...section('What this rests on', [
+      'How much an hour helps is an assumption, not a measurement: put your own experience in its place (--notes).',
+      'Each figure is what the expected score of the plan on these holes loses when that part alone gets better.',
+    ]),
+    ...section('Faults', faultLines(faults, machine)),
+  ]
+}
+
+function section(title: string, lines: readonly string[]): string[] {
+  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)]
+}

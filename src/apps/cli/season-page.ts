@@ -1,0 +1,86 @@
+import pc from 'picocolors'
+import { choosingWords, partWords, seasonWords } from '#golf/round/season-words.ts'
+import { NAMED_STROKES } from '#golf/round/settings.ts'
+import type { Machine } from './machine.ts'
+import { costText } from './plan-words.ts'
+import { faultLines } from './print-faults.ts'
+import type { SeasonAnswer } from './season-command.ts'
+import { tableLines } from './table.ts'
+
+/** Rounds taken together, for a person: the sentences, then what they rest on. */
+export function seasonPage(answer: SeasonAnswer, machine: Machine): string[] {
+  const colours = pc.createColors(machine.hasColour)
+  const { course, player, season, withoutDay, isQuick, faults } = answer
+  const count = `${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}, ${season.holes} holes`
+  return [
+    colours.bold(`${course}, ${player}: ${count}`),
+    ...seasonWords(season),
+    ...section('From plan to score, strokes a round', totals(answer)),
+    ...section('Ways of choosing, strokes a round', choosingTable(answer)),
+    ...section('Struck against the profile, strokes a round', partTable(answer)),
+    ...section('What this rests on', [
+      ...(withoutDay > 0
+        ? [
+            `${withoutDay} of the rounds have no day file of their date: they are held against the plan for a calm, normal day.`,
+          ]
+        : []),
+      ...(isQuick
+        ? [
+            'Each hole was solved by quick settings, about 0.1 of a stroke rough in itself; --full takes longer.',
+          ]
+        : []),
+      'A part stands out when even the low end of its interval is a loss: of players whose profile is right, one in twenty is told of one.',
+    ]),
+    ...section('Faults', faultLines(faults, machine)),
+  ]
+}
+
+function totals({ season }: SeasonAnswer): string[] {
+  return tableLines(
+    [{ heading: '' }, { heading: 'strokes', isFigure: true }],
+    [
+      ['choices', costText(season.decision)],
+      ['how it was struck', costText(season.execution)],
+      ['luck', costText(season.luck)],
+      ['more than expected', costText(season.over)],
+    ],
+  ).slice(1)
+}
+
+function choosingTable({ season }: SeasonAnswer): string[] {
+  if (season.choosing.length === 0) return ['Every choice that can be judged was the plan’s.']
+  return tableLines(
+    [{ heading: '' }, { heading: 'times', isFigure: true }, { heading: 'cost', isFigure: true }],
+    season.choosing.map(({ way, count, strokes }) => [
+      choosingWords(way),
+      String(count),
+      costText(strokes / season.rounds),
+    ]),
+  )
+}
+
+function partTable({ season }: SeasonAnswer): string[] {
+  return tableLines(
+    [
+      { heading: '' },
+      { heading: 'strokes', isFigure: true },
+      { heading: 'cost', isFigure: true },
+      { heading: 'from', isFigure: true },
+      { heading: 'to', isFigure: true },
+    ],
+    season.parts
+      .filter(({ count }) => count > 0)
+      .map(({ part, count, strokes, low, high }) => [
+        partWords(part),
+        String(count),
+        costText(strokes / season.rounds),
+        ...(count < NAMED_STROKES
+          ? ['too few', '']
+          : [low, high].map((sum) => costText(sum / season.rounds))),
+      ]),
+  )
+}
+
+function section(title: string, lines: readonly string[]): string[] {
+  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)]
+}

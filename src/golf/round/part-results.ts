@@ -1,0 +1,96 @@
+import type { Player } from '#golf/player/player.ts'
+import { puttingDistance } from '#golf/player/putting-distance.ts'
+import { puttingValues } from '#golf/player/putting-values.ts'
+import { normalQuantile } from '#numbers/statistics/normal.ts'
+import type { HoleRecap, StrokeSplit } from './recap.ts'
+import type { RoundRecap } from './recap-round.ts'
+import { FALSE_PART_SHARE, MODEL_DOUBT_STROKES, USUAL_PART_SD, USUAL_PART_STROKES } from './settings.ts'
+
+/** A part of the game whose strokes are compared with the player's own profile. */
+export const STRUCK_PARTS = [
+  'tee',
+  'approach',
+  'recovery',
+  'around',
+  'sand',
+  'holing-putts',
+  'three-putts',
+] as const
+export type StruckPart = (typeof STRUCK_PARTS)[number]
+
+/** How a part of the game was struck in all rounds: strokes more than the profile expects. */
+export interface PartResult {
+  readonly part: StruckPart
+  /** Strokes of the part; holes for putts. */
+  readonly count: number
+  /** In all rounds, and what a stroke of it came to with its standard deviation, which few strokes leave near the usual one. */
+  readonly strokes: number
+  readonly mean: number
+  readonly sd: number
+  /** Low and high end of the sum, so wide that a right profile leaves all parts inside in 19 seasons of 20. */
+  readonly low: number
+  readonly high: number
+}
+
+/** What every part of the game came to, against the profile. */
+export function partResults(rounds: readonly RoundRecap[], player: Pick<Player, 'putting'>): PartResult[] {
+  const found = new Map<StruckPart, number[]>(STRUCK_PARTS.map((part) => [part, []]))
+  const add = (part: StruckPart, over: number): void => {
+    found.get(part)?.push(over)
+  }
+  const holes = rounds.flatMap((round) => round.holes)
+  for (const { strokes } of holes)
+    for (const stroke of strokes)
+      if (stroke.part !== 'putting' && stroke.count === 1) add(struckPart(stroke), stroke.execution)
+  for (const hole of holes) {
+    const putted = puttsOf(hole, player)
+    if (putted === null) continue
+    add('holing-putts', putted.holing)
+    add('three-putts', putted.three)
+  }
+  return STRUCK_PARTS.map((part) => resultOf(part, found.get(part) ?? []))
+}
+
+function struckPart({ part, from }: StrokeSplit): StruckPart {
+  if (part === 'around') return from.lie === 'bunker' ? 'sand' : 'around'
+  return from.lie === 'trees' || from.lie === 'scrub' ? 'recovery' : part === 'tee' ? 'tee' : 'approach'
+}
+
+/**
+ * Putts of a hole, 2 − (holed at once) + (those after the second), each part against its chance from there. Their sum is what
+ * the putts of the hole came to. `null`: not putted out in putts alone.
+ */
+function puttsOf(
+  { strokes }: HoleRecap,
+  player: Pick<Player, 'putting'>,
+): { readonly holing: number; readonly three: number } | null {
+  const first = strokes.findIndex(({ part }) => part === 'putting')
+  const putts = strokes.slice(first)
+  const start = putts[0]
+  if (
+    first < 0 ||
+    start === undefined ||
+    putts.some(({ part, penalty }) => part !== 'putting' || penalty > 0)
+  )
+    return null
+  const count = putts.reduce((sum, { used }) => sum + used, 0)
+  const [one] = puttingValues(player).shares(puttingDistance(player, start.before))
+  // A slope is worth so much length. 2 − one + later = the value of the place.
+  const later = start.before - 2 + one
+  return { holing: one - (count === 1 ? 1 : 0), three: Math.max(0, count - 2) - later }
+}
+
+function resultOf(part: StruckPart, all: readonly number[]): PartResult {
+  const count = all.length
+  const strokes = all.reduce((sum, one) => sum + one, 0)
+  const mean = count === 0 ? 0 : strokes / count
+  const squares = all.reduce((sum, one) => sum + (one - mean) ** 2, 0)
+  const sd = Math.sqrt(
+    (USUAL_PART_STROKES * USUAL_PART_SD ** 2 + squares) / (USUAL_PART_STROKES + Math.max(0, count - 1)),
+  )
+  const half = SURE_SDS * sd * Math.sqrt(count) + MODEL_DOUBT_STROKES * count
+  return { part, count, strokes, mean, sd, low: strokes - half, high: strokes + half }
+}
+
+/** One-sided for each part, together as rare as is wanted. */
+const SURE_SDS: number = normalQuantile(1 - FALSE_PART_SHARE / STRUCK_PARTS.length)

@@ -1,0 +1,111 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, it } from 'vitest'
+import { type Json, marram, marramJson } from './run-cli.ts'
+
+// `marram season` and `marram practice` as people and programs outside use them: README.md, docs/recap.md.
+
+const folder = mkdtempSync(join(tmpdir(), 'marram-season-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+const file = (name: string, content: string): string => {
+  const path = join(folder, name)
+  writeFileSync(path, content)
+  return path
+}
+const hole = (ref: number): string =>
+  `${ref},fairway,across,30,150,-14,14,\n${ref},green,across,166,186,-9,9,\n`
+const course = file('short.csv', `hole,what,side,from_m,to_m,near_m,far_m,note\n${hole(1)}${hole(2)}`)
+const player = file(
+  'three.player.json',
+  JSON.stringify({
+    schema: 'player/1',
+    name: 'Three',
+    hand: 'right',
+    handicapIndex: 18,
+    bag: 'as-listed',
+    clubs: [
+      { name: '5-wood', carry_m: 160 },
+      { name: '7-iron', carry_m: 130 },
+      { name: 'sand-wedge', carry_m: 65 },
+    ],
+  }),
+)
+const log = (day: string, first: string): string =>
+  file(
+    `${day}.log.txt`,
+    `date ${day}\nunit m\n1: ${first} / 7i g-4 / 1 putt\n2: 5w r-30 / sw g-6 / 2 putts\n`,
+  )
+const common = [course, '--player', player, '--workers', '0'] as const
+
+describe('marram season', () => {
+  const rounds = ['--round', log('2026-05-02', '7i f-110'), '--round', log('2026-05-09', 'sw f-130')]
+
+  it('answers with season/1: rounds that add up, and no fault named of four holes', () => {
+    const { status, document } = marramJson('season', ...common, ...rounds)
+    expect(status).toBe(0)
+    expect(document).toMatchObject({ schema: 'season/1', rounds: 2, holes: 4, without_day: 2, findings: [] })
+    expect(Math.abs(document.over - document.decision - document.execution - document.luck)).toBeLessThan(
+      1e-9,
+    )
+    // Two ways of choosing hold all that the choices cost.
+    const chosen = document.choosing.reduce((sum: number, one: Json) => sum + one.strokes_a_round, 0)
+    expect(chosen).toBeCloseTo(document.decision, 9)
+    const putts = document.parts.filter(({ part }: Json) => part.endsWith('putts'))
+    expect(putts.map(({ count }: Json) => count)).toEqual([4, 4])
+    const page = marram('season', ...common, ...rounds)
+    expect(page.out).toContain('Nothing stands out that is more than chance.')
+    expect(page.out).toContain('2 rounds, 4 holes')
+  })
+
+  it('refuses a round that is given twice, and keeps the rest of one with a hole that is not there', () => {
+    const twice = marram('season', ...common, ...rounds, '--round', rounds[1] as string)
+    expect(twice.status).toBe(2)
+    expect(twice.err).toContain('MAR-ROUND-020')
+    const other = file('other.log.txt', 'unit m\n1: 7i f-110 / 7i g-4 / 1 putt\n9: 7i g-3 / 2 putts\n')
+    const { status, document } = marramJson('season', ...common, '--round', other)
+    expect(status).toBe(1)
+    expect(document).toMatchObject({ rounds: 1, holes: 1 })
+    expect(document.faults[0]).toMatchObject({ code: 'MAR-COURSE-001' })
+    expect(document.faults[0].place).toContain('other.log.txt')
+  })
+})
+
+describe('marram practice', () => {
+  it('answers with practice-plan/1: parts in order, the professional’s own drill, a dated re-test', () => {
+    const notes = file(
+      'own.practice.json',
+      '{"schema":"practice/1","rates":{"short-game":0.05},"drills":{"short-game":"one ball, nine holes of chips"}}',
+    )
+    const words = [
+      'practice',
+      ...common,
+      '--hole',
+      '1',
+      '--from',
+      '2026-11-27',
+      '--weeks',
+      '4',
+      '--notes',
+      notes,
+    ]
+    const { status, document } = marramJson(...words)
+    expect(status).toBe(0)
+    expect(document).toMatchObject({ schema: 'practice-plan/1', holes: 1, hours: 10, retest: '2026-12-25' })
+    const hours = document.parts.map((one: Json) => one.strokes_an_hour)
+    expect(hours).toEqual(hours.toSorted((a: number, b: number) => b - a))
+    expect(document.items[0]).toMatchObject({ part: 'short-game', drill: 'one ball, nine holes of chips' })
+    expect(marram(...words).out).toContain('Re-test on 2026-12-25: the short-game stations of the test day.')
+  })
+
+  it.each([
+    [['--from', '2026-11-31'], 'MAR-USAGE-002'],
+    [['--hours', '0'], 'MAR-USAGE-002'],
+    [['--notes', 'missing.json'], 'MAR-FILE-001'],
+    [['--hole', '9'], 'MAR-COURSE-001'],
+  ])('refuses %j', (words, code) => {
+    const { status, err } = marram('practice', ...common, ...words)
+    expect(status).toBe(2)
+    expect(err).toContain(code)
+  })
+})
