@@ -233,6 +233,10 @@ export const FAULT_CODES = {
   'MAR-PRACTICE-001': 'The practice file is not JSON, or not one object of the schema practice/1.',
   'MAR-PRACTICE-002': 'A part of the practice file is none of the parts of the game, or its value cannot be.',
 
+  'MAR-SHARE-001': 'The file holds no documents from another machine.',
+  'MAR-SHARE-002': 'A document in the file says not what it is.',
+  'MAR-SHARE-003': 'The store holds no document of this name.',
+
   'MAR-WORK-001': 'The work was stopped before this part of it was done.',
   'MAR-WORK-002': 'Marram itself failed at this part of the work; the rest was done.',
 

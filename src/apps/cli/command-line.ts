@@ -15,6 +15,7 @@ import { recapCommand } from './recap-command.ts'
 import { reliefCommand } from './relief-command.ts'
 import { seasonCommand } from './season-command.ts'
 import { serveCommand } from './serve-command.ts'
+import { shareCommand, takeCommand } from './share-command.ts'
 import { testDayCommand } from './test-day-command.ts'
 import { thumbCommand } from './thumb-command.ts'
 
@@ -303,18 +304,37 @@ export function commandLine(
     .helpOption('--help', 'print this help')
   player
     .command('export')
-    .description('a player and all plans for that player, as one file')
+    .description('a player with all plans and rounds, as one file')
     .argument('<id>', 'the id of the player in the store')
     .requiredOption('--out <file>', 'the file to write (.json)')
     .option('--store <file>', 'the file of the store')
     .action(async (id, _own, command) => done(await exportPlayer(id, command.optsWithGlobals(), machine)))
   player
     .command('delete')
-    .description('remove a player and all plans for that player for good')
+    .description('remove a player with all plans and rounds for good')
     .argument('<id>', 'the id of the player in the store')
     .option('--yes', 'do it')
     .option('--store <file>', 'the file of the store')
     .action(async (id, _own, command) => done(await deletePlayer(id, command.optsWithGlobals(), machine)))
+
+  program
+    .command('share')
+    .description('documents of the store as one file for another machine; a card goes with its round')
+    .argument('<document...>', 'like players/anna, rounds/round-2026-05-02-k3x7q1, courses/links')
+    .requiredOption('--out <file>', 'the file to write (.json)')
+    .option('--store <file>', 'the file of the store')
+    .action(async (names, _own, command) =>
+      done(await shareCommand(names, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('take')
+    .description(
+      'take a file of another machine into the store: copies of a round are merged, nothing is lost',
+    )
+    .argument('<file>', 'what share or player export wrote, or a round of the phone (.round.json)')
+    .option('--store <file>', 'the file of the store')
+    .action(async (file, _own, command) => done(await takeCommand(file, command.optsWithGlobals(), machine)))
 
   program
     .command('profile')

@@ -9,8 +9,22 @@ const folder = mkdtempSync(join(tmpdir(), 'marram-player-'))
 const store = join(folder, 'store.db')
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-const player = (name: string): string => JSON.stringify({ schema: 'player/1', name, hand: 'left' })
-const plan = (name: string): string => JSON.stringify({ schema: 'plan/1', player: name })
+const player = (name: string): string =>
+  JSON.stringify({ schema: 'player/1', name, hand: 'left', handicapIndex: 18 })
+const plan = (name: string): string =>
+  JSON.stringify({
+    schema: 'plan/1',
+    course: 'Links',
+    hole: { ref: '1', par: 4, length_m: 300 },
+    player: name,
+    value: { strokes: 4 },
+    verdict: 'clear',
+    options: [{ club: 'driver', strokes: 4, cost: 0 }],
+    sentence: 'Driver.',
+  })
+
+const round = (id: string, name: string): string =>
+  JSON.stringify({ schema: 'round/1', player: name, player_id: id, holes: [{ ref: '1', putts: 2 }] })
 
 beforeAll(async () => {
   const kept = await openStore(store)
@@ -19,6 +33,8 @@ beforeAll(async () => {
   await kept.players.put('odd-2', 'Odd Brae', player('Odd Brae'))
   await kept.plans.put('one', 'Hole 1, Una Tarn', plan('Una Tarn'))
   await kept.plans.put('two', 'Hole 2, Una Tarn', plan('Una Tarn'))
+  await kept.rounds.put('sunday', 'Sunday', round('una', 'Una Tarn'))
+  await kept.rounds.put('monday', 'Monday', round('odd-2', 'Odd Brae'))
   await kept.plans.put('three', 'Hole 1, Odd Brae', plan('Odd Brae'))
   await kept.close()
 })
@@ -43,7 +59,7 @@ async function marram(...words: readonly string[]): Promise<{ code: number; out:
 }
 
 /** Ids on a shelf now. */
-async function idsOf(shelf: 'players' | 'plans'): Promise<string[]> {
+async function idsOf(shelf: 'players' | 'plans' | 'rounds'): Promise<string[]> {
   const kept = await openStore(store)
   const ids = (await kept[shelf].list()).map(({ id }) => id)
   await kept.close()
@@ -64,15 +80,43 @@ describe('marram player', () => {
     })
     const asked = await marram('player', 'delete', 'una')
     expect(asked).toMatchObject({ code: 2, out: '' })
-    expect(asked.err).toContain('Una Tarn and 2 plans')
+    expect(asked.err).toContain('Una Tarn, 2 plans and 1 round')
     expect(await idsOf('plans')).toEqual(['one', 'three', 'two'])
 
     const { code, out: said } = await marram('player', 'delete', 'una', '--yes', '--json')
     expect(code).toBe(0)
-    expect(JSON.parse(said)).toMatchObject({ schema: 'player-deleted/1', id: 'una', plans: ['one', 'two'] })
+    expect(JSON.parse(said)).toMatchObject({
+      schema: 'player-deleted/1',
+      id: 'una',
+      plans: ['one', 'two'],
+      rounds: ['sunday'],
+    })
+    expect(await idsOf('rounds')).toEqual(['monday'])
     expect(await idsOf('players')).toEqual(['odd', 'odd-2'])
     expect(await idsOf('plans')).toEqual(['three'])
     expect(readFileSync(store, 'latin1')).not.toContain('Una Tarn')
+  })
+
+  it('goes to another store as one file, where nothing is lost and nothing stands twice', async () => {
+    const [file, there] = [join(folder, 'shared.json'), join(folder, 'there.db')]
+    expect(await marram('share', 'players/odd-2', 'rounds/monday', '--out', file)).toMatchObject({
+      code: 0,
+      err: '',
+    })
+    expect(await marram('share', 'players/nobody', '--out', file)).toMatchObject({ code: 2 })
+    const other = await openStore(there)
+    await other.players.put('odd-2', 'Odd Brae', player('Another Odd'))
+    await other.close()
+    const became = async (path: string): Promise<unknown> => {
+      const { out } = await marram('take', path, '--store', there, '--json')
+      return (JSON.parse(out) as { documents: { became: string; keptAs: string }[] }).documents.map(
+        (one) => `${one.keptAs} ${one.became}`,
+      )
+    }
+    expect(await became(file)).toEqual(['odd-2-2 beside', 'monday new'])
+    expect(await became(file)).toEqual(['odd-2-2 same', 'monday same'])
+    // What was taken out of the first store before its deletion comes whole.
+    expect(await became(join(folder, 'una.json'))).toEqual(['una new', 'one new', 'two new', 'sunday new'])
   })
 
   it('leaves plans that may be those of a namesake, and says so', async () => {

@@ -1,10 +1,8 @@
-import { existsSync } from 'node:fs'
-import { join } from 'node:path'
 import { Failure } from '#faults/failure.ts'
-import { openStore } from '#outside/store/open-store.ts'
 import type { Store } from '#outside/store/store.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { printJson, printLines } from './print-answer.ts'
+import { storeOfMachine } from './store-of-machine.ts'
 import { writeText } from './write-file.ts'
 
 /** The options of `marram player export` and `marram player delete`, as typed. */
@@ -17,39 +15,40 @@ export interface PlayerOptions extends GlobalOptions {
 /** `marram player export`: everything the store keeps of a player as one file. Returns the exit code. */
 export async function exportPlayer(id: string, options: PlayerOptions, machine: Machine): Promise<number> {
   const { out = '' } = options
-  return withStore(options, machine, async (store) => {
-    const { name, player, plans, namesakes } = await everythingOf(id, store)
-    writeText(out, `${JSON.stringify({ schema: 'player-export/1', player, plans }, null, 2)}\n`)
+  return storeOfMachine(options, machine, async (store) => {
+    const { name, player, plans, rounds, namesakes } = await everythingOf(id, store)
+    writeText(out, `${JSON.stringify({ schema: 'player-export/1', player, plans, rounds }, null, 2)}\n`)
     if (options.json)
       printJson(
-        { schema: 'player-exported/1', id, name, plans: plans.map((plan) => plan.id), namesakes, out },
+        { schema: 'player-exported/1', id, name, plans: idsOf(plans), rounds: idsOf(rounds), namesakes, out },
         machine,
       )
     else
       printLines(
-        [`${name} and ${plansText(plans.length)} were written to ${out}.`, ...namesakesText(namesakes)],
+        [`${name}, ${allText(plans, rounds)} were written to ${out}.`, ...namesakesText(namesakes)],
         machine,
       )
     return 0
   })
 }
 
-/** `marram player delete`: removes a player and the player's plans from the store for good. Returns the exit code. */
+/** `marram player delete`: removes a player with all plans and rounds from the store for good. Returns the exit code. */
 export async function deletePlayer(id: string, options: PlayerOptions, machine: Machine): Promise<number> {
-  return withStore(options, machine, async (store) => {
-    const { name, plans, namesakes } = await everythingOf(id, store)
+  return storeOfMachine(options, machine, async (store) => {
+    const { name, plans, rounds, namesakes } = await everythingOf(id, store)
     if (options.yes !== true) {
-      const message = `This removes ${name} and ${plansText(plans.length)} from the store for good. Add --yes to do it.`
+      const message = `This removes ${name}, ${allText(plans, rounds)} from the store for good. Add --yes to do it.`
       throw new Failure('MAR-USAGE-002', message, '--yes')
     }
     for (const plan of plans) await store.plans.remove(plan.id)
+    for (const round of rounds) await store.rounds.remove(round.id)
     await store.players.remove(id)
-    const removed = { id, name, plans: plans.map((plan) => plan.id), namesakes }
+    const removed = { id, name, plans: idsOf(plans), rounds: idsOf(rounds), namesakes }
     if (options.json) printJson({ schema: 'player-deleted/1', ...removed }, machine)
     else
       printLines(
         [
-          `${name} and ${plansText(plans.length)} were removed for good.`,
+          `${name}, ${allText(plans, rounds)} were removed for good.`,
           ...namesakesText(namesakes),
           'Files of your own, such as *.player.json and tables of shots, are yours to remove.',
         ],
@@ -57,22 +56,6 @@ export async function deletePlayer(id: string, options: PlayerOptions, machine: 
       )
     return 0
   })
-}
-
-async function withStore(
-  options: PlayerOptions,
-  machine: Machine,
-  work: (store: Store) => Promise<number>,
-): Promise<number> {
-  const path = options.store ?? join(machine.home, '.marram/store.db')
-  // Opening would make one.
-  if (!existsSync(path)) throw new Failure('MAR-FILE-001', 'There is no store here.', path)
-  const store = await openStore(path)
-  try {
-    return await work(store)
-  } finally {
-    await store.close()
-  }
 }
 
 interface Kept {
@@ -90,6 +73,7 @@ async function everythingOf(
   readonly name: string
   readonly player: Kept
   readonly plans: readonly Kept[]
+  readonly rounds: readonly Kept[]
   readonly namesakes: readonly string[]
 }> {
   const all = await store.players.list()
@@ -103,9 +87,18 @@ async function everythingOf(
   const plans: Kept[] = []
   for (const entry of namesakes.length > 0 ? [] : await store.plans.list()) {
     const plan = await keptIn(store.plans, entry.id)
-    if (plan !== null && playerOf(plan.document) === name) plans.push(plan)
+    if (plan !== null && fieldOf(plan.document, 'player') === name) plans.push(plan)
   }
-  return { name, player, plans, namesakes }
+  const rounds: Kept[] = []
+  for (const entry of await store.rounds.list()) {
+    const round = await keptIn(store.rounds, entry.id)
+    if (round === null) continue
+    const of = fieldOf(round.document, 'player_id')
+    // A round by taps names its player's id; a typed one has the name alone.
+    if (of === id || (of === null && namesakes.length === 0 && fieldOf(round.document, 'player') === name))
+      rounds.push(round)
+  }
+  return { name, player, plans, rounds, namesakes }
 }
 
 async function keptIn(shelf: Store['players'], id: string): Promise<Kept | null> {
@@ -115,15 +108,26 @@ async function keptIn(shelf: Store['players'], id: string): Promise<Kept | null>
   return { id, revision: kept.revision, saved_at: kept.savedAt, document }
 }
 
-function playerOf(document: unknown): unknown {
-  return typeof document === 'object' && document !== null && 'player' in document ? document.player : null
+function fieldOf(document: unknown, name: 'player' | 'player_id'): unknown {
+  const fields = typeof document === 'object' && document !== null ? document : {}
+  return (fields as Readonly<Record<string, unknown>>)[name] ?? null
 }
 
 function namesakesText(namesakes: readonly string[]): string[] {
   if (namesakes.length === 0) return []
-  return [`${namesakes.join(', ')} has the same name, so plans of that name were left where they are.`]
+  return [
+    `${namesakes.join(', ')} has the same name, so plans and typed rounds of that name were left where they are.`,
+  ]
 }
 
-function plansText(count: number): string {
-  return count === 0 ? 'no plans' : count === 1 ? '1 plan' : `${count} plans`
+function idsOf(kept: readonly Kept[]): string[] {
+  return kept.map(({ id }) => id)
+}
+
+function allText(plans: readonly Kept[], rounds: readonly Kept[]): string {
+  return `${countText(plans.length, 'plan')} and ${countText(rounds.length, 'round')}`
+}
+
+function countText(count: number, what: string): string {
+  return count === 0 ? `no ${what}s` : count === 1 ? `1 ${what}` : `${count} ${what}s`
 }
