@@ -6,8 +6,7 @@ import { checkPages } from '#paper/book/check-pages.ts'
 import { imposeBook } from '#paper/book/impose.ts'
 import { type ChangedSentence, changedSentences } from '#paper/book/own-words.ts'
 import type { Page } from '#paper/book/page.ts'
-import { pinSheets } from '#paper/book/pin-sheet.ts'
-import { hasPlans, printedPages, readerOf } from '#paper/book/printed-kinds.ts'
+import { hasPlans, isForAll, printedPages, printedSheets, readerOf } from '#paper/book/printed-kinds.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import type { FiledPlayer } from './batch-tasks.ts'
 import { type AskedBook, type BookOptions, parseBook } from './book-options.ts'
@@ -65,7 +64,8 @@ interface Print {
 /** The pages of every player, with the plans there are. */
 function printsOf(round: PrintedRound, players: readonly FiledPlayer[], rows: readonly BatchRow[]): Print[] {
   const { kind, greenScale } = round.asked
-  if (kind === 'pins') return [{ filed: null, pages: pinSheets(roundFacts(round), greenScale), changed: [] }]
+  if (isForAll(kind))
+    return [{ filed: null, pages: printedSheets(kind, roundFacts(round), greenScale), changed: [] }]
   return players.map((filed) => {
     const own = rows.filter(({ player }) => player === filed)
     const facts = bookFacts(round, filed.player, own)

@@ -1,5 +1,5 @@
 import { Failure } from '#faults/failure.ts'
-import { isWords, PRINTED_KINDS, type PrintedKind } from '#paper/book/printed-kinds.ts'
+import { isForAll, isWords, PRINTED_KINDS, type PrintedKind } from '#paper/book/printed-kinds.ts'
 import { PAPERS, type Paper } from '#paper/book/settings.ts'
 import type { Purpose } from '#paper/book/stroke-words.ts'
 import type { GlobalOptions } from './machine.ts'
@@ -40,7 +40,7 @@ export interface AskedBook {
 /** Reads the options. Throws MAR-USAGE-002, before any file is read. */
 export function parseBook(options: BookOptions): AskedBook {
   const kind = oneOf(options.kind ?? 'card', PRINTED_KINDS, '--kind')
-  if (kind !== 'pins' && options.player.length === 0)
+  if (!isForAll(kind) && options.player.length === 0)
     throw new Failure('MAR-USAGE-002', 'Say for whom to print: --player FILE.', '--player')
   return {
     question: parseQuestion({ ...options, flips: false }),

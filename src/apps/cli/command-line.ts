@@ -234,11 +234,11 @@ export function commandLine(
 
   program
     .command('book')
-    .description('the printed plan of a round: cards to fold, a pocket book, a pin sheet (.pdf)')
+    .description('the printed plan of a round: cards to fold, a pocket book, a pin sheet, a log (.pdf)')
     .argument('<course>', COURSE)
     .option(
       '--player <file>',
-      'the player file (.player.json); once for each of several players; not asked for a pin sheet',
+      'the player file (.player.json); once for each of several players; not asked for a pin sheet or a log',
       listed,
       [],
     )
@@ -253,7 +253,7 @@ export function commandLine(
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option(
       '--kind <kind>',
-      'card (unless given), large for large print, junior for few words, caddie for numbers without advice, book for a pocket book with pictures, pins for a pin sheet',
+      'card (unless given), large for large print, junior for few words, caddie for numbers without advice, book for a pocket book with pictures, pins for a pin sheet, log for a line a hole to write the round down',
     )
     .option('--text-only', 'words alone, for events that allow no other book than the Committee’s')
     .option('--green-scale <1:N>', 'greens at this scale or smaller (1:480 unless given)')
