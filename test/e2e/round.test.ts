@@ -6,6 +6,7 @@ import { parseKeptRound } from '#golf/round/parse-kept-round.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
 import { scoreOf } from '#golf/round/round.ts'
 import { EMPTY_LOG } from '#golf/round/round-log.ts'
+import { encodeShared } from '#outside/formats/shared-file.ts'
 import { firstLoad } from '../../tools/first-load.ts'
 import { type OpenBrowser, openBrowser } from '../../tools/open-browser.ts'
 import {
@@ -310,6 +311,43 @@ describe('the round on the phone', () => {
     expect(round.holes[0]).toMatchObject({ putts: 2, firstPuttMetres: 5.49 })
     expect(parseKeptRound(text, 'rounds')?.round.facts).toEqual(facts)
     expect(desk.troubles.filter((trouble) => !/ERR_CONNECTION_REFUSED|404/.test(trouble))).toEqual([])
+  })
+
+  it('is typed from paper on the desk too, and taken in from another machine once', async () => {
+    await page.setViewportSize({ width: 1000, height: 900 })
+    await page.goto(`${desk.address}#/rounds`)
+    const line = (ref: string): Locator => page.getByLabel(`Hole ${ref}`, { exact: true })
+    await line('1').fill('driver f-180 / spoon r-25 / 2 putts')
+    await line('1').press('Enter')
+    await page.getByText('stroke 2, column 16: "spoon" is no club.').waitFor()
+    await line('2').fill('7i g-12ft / 1 putt')
+    await page.reload()
+    expect(await line('2').inputValue()).toBe('7i g-12ft / 1 putt')
+    await line('1').fill('driver f-180 / 3w r-25 / 2 putts')
+    await line('2').click()
+    await expect.poll(() => page.locator('.log-faults').count()).toBe(0)
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    const kept = page.locator('.kept-round')
+    const before = await kept.count()
+    await button('Keep the round').click()
+    await page.getByText(/^The round of .* is kept with 2 holes/).waitFor()
+    await expect.poll(() => kept.count()).toBe(before + 1)
+    const shared = encodeShared([
+      {
+        kind: 'rounds',
+        id: 'round-x',
+        text: encodeRound({ facts: { ...FACTS, id: 'round-x' }, log: EMPTY_LOG }),
+      },
+    ])
+    const file = { name: 'a.json', mimeType: 'application/json', buffer: Buffer.from(shared) }
+    for (const became of ['is new here', 'was here already']) {
+      await page.getByLabel('A file of another machine').setInputFiles(file)
+      await page.getByText(`rounds/round-x ${became}`).waitFor()
+    }
+    expect(await kept.count()).toBe(before + 2)
+    await page.setViewportSize({ width: 320, height: 640 })
+    expect(await beyondTheSide(page)).toEqual([])
   })
 })
 

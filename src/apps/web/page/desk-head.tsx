@@ -7,7 +7,7 @@ import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { shortDate } from '../words.ts'
-import { coursePlace, NEW_PLAYER, PLAYERS, shotsPlace } from './places.ts'
+import { coursePlace, NEW_PLAYER, PLAYERS, ROUNDS, shotsPlace } from './places.ts'
 
 /** Steps back and forth. */
 interface Steps {
@@ -110,8 +110,8 @@ export function DeskHead(props: {
         <a className="button" href={shotsPlace(desk.playerId)}>
           Shots
         </a>
-        <a className="button" href="/round.html">
-          Round
+        <a className="button" href={ROUNDS}>
+          Rounds
         </a>
         <button type="button" disabled={!steps.canUndo} onClick={steps.undo}>
           Undo

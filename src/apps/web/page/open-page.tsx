@@ -6,13 +6,23 @@ import { useReader } from '../reading/use-reader.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
-import { courseOfPlace, DESK, NEW_PLAYER, PLAYERS, playerOfPlace, SURVEY, usePlace } from './places.ts'
+import {
+  courseOfPlace,
+  DESK,
+  NEW_PLAYER,
+  PLAYERS,
+  playerOfPlace,
+  ROUNDS,
+  SURVEY,
+  usePlace,
+} from './places.ts'
 
 /** Pages beside the desk come when they are asked for, so that the desk itself opens sooner. */
 const loadNewPlayer = async () => (await import('../new-player/new-player.tsx')).NewPlayer
 const loadShots = async () => (await import('../shots/shots-page.tsx')).ShotsPage
 const loadCoursePage = async () => (await import('../course/course-page.tsx')).CoursePage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
+const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
 const loadSurvey = async () => (await import('../survey/survey-page.tsx')).SurveyPage
 
 /** The desk, the ten questions that lead to it, the shots of a player, the survey of a hole, a course or the players, as the reader likes to read. */
@@ -48,6 +58,7 @@ function PageOfPlace(props: {
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />
+  if (place === ROUNDS) return <LatePart key="rounds" what="the rounds" load={loadRounds} show={props} />
   if (place === PLAYERS) return <LatePart key="players" what="the players" load={loadPlayers} show={props} />
   if (shotsOf === undefined && place !== NEW_PLAYER && place !== SURVEY)
     return <OpenDesk {...props} playerId={playerId} />

@@ -6,6 +6,8 @@ export const NEW_PLAYER = '#/new-player'
 export const SURVEY = '#/survey'
 /** The address of the players that are kept. */
 export const PLAYERS = '#/players'
+/** The address of the rounds that are kept. */
+export const ROUNDS = '#/rounds'
 const SHOTS = '#/shots'
 const COURSE = '#/course'
 /** The address of the hole desk, and what every other address leads to. */

@@ -1,0 +1,165 @@
+import { type KeyboardEvent, type ReactElement, useRef, useState } from 'react'
+import { FINISH_LETTERS } from '#golf/round/round.ts'
+import type { Reader } from '../desk/desk.ts'
+import { keepNewDocument } from '../documents/fetch-document.ts'
+import { teeNames } from '../documents/load-course.ts'
+import { ownStorage } from '../documents/own-storage.ts'
+import { type Library, troubleOf, useCourse } from '../documents/use-library.ts'
+import { TroubleNote } from '../page/trouble-note.tsx'
+import type { Trouble } from '../planning/questions.ts'
+import { holesOf, keepTyped, readLine, roundOfTyped, type TypedLog, typedBefore } from './typed-log.ts'
+
+/** The log on paper, typed a line a hole; what does not make sense stands below its line, and all else is kept. */
+export function PaperLog(props: {
+  readonly library: Library
+  readonly reader: Reader
+  readonly onKept: (said: string) => void
+}): ReactElement {
+  const { library, reader, onKept } = props
+  const [log, setLog] = useState<TypedLog>(
+    () =>
+      typedBefore(ownStorage) ?? {
+        courseId: library.courses[0]?.id ?? '',
+        playerId: library.players[0]?.id ?? '',
+        date: new Date().toLocaleDateString('sv-SE'),
+        tee: '',
+        lines: {},
+      },
+  )
+  // What is still being typed is not wrong yet.
+  const [left, setLeft] = useState<ReadonlySet<string>>(() => new Set(Object.keys(log.lines)))
+  const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const { value: course } = useCourse(log.courseId === '' ? null : log.courseId)
+  const body = useRef<HTMLOListElement>(null)
+  const set = (change: Partial<TypedLog>): void => {
+    const next = { ...log, ...change }
+    setLog(next)
+    keepTyped(next, ownStorage)
+  }
+  const refs = course?.holes.map(({ ref }) => ref) ?? []
+  const holes = holesOf(log, refs, reader.units)
+  const keep = async (): Promise<void> => {
+    setTrouble(null)
+    const player = library.players.find(({ id }) => id === log.playerId)?.name ?? ''
+    const mark = crypto.getRandomValues(new Uint32Array(1))[0]?.toString(36) ?? ''
+    const { id, text } = roundOfTyped(log, holes, { course: course?.name ?? '', player }, mark)
+    try {
+      await keepNewDocument('rounds', id, text)
+      keepTyped(null, ownStorage)
+      setLog({ ...log, lines: {} })
+      setLeft(new Set())
+      onKept(
+        `The round of ${log.date} is kept with ${holes.length} ${holes.length === 1 ? 'hole' : 'holes'}.`,
+      )
+    } catch (error) {
+      setTrouble(troubleOf(error))
+    }
+  }
+  const go = (event: KeyboardEvent, index: number): void => {
+    if (event.key !== 'Enter') return
+    event.preventDefault()
+    body.current?.querySelectorAll('input')[index + 1]?.focus()
+  }
+  const tees = course === null ? [] : [...new Set(refs.flatMap((ref) => teeNames(course, ref)))]
+  return (
+    <section aria-label="A log on paper" className="paper-log">
+      <h2>A log on paper</h2>
+      <p>
+        Each stroke: club, letter of where it finished, {reader.units} left to the pin; a / between two. Like
+        driver f-180 / 5i r-25 / sw g-18ft / 2 putts. Letters:{' '}
+        {Object.entries(FINISH_LETTERS)
+          .map(([letter, words]) => `${letter} ${words}`)
+          .join(', ')}
+        ; +1 a penalty stroke more, pick up an unfinished hole.
+      </p>
+      {trouble !== null && <TroubleNote trouble={trouble} />}
+      <div className="log-facts">
+        <Chosen
+          label="Course"
+          value={log.courseId}
+          of={library.courses}
+          onChoose={(courseId) => set({ courseId })}
+        />
+        <Chosen
+          label="Player"
+          value={log.playerId}
+          of={library.players}
+          onChoose={(playerId) => set({ playerId })}
+        />
+        <Chosen
+          label="Tee"
+          value={log.tee}
+          of={[{ id: '', name: 'as the course has it' }, ...tees.map((tee) => ({ id: tee, name: tee }))]}
+          onChoose={(tee) => set({ tee })}
+        />
+        <label>
+          Date
+          <input
+            type="date"
+            value={log.date}
+            onChange={(event) => set({ date: event.currentTarget.value })}
+          />
+        </label>
+      </div>
+      <ol ref={body} className="log-lines">
+        {refs.map((ref, index) => {
+          const line = log.lines[ref] ?? ''
+          const { faults } = left.has(ref) ? readLine(ref, line, reader.units) : { faults: [] }
+          return (
+            <li key={ref}>
+              <label>
+                <b>{ref}:</b>
+                <input
+                  type="text"
+                  autoComplete="off"
+                  autoCapitalize="none"
+                  spellCheck={false}
+                  aria-label={`Hole ${ref}`}
+                  aria-invalid={faults.length > 0}
+                  aria-describedby={faults.length > 0 ? `log-fault-${ref}` : undefined}
+                  value={line}
+                  onChange={(event) => set({ lines: { ...log.lines, [ref]: event.currentTarget.value } })}
+                  onBlur={() => setLeft(new Set([...left, ref]))}
+                  onKeyDown={(event) => go(event, index)}
+                />
+              </label>
+              {faults.length > 0 && (
+                <ul id={`log-fault-${ref}`} className="log-faults">
+                  {faults.map(({ place, message, advice }) => (
+                    <li key={place + message}>
+                      {place}: {message} {advice}
+                    </li>
+                  ))}
+                </ul>
+              )}
+            </li>
+          )
+        })}
+      </ol>
+      <button type="button" disabled={holes.length === 0 || log.date === ''} onClick={() => void keep()}>
+        Keep the round
+      </button>
+    </section>
+  )
+}
+
+function Chosen(props: {
+  readonly label: string
+  readonly value: string
+  readonly of: readonly { readonly id: string; readonly name: string }[]
+  readonly onChoose: (id: string) => void
+}): ReactElement {
+  const { label, value, of, onChoose } = props
+  return (
+    <label>
+      {label}
+      <select value={value} onChange={(event) => onChoose(event.currentTarget.value)}>
+        {of.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
