@@ -19,13 +19,14 @@ export function watchDocuments(page: Page, address: string): DocumentWatch {
   page.on('requestfinished', (request) => {
     const path = request.url().slice(`${address}api/`.length)
     const text = request.postData()
-    const isDeletion = request.method() === 'DELETE'
-    if (!isDeletion && (request.method() !== 'PUT' || text === null)) return
+    if (request.method() !== 'PUT' || text === null) return
     void request.response().then((answer) => {
-      if (!answer?.ok()) return
-      if (isDeletion) sent.delete(path)
-      else if (text !== null) sent.set(path, text)
+      if (answer?.ok()) sent.set(path, text)
     })
+  })
+  // What is asked to be deleted is no longer looked for, whether or not the answer comes back.
+  page.on('request', (request) => {
+    if (request.method() === 'DELETE') sent.delete(request.url().slice(`${address}api/`.length))
   })
   return {
     count: () => sent.size,
