@@ -19,7 +19,14 @@ import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseGeojson } from '#outside/formats/geojson.ts'
 import { layOutSheet } from '#paper/draw/sheet.ts'
-import { PATIENCE, type ServedDesk, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
+import {
+  beyondTheSide,
+  PATIENCE,
+  type ServedDesk,
+  serveDesk,
+  smallTargets,
+  violations,
+} from '../../tools/served-desk.ts'
 
 /** A hole surveyed in a real browser: typed by keys alone, traced by taps, kept, and planned from both. */
 let desk: ServedDesk
@@ -65,7 +72,7 @@ const focused = (): Promise<string> =>
   page.evaluate(`document.activeElement.getAttribute('aria-label') ?? document.activeElement.textContent`)
 
 async function tabTo(name: string): Promise<void> {
-  for (let tabs = 0; tabs < 20; tabs += 1) {
+  for (let tabs = 0; tabs < 40; tabs += 1) {
     if ((await focused()).includes(name)) return
     await press('Tab')
   }
@@ -396,6 +403,44 @@ describe('a course that was typed here', () => {
     await page.getByRole('button', { name: 'Go on with it' }).click()
     expect(await page.getByRole('alert').textContent()).toContain('MAR-WEB-004')
     expect(await page.getByLabel('Name of the course').inputValue()).toBe('Sounding Links')
+  })
+})
+
+describe('the green', () => {
+  it('is typed by size, fall and heights, shows the slopes these come to, and is taken back step by step', async () => {
+    await page.getByRole('button', { name: 'Begin a new course' }).click()
+    const green = page.getByRole('region', { name: 'The green' })
+    const fill = (label: string, text: string): Promise<void> =>
+      green.getByLabel(label, { exact: true }).fill(text)
+    await fill('Front, from the tee', '350')
+    await fill('Depth', '30')
+    await fill('Width', '26')
+    await fill('Falls, %', '2.5')
+    await green.getByLabel('Towards its', { exact: true }).selectOption('front left')
+    const said = green.getByRole('status')
+    await said.getByText('falls 2.5 per cent towards its front left').waitFor()
+    // A plane through three places, 3 in 100 down towards the front: what is measured comes before what was said.
+    for (const [index, [on, beside, height]] of [
+      ['0', '0', '0'],
+      ['20', '-10', '60'],
+      ['20', '10', '6o'],
+    ].entries()) {
+      await fill(`Height ${index + 1}, on, yd`, on ?? '')
+      await fill(`Height ${index + 1}, beside, yd`, beside ?? '')
+      await fill(`Height ${index + 1}, height, cm`, height ?? '')
+    }
+    await green.getByText('height 3: “height” is “6o”, which is no number').waitFor()
+    await green.getByText('MAR-IMPORT-039').waitFor()
+    expect(await violations(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    await fill('Height 3, height, cm', '60')
+    // 60 cm over 20 yd is 3.28 per cent.
+    await said.getByText('falls 3.3 per cent towards its front, by 3 spot heights').waitFor()
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await green.getByText('MAR-IMPORT-039').waitFor()
+    await page.setViewportSize({ width: 320, height: 700 })
+    expect(await beyondTheSide(page)).toEqual([])
+    await page.setViewportSize({ width: 1280, height: 900 })
   })
 })
 

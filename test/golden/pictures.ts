@@ -14,6 +14,7 @@ import { drawCostBar, drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlipScale } from '#paper/draw/draw-flip-scale.ts'
 import { drawGoOrLayUp } from '#paper/draw/draw-go-or-lay-up.ts'
 import { drawShortShot } from '#paper/draw/draw-short-shot.ts'
+import { drawGreen } from '#paper/draw/draw-green.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import { drawTestSheet } from '#paper/draw/draw-test-sheet.ts'
 import { drawTestCurves } from '#paper/draw/draw-test-curves.ts'
@@ -56,6 +57,7 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
     }),
   'tiered-green': () =>
     drawHole(tieredGreen(), { width: 390, height: 520, measures: measureHole(tieredGreen()) }),
+  'green-slopes': () => drawGreen(tieredGreen(), { width: 420, height: 400, units: 'yards' }) as Drawing,
   'expected-score': () => drawHole(overWater(), { width: 390, height: 520, values: inventedValues(overWater().pin) }),
   'relief-on-the-hole': () => {
     const hole = everyGround()

@@ -47,7 +47,8 @@ export function greenSurveySentence(survey: GreenSurvey): string {
     : `${fall}, a mean from a grid of heights too coarse for its contours (cell ${cell}).`
 }
 
-const SIDES = [
+/** The sides of a green as the player sees them who comes to it, each 45 degrees clockwise from the one before. */
+export const GREEN_SIDES = [
   'back',
   'back right',
   'right',
@@ -60,5 +61,5 @@ const SIDES = [
 
 /** The side of a green that a direction points to, as the player sees it who comes to it. */
 function sideOf(degrees: number): string {
-  return SIDES[Math.round(degrees / 45) % 8] ?? 'front'
+  return GREEN_SIDES[Math.round(degrees / 45) % 8] ?? 'front'
 }

@@ -4,8 +4,9 @@ import type { Point } from './point.ts'
 
 /**
  * The thin plate through heights over places, metres: the surface of least bending whose squared misses, over
- * `smoothing` in square metres, are least together with it (Duchon 1977; from memory). A plane is kept exactly; with
- * smoothing over zero it exists for any places that are not all on one line, even where two have different heights.
+ * `smoothing` in square metres, are least together with it (Duchon 1977; in the form of Bookstein 1989, IEEE TPAMI 11,
+ * with the smoothing of Wahba 1990). A plane is kept exactly; with smoothing over zero it exists for any places that are
+ * not all on one line, even where two have different heights.
  * `null` for places on one line.
  */
 export function fitThinPlate(

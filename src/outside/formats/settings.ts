@@ -21,6 +21,8 @@ export const TABLE_DEFAULTS = {
   reachOffLine: 100,
   /** Along the line: how far ground without an end reaches before the tee and behind the green. */
   reachBeyondEnds: 40,
+  /** From the foot of a tier to its head. */
+  tierLength: 4,
   /** Side of the square of a teeing ground. */
   teeSide: 8,
 } as const

@@ -1,6 +1,7 @@
-import { type ReactElement, useState } from 'react'
+import type { ReactElement } from 'react'
 import type { Point } from '#numbers/geometry/point.ts'
-import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
+import type { TableUnit } from '#outside/formats/table-unit.ts'
+import { FigureField } from './figure-field.tsx'
 
 /** The corners of a traced outline as figures: along the first leg and beside it, left negative. */
 export function CornerForm(props: {
@@ -73,34 +74,4 @@ export function CornerForm(props: {
 function between(corners: readonly Point[], index: number): Point {
   const [a, b] = [corners[index] ?? [0, 0], corners[(index + 1) % corners.length] ?? [0, 0]]
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
-}
-
-/** A figure that may stand half typed. */
-function FigureField(props: {
-  readonly label: string
-  readonly metres: number
-  readonly unit: TableUnit
-  readonly onMetres: (metres: number) => void
-}): ReactElement {
-  const { label, metres, unit, onMetres } = props
-  const [typed, setTyped] = useState<string | null>(null)
-  const number = typed === null || typed.trim() === '' ? Number.NaN : Number(typed.replace(',', '.'))
-  return (
-    <input
-      type="text"
-      inputMode="decimal"
-      autoComplete="off"
-      aria-label={label}
-      aria-invalid={(typed !== null && !Number.isFinite(number)) || undefined}
-      value={typed ?? tableFigure(metres, unit)}
-      onChange={(event) => {
-        const text = event.target.value
-        setTyped(text)
-        const value = Number(text.replace(',', '.'))
-        if (text.trim() !== '' && Number.isFinite(value) && Math.abs(value) <= 1000)
-          onMetres(value * METRES_PER_TABLE_UNIT[unit])
-      }}
-      onBlur={() => setTyped(null)}
-    />
-  )
 }

@@ -1,6 +1,8 @@
 import type { Point } from '#numbers/geometry/point.ts'
+import { encodeGreenNote, parseGreenNote, type TypedGreen } from '#outside/formats/green-note.ts'
 import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
 import { BLANK_ROW, isBlankRow, type TypedRow } from '#outside/formats/typed-hole-table.ts'
+import { type GreenSize, withGreenSize } from './green-size.ts'
 import { changeHole, openHole, type Survey, type SurveyHole, type SurveyRow, withoutId } from './survey.ts'
 
 /** Every edit of a survey: a pure function from the old one to the new one, so that undo is a list. */
@@ -11,6 +13,27 @@ export type CellName = 'what' | 'side' | 'from' | 'to' | 'near' | 'far' | 'note'
 /** A typed cell. */
 export function setCell(survey: Survey, id: number, cell: CellName, text: string): Survey {
   return changeRow(survey, id, (row) => ({ ...row, [cell]: text }))
+}
+
+/** The open hole's first green of another size, `metres` of one part of it; a hole without one gets it. */
+export function setGreenSize(survey: Survey, part: keyof GreenSize, metres: number): Survey {
+  return changeGreen(survey, (row) => withGreenSize(row, part, metres, survey.unit))
+}
+
+/** What is typed of the slope of the open hole's first green; a hole without one gets it. */
+export function setGreenSlope(survey: Survey, green: TypedGreen): Survey {
+  return changeGreen(survey, (row) => ({
+    ...row,
+    note: encodeGreenNote(green, parseGreenNote(row.note).words),
+  }))
+}
+
+function changeGreen(survey: Survey, change: (row: SurveyRow) => SurveyRow): Survey {
+  const isGreen = ({ what }: SurveyRow): boolean => what === 'green'
+  const known = openHole(survey).rows.find(isGreen)
+  if (known !== undefined) return changeRow(survey, known.id, change)
+  const added = addRow(survey, { what: 'green' })
+  return changeRow(added, openHole(added).rows.find(isGreen)?.id ?? 0, change)
 }
 
 /** What the card says of the hole. */
@@ -40,9 +63,22 @@ export function setUnit(survey: Survey, unit: TableUnit): Survey {
       to: row.what === 'bend' ? row.to : turned(row.to),
       near: turned(row.near),
       far: turned(row.far),
+      note: row.what === 'green' ? turnedGreen(row.note, turned) : row.note,
     })),
   }))
   return { ...survey, unit, holes }
+}
+
+/** The note of a green with its lengths in another unit. */
+function turnedGreen(note: string, turned: (text: string) => string): string {
+  const { green, words } = parseGreenNote(note)
+  const tiers = green.tiers.map(({ on, rise, over }) => ({ on: turned(on), rise, over: turned(over) }))
+  const heights = green.heights.map(({ on, beside, height }) => ({
+    on: turned(on),
+    beside: turned(beside),
+    height,
+  }))
+  return encodeGreenNote({ ...green, tiers, heights }, words)
 }
 
 /** One more hole, numbered on, and it is worked on. */

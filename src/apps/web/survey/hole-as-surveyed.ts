@@ -1,10 +1,11 @@
 import type { Course } from '#golf/course/course.ts'
+import { moveGreenHeights } from '#golf/course/green-heights.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { servingTees } from '#golf/course/serving-tees.ts'
 import { planarFrame } from '#numbers/geometry/frame.ts'
 import type { Polygon } from '#numbers/geometry/point.ts'
-import { degreesToRadians } from '#numbers/units/units.ts'
+import { degreesToRadians, wholeTurn } from '#numbers/units/units.ts'
 
 /**
  * The only hole of a typed course in the plane of its table, not turned to its markers and pin: there the rows are
@@ -24,6 +25,8 @@ export function holeAsSurveyed(course: Course): Hole | null {
     pin: fromFrame(hole.pin),
     bearingDegrees: 0,
     green: hole.green && moved(hole.green),
+    greenFallTowardDegrees: wholeTurn(hole.greenFallTowardDegrees + hole.bearingDegrees),
+    greenHeights: hole.greenHeights && moveGreenHeights(hole.greenHeights, fromFrame),
     areas: hole.areas.map((area) => ({ ...area, polygon: moved(area.polygon) })),
   }
 }

@@ -12,6 +12,7 @@ import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { readerMetres } from '../words.ts'
 import { CornerForm } from './corner-form.tsx'
 import * as edits from './edits.ts'
+import { GreenSection } from './green-section.tsx'
 import { Closing, HoleFields } from './hole-fields.tsx'
 import { KeepSection } from './keep-section.tsx'
 import type { OpenPicture } from './picture-placer.tsx'
@@ -38,6 +39,10 @@ export function SurveyPage(props: {
   const reader: Reader = { ...props.reader, units: survey.unit === 'yd' ? 'yards' : 'metres' }
   const hole = openHole(survey)
   const reading = useMemo(() => readHole(hole, survey.unit), [hole, survey.unit])
+  const green = hole.rows.find(({ what: kind }) => kind === 'green')
+  const [isGreenHeld, setGreenHeld] = useState(false)
+  // What is still being typed is not wrong yet, and faults above it would push it away.
+  const rowFaults = new Map([...reading.rowFaults].filter(([id]) => !isGreenHeld || id !== green?.id))
   const [isTracing, setTracing] = useState(false)
   const [what, setWhat] = useState('fairway')
   const [chosenId, setChosen] = useState<number | null>(null)
@@ -175,7 +180,7 @@ export function SurveyPage(props: {
               key={survey.open}
               rows={hole.rows}
               unit={survey.unit}
-              faults={reading.rowFaults}
+              faults={rowFaults}
               chosen={chosen?.id ?? null}
               onCell={(id, cell, text) =>
                 edit(`cell ${id} ${cell}`, (now) => edits.setCell(now, id, cell, text))
@@ -201,6 +206,19 @@ export function SurveyPage(props: {
               />
             </Section>
           )}
+          <Section title="The green">
+            <GreenSection
+              key={survey.open}
+              row={green}
+              faults={green === undefined ? [] : (reading.rowFaults.get(green.id) ?? [])}
+              hole={reading.hole}
+              unit={survey.unit}
+              reader={reader}
+              onHold={setGreenHeld}
+              onSize={(part, metres) => edit(`green ${part}`, (now) => edits.setGreenSize(now, part, metres))}
+              onSlope={(what, slope) => edit(`green ${what}`, (now) => edits.setGreenSlope(now, slope))}
+            />
+          </Section>
           <Section title="A picture to trace over">
             <PictureSection
               picture={picture}

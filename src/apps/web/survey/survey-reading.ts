@@ -42,7 +42,8 @@ export function readHole(hole: SurveyHole, unit: TableUnit): HoleReading {
   const rowFaults = new Map<number, Fault[]>()
   const holeFaults: Fault[] = []
   for (const fault of told.faults) {
-    const row = rowOfArea.get(fault.place)
+    // What lies on a green is named after its row: `line 5 height 2`.
+    const row = rowOfArea.get(/^line \d+/.exec(fault.place)?.[0] ?? '')
     if (row === undefined) holeFaults.push(fault)
     else rowFaults.set(row, [...(rowFaults.get(row) ?? []), fault])
   }

@@ -6,6 +6,7 @@ import { degreesToRadians } from '#numbers/units/units.ts'
 import { TABLE_DEFAULTS } from '../settings.ts'
 import { bendDegrees } from './bend-degrees.ts'
 import { type BentLine, bentLine } from './bent-line.ts'
+import { layGreen } from './lay-green.ts'
 import { readNote } from './read-note.ts'
 import { type RowExtent, rowExtent } from './row-extent.ts'
 import { assumedFault, noGreen, severalGreens } from './table-faults.ts'
@@ -46,14 +47,19 @@ export function layHole(ref: string, rows: readonly TableRow[], toLonLat: ToLonL
   const placed = { ref, line, toLonLat }
   if (end) features.push(holeFeature(placed, end, rows))
   else faults.push(noGreen(ref))
+  const addArea = (row: TableRow, ring: readonly Point[]): void => {
+    const slope = layGreen(row, ring, approachFrom(ring, line), toLonLat)
+    features.push(areaFeature(row, ring, slope.tags, placed), ...slope.features)
+    faults.push(...slope.faults)
+  }
   for (const row of rows) {
     if (row.what === 'bend') features.push(...bendFeature(row, placed))
     else if (row.what === 'tee') features.push(...teeFeatures(row, placed))
-    else if (row.outline !== null) features.push(outlinedFeature(row, row.outline, placed))
+    else if (row.outline !== null) addArea(row, row.outline)
     else {
       const extent = rowExtent(row, length)
       if (isExtent(extent)) {
-        features.push(areaFeature(row, extent, placed))
+        addArea(row, row.what === 'green' ? oval(extent, line) : outline(extent, line))
         if (extent.assumed.length > 0) faults.push(assumedFault(row, extent.assumed))
       } else {
         features.push({
@@ -84,16 +90,27 @@ function endAt(row: TableRow, line: BentLine): HoleEnd | null {
   if (row.outline !== null) {
     const { minX, maxX, minY, maxY } = polygonBounds([row.outline])
     const at: Point = [(minX + maxX) / 2, (minY + maxY) / 2]
-    let last = 0
-    // A bend further away than the green lies behind it.
-    for (const turn of line.turns)
-      if (turn > 0 && turn - last < distance(line.place(last, 0), at)) last = turn
+    const last = lastTurn(at, line)
     return { at, length: last + distance(line.place(last, 0), at) }
   }
   const extent = rowExtent(row, 0)
   if (!isExtent(extent)) return null
   const length = (extent.from + extent.to) / 2
   return { at: line.place(length, (extent.left + extent.right) / 2), length }
+}
+
+/** How far along a line its last turn before a place lies; 0 for none. */
+function lastTurn(at: Point, line: BentLine): number {
+  let last = 0
+  // A bend further away than the green lies behind it.
+  for (const turn of line.turns) if (turn > 0 && turn - last < distance(line.place(last, 0), at)) last = turn
+  return last
+}
+
+/** Where the line of approach to a green begins. */
+function approachFrom(green: readonly Point[], line: BentLine): Point {
+  const { minX, maxX, minY, maxY } = polygonBounds([green])
+  return line.place(lastTurn([(minX + maxX) / 2, (minY + maxY) / 2], line), 0)
 }
 
 function isExtent(value: RowExtent | { readonly reason: string }): value is RowExtent {
@@ -154,7 +171,11 @@ function teeFeatures(row: TableRow, placed: Placed): SurveyFeature[] {
   const tags = { golf: 'tee', 'marram:hole': placed.ref, 'marram:markers': 'apart' }
   return [
     teePoint(`line ${row.line}`, readNote(row.note).rest, along, offset, placed),
-    { id: `line ${row.line} ground`, tags, geometry: { kind: 'area', rings: [outline(extent, placed)] } },
+    {
+      id: `line ${row.line} ground`,
+      tags,
+      geometry: { kind: 'area', rings: [closed(outline(extent, placed.line).map(placed.toLonLat))] },
+    },
   ]
 }
 
@@ -173,50 +194,44 @@ function rowTags(row: TableRow, ref: string): Record<string, string> {
   return { ...kind, 'marram:hole': ref, ...(name === '' ? {} : { name }) }
 }
 
-function areaFeature(row: TableRow, extent: RowExtent, placed: Placed): SurveyFeature {
+function areaFeature(
+  row: TableRow,
+  corners: readonly Point[],
+  slope: Readonly<Record<string, string>>,
+  { ref, toLonLat }: Placed,
+): SurveyFeature {
   return {
     id: `line ${row.line}`,
-    tags: rowTags(row, placed.ref),
-    geometry: {
-      kind: 'area',
-      rings: [row.what === 'green' ? oval(extent, placed) : outline(extent, placed)],
-    },
+    tags: { ...rowTags(row, ref), ...slope },
+    geometry: { kind: 'area', rings: [closed(corners.map(toLonLat))] },
   }
 }
 
-function outlinedFeature(row: TableRow, corners: readonly Point[], { ref, toLonLat }: Placed): SurveyFeature {
-  const ring = corners.map(toLonLat)
-  return {
-    id: `line ${row.line}`,
-    tags: rowTags(row, ref),
-    geometry: { kind: 'area', rings: [[...ring, ...ring.slice(0, 1)]] },
-  }
+/** A ring as RFC 7946 has it: its first position once more at its end. */
+function closed<Position>(ring: readonly Position[]): Position[] {
+  return [...ring, ...ring.slice(0, 1)]
 }
 
 type Edges = Pick<RowExtent, 'from' | 'to' | 'left' | 'right'>
 
-function outline(extent: Edges, { line, toLonLat }: Placed): (readonly [number, number])[] {
+function outline(extent: Edges, line: BentLine): Point[] {
   const stops = [extent.from, ...line.turns.filter((at) => at > extent.from && at < extent.to), extent.to]
   const right = stops.map((at) => line.place(at, extent.right))
   const left = stops.map((at) => line.place(at, extent.left)).reverse()
-  const corners = [...right, ...left].map(toLonLat)
-  return [...corners, ...corners.slice(0, 1)]
+  return [...right, ...left]
 }
 
 const OVAL_CORNERS = 32
 
 // A green is round enough that the corners of its box would be a tenth of its measure too far from the pin.
-function oval(extent: Edges, { line, toLonLat }: Placed): (readonly [number, number])[] {
+function oval(extent: Edges, line: BentLine): Point[] {
   const middle = (extent.from + extent.to) / 2
   const centre = (extent.left + extent.right) / 2
-  const corners = Array.from({ length: OVAL_CORNERS }, (_, index) => {
+  return Array.from({ length: OVAL_CORNERS }, (_, index) => {
     const angle = (index / OVAL_CORNERS) * 2 * Math.PI
-    return toLonLat(
-      line.place(
-        middle + ((extent.to - extent.from) / 2) * Math.sin(angle),
-        centre + ((extent.right - extent.left) / 2) * Math.cos(angle),
-      ),
+    return line.place(
+      middle + ((extent.to - extent.from) / 2) * Math.sin(angle),
+      centre + ((extent.right - extent.left) / 2) * Math.cos(angle),
     )
   })
-  return [...corners, ...corners.slice(0, 1)]
 }

@@ -16,6 +16,8 @@ function extent(row: Partial<TableRow>): unknown {
     note: '',
     cardMetres: null,
     outline: null,
+    green: null,
+    metresPerUnit: 1,
   }
   return rowExtent({ ...blank, ...row }, 350)
 }

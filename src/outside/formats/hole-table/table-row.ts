@@ -1,5 +1,6 @@
 import type { FaultCode } from '#faults/codes.ts'
 import type { Point } from '#numbers/geometry/point.ts'
+import { parseGreenNote, type TypedGreen } from '../green-note.ts'
 import { readMeasures } from './read-measures.ts'
 import { DISTANCE_COLUMNS, type DistanceColumn, type TableColumns } from './table-columns.ts'
 
@@ -38,6 +39,10 @@ export interface TableRow {
   readonly cardMetres: number | null
   /** Corners beside (right positive) and along the first leg, gone on straight; they stand for from, to, near and far. */
   readonly outline: readonly Point[] | null
+  /** What is typed of the slope of a green; `null` for other ground. */
+  readonly green: TypedGreen | null
+  /** Metres of one unit of the table. */
+  readonly metresPerUnit: number
 }
 
 /** A row that cannot be read, and why. */
@@ -80,7 +85,10 @@ export function readRow(cells: readonly string[], line: number, columns: TableCo
       ]),
     ) as Record<DistanceColumn, number | null>
     const note = columns.note === -1 ? '' : cell(columns.note)
-    const { words, cardMetres, outline } = readMeasures(note, columns.distances.from.metresPerUnit)
+    const { metresPerUnit } = columns.distances.from
+    const measured = readMeasures(note, metresPerUnit)
+    const { cardMetres, outline } = measured
+    const { green, words } = what === 'green' ? parseGreenNote(measured.words) : { ...measured, green: null }
     if (outline !== null && outline.length < 3)
       throw new Unread(
         'MAR-IMPORT-019',
@@ -94,6 +102,8 @@ export function readRow(cells: readonly string[], line: number, columns: TableCo
       note: words,
       cardMetres,
       outline,
+      green,
+      metresPerUnit,
       ...distances,
     }
   } catch (cause) {

@@ -8,8 +8,8 @@ import { DRAW_SETTINGS } from '../settings.ts'
 import { polygonOnSheet, type Sheet } from '../sheet.ts'
 import { lineSteps, polygonSteps, polylineSteps } from '../steps.ts'
 
-/** The green played to: fine contour lines of its surface and an arrow the way it falls in the mean. */
-export function contourGreen(hole: Hole, sheet: Sheet): Shape[] {
+/** The green played to: fine contour lines of its surface and, where it is asked for, an arrow the way it falls in the mean. */
+export function contourGreen(hole: Hole, sheet: Sheet, hasFallArrow: boolean): Shape[] {
   const { green } = hole
   const surface = greenSurface(hole)
   if (green === null || (green[0] ?? []).length < 3 || surface.source === 'level') return []
@@ -24,7 +24,7 @@ export function contourGreen(hole: Hole, sheet: Sheet): Shape[] {
         { kind: 'path', steps: lines.flat(), stroke: { paint: 'ink', width: DRAW_SETTINGS.hairline } },
       ],
     },
-    ...(hole.greenFallPercent > LEAST_FALL_PERCENT ? fallArrow(hole, green, sheet) : []),
+    ...(hasFallArrow && hole.greenFallPercent > LEAST_FALL_PERCENT ? fallArrow(hole, green, sheet) : []),
   ]
 }
 

@@ -13,7 +13,7 @@ import { strokeGrass } from './stroke-grass.ts'
 import { waveWater } from './wave-water.ts'
 
 /** All ground of a hole told by pattern, cut to the frame: edges first, then what stands on the ground. */
-export function drawGround(hole: Hole, map: GroundMap, sheet: Sheet): GroupShape {
+export function drawGround(hole: Hole, map: GroundMap, sheet: Sheet, hasFallArrow = true): GroupShape {
   const { left, top, right, bottom } = sheet.frame
   return {
     kind: 'group',
@@ -25,7 +25,7 @@ export function drawGround(hole: Hole, map: GroundMap, sheet: Sheet): GroupShape
       ...strokeGrass(map, sheet, hole.line),
       ...waveWater(map),
       ...stippleSand(map),
-      ...contourGreen(hole, sheet),
+      ...contourGreen(hole, sheet, hasFallArrow),
       ...letterPenalty(hole.areas, map, sheet),
       ...tuftScrub(map),
       ...plantTrees(map, sheet, hole.trees),
