@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import { bytesOf, canReadPdf, textOf } from './printed-pages.ts'
 import { type Json, marram, marramJson } from './run-cli.ts'
 
 // `marram season` and `marram practice` as people and programs outside use them: README.md, docs/recap.md.
@@ -68,6 +69,33 @@ describe('marram season', () => {
     expect(document).toMatchObject({ rounds: 1, holes: 1 })
     expect(document.faults[0]).toMatchObject({ code: 'MAR-COURSE-001' })
     expect(document.faults[0].place).toContain('other.log.txt')
+  })
+})
+
+describe('the sheets of a round, a season and practice', () => {
+  const round = log('2026-05-16', '7i f-110')
+  it.skipIf(!canReadPdf).each([
+    [
+      'recap',
+      ['--round', round],
+      ['From plan to score', 'expected, with the plan', 'Choices that cost most'],
+    ],
+    ['season', ['--round', round], ['Nothing stands out', 'Struck against the profile']],
+    ['practice', ['--hole', '1', '--weeks', '4'], ['Re-test in 4 weeks', 'the professional’s own']],
+  ])('%s is written as a page with every sentence', (command, words, sentences) => {
+    const path = join(folder, `${command}.pdf`)
+    const run = marram(command, ...common, ...words, '--out', path, '--paper', 'letter')
+    expect(run.status, run.err).toBe(0)
+    expect(run.out).toContain(path)
+    const text = textOf(bytesOf(path)).replace(/\s+/g, ' ')
+    for (const sentence of sentences) expect(text).toContain(sentence)
+    if (command !== 'practice') expect(text).toContain('Rule 4.3a')
+  })
+
+  it('are refused before any work where they cannot be written', () => {
+    const there = ['recap', ...common, '--round', round]
+    expect(marram(...there, '--out', join(folder, 'none', 'x.pdf')).err).toContain('MAR-FILE-006')
+    expect(marram(...there, '--out', join(folder, 'x.pdf'), '--paper', 'a3').err).toContain('MAR-USAGE-002')
   })
 })
 

@@ -10,6 +10,7 @@ import type { Point } from '#numbers/geometry/point.ts'
 import { type ClubPatternPicture, drawClubPattern } from '#paper/draw/draw-club-pattern.ts'
 import { drawAskedLine } from '#paper/draw/draw-asked-line.ts'
 import { drawBag } from '#paper/draw/draw-bag.ts'
+import { drawWaterfall } from '#paper/draw/draw-waterfall.ts'
 import { drawCostBar, drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlipScale } from '#paper/draw/draw-flip-scale.ts'
 import { drawGoOrLayUp } from '#paper/draw/draw-go-or-lay-up.ts'
@@ -136,6 +137,19 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       ],
       { chosen: '5-wood' },
     ),
+  waterfall: () =>
+    drawWaterfall({
+      expected: 91.348,
+      steps: [
+        { name: 'choices', strokes: 0.884 },
+        { name: 'struck: off the tee', strokes: -1.2149 },
+        { name: 'struck: approach', strokes: 2.4051 },
+        { name: 'struck: around the green', strokes: 0.3 },
+        { name: 'struck: putting', strokes: 0 },
+        { name: 'luck', strokes: -1.7222 },
+      ],
+      score: 92,
+    }),
   'flip-scale': () =>
     drawFlipScale({
       title: 'Wind along the hole',

@@ -129,6 +129,8 @@ export function commandLine(
     .option('--hole <ref|all>', 'the hole (all that were logged unless given)', 'all')
     .option('--tee <name>', 'the tee markers (as the round says unless given)')
     .option('--day <file>', 'the conditions of that day (.day.json)')
+    .option('--out <file>', 'write the sheet for the lesson (.pdf)')
+    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await recapCommand(course, command.optsWithGlobals(), machine)),
@@ -154,6 +156,8 @@ export function commandLine(
       [],
     )
     .option('--full', 'solve each hole by full settings, which takes ten times as long')
+    .option('--out <file>', 'write the letter to the player (.pdf)')
+    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await seasonCommand(course, command.optsWithGlobals(), machine)),
@@ -171,6 +175,8 @@ export function commandLine(
     .option('--from <date>', 'the day practice begins, 2026-11-25; the re-test is dated from it')
     .option('--weeks <count>', 'weeks until the re-test (6 unless given)')
     .option('--notes <file>', "the professional's own rates and drills (.practice.json)")
+    .option('--out <file>', 'write the sheet of what to practise (.pdf)')
+    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await practiceCommand(course, command.optsWithGlobals(), machine)),

@@ -12,12 +12,14 @@ import { parseQuestion } from './parse-question.ts'
 import { parseCount } from './parse-values.ts'
 import { practicePool } from './plan-pool.ts'
 import { practiceDocument } from './practice-document.ts'
+import { practiceFacts } from './practice-facts.ts'
 import { practicePage } from './practice-page.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { readText } from './read-file.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { workHoles } from './work-holes.ts'
+import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
 
 /** The options of `marram practice`, as typed. */
 export interface PracticeOptions extends GlobalOptions {
@@ -30,6 +32,8 @@ export interface PracticeOptions extends GlobalOptions {
   readonly weeks?: string
   readonly notes?: string
   readonly workers?: string
+  readonly out?: string
+  readonly paper?: string
 }
 
 /** What `marram practice` found out. */
@@ -63,12 +67,13 @@ export async function practiceCommand(
     options.weeks === undefined ? USUAL_WEEKS : parseCount(options.weeks, '--weeks', 1, MOST_WEEKS)
   const retest = options.from === undefined ? null : weeksAfter(options.from, weeks)
   // `--from` is a day here, and no place of the ball.
-  const { from: _, ...asked } = options
+  const { from: _, out: __, paper: ___, ...asked } = options
   const question = parseQuestion({ ...asked, player: [options.player], flips: false })
   const notes =
     options.notes === undefined
       ? NO_PRACTICE_NOTES
       : parsePracticeNotes(readText(options.notes), options.notes)
+  const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
   const day = loadDay(options.day, course, options, machine)
@@ -100,8 +105,13 @@ export async function practiceCommand(
       ...worked.faults,
     ],
   }
+  if (sheet !== null) await writeSheet(sheet, practiceFacts(report, sheetTitle(course.name, player)))
   if (options.json) printJson(practiceDocument(report), machine)
-  else printLines(practicePage(report, machine), machine)
+  else
+    printLines(
+      [...practicePage(report, machine), ...(sheet === null ? [] : ['', `The sheet is in ${sheet.path}.`])],
+      machine,
+    )
   return exitCodeOf(report.faults)
 }
 

@@ -18,10 +18,12 @@ import { recapPool } from './plan-pool.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { recapDocument } from './recap-document.ts'
+import { recapFacts } from './recap-facts.ts'
 import { recapPage } from './recap-page.ts'
 import { MOST_WORKERS } from './settings.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { errorFault, workHoles } from './work-holes.ts'
+import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
 
 /** The options of `marram recap`, as typed. */
 export interface RecapOptions extends GlobalOptions {
@@ -31,6 +33,8 @@ export interface RecapOptions extends GlobalOptions {
   readonly tee?: string
   readonly day?: string
   readonly workers?: string
+  readonly out?: string
+  readonly paper?: string
 }
 
 /**
@@ -43,6 +47,7 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
     options.workers === undefined
       ? availableParallelism()
       : parseCount(options.workers, '--workers', 0, MOST_WORKERS)
+  const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
   const day = loadDay(options.day, course, options, machine)
@@ -58,8 +63,17 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
     recap: recapRound(holes),
     faults: [...asked.faults, ...faults, ...holes.flatMap((hole) => hole.faults), ...worked.faults],
   }
+  if (sheet !== null && holes.length > 0)
+    await writeSheet(sheet, recapFacts(answer, sheetTitle(course.name, player), units))
   if (options.json) printJson(recapDocument(answer), machine)
-  else printLines(recapPage(answer, units, machine), machine)
+  else
+    printLines(
+      [
+        ...recapPage(answer, units, machine),
+        ...(sheet === null || holes.length === 0 ? [] : ['', `The sheet is in ${sheet.path}.`]),
+      ],
+      machine,
+    )
   return exitCodeOf(answer.faults)
 }
 

@@ -55,7 +55,8 @@ function splitCells(split: Split): string[] {
   return [split.decision, split.execution, split.luck, totalOf(split)].map(costText)
 }
 
-const PARTS: Readonly<Record<GamePart, string>> = {
+/** Parts of the game in words. */
+export const PARTS: Readonly<Record<GamePart, string>> = {
   tee: 'off the tee',
   approach: 'approach',
   around: 'around the green',
@@ -96,7 +97,8 @@ function holeTable({ recap }: RecapAnswer): string[] {
   )
 }
 
-function costlyLines({ recap }: RecapAnswer, units: ReaderUnits): string[] {
+/** The dearest choices, a line each, or that there are none. */
+export function costlyLines({ recap }: RecapAnswer, units: ReaderUnits): string[] {
   if (recap.costly.length === 0)
     return ['None: every choice that can be judged was the plan’s, or too close to it to call.']
   const told = recap.costly.slice(0, MOST_TOLD_STROKES)

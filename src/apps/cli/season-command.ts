@@ -20,10 +20,12 @@ import type { SeasonQuestion } from './plan-task.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { seasonDocument } from './season-document.ts'
+import { seasonFacts } from './season-facts.ts'
 import { seasonPage } from './season-page.ts'
 import { MOST_WORKERS } from './settings.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { errorFault, workHoles } from './work-holes.ts'
+import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
 
 /** The options of `marram season`, as typed. */
 export interface SeasonOptions extends GlobalOptions {
@@ -33,6 +35,8 @@ export interface SeasonOptions extends GlobalOptions {
   readonly day: readonly string[]
   readonly full?: boolean
   readonly workers?: string
+  readonly out?: string
+  readonly paper?: string
 }
 
 /** What `marram season` found out. */
@@ -62,6 +66,7 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
     options.workers === undefined
       ? availableParallelism()
       : parseCount(options.workers, '--workers', 0, MOST_WORKERS)
+  const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
   const days = options.day.map((file) => loadDay(file, course, options, machine))
@@ -104,8 +109,13 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
     isQuick,
     faults,
   }
+  if (sheet !== null) await writeSheet(sheet, seasonFacts(answer, sheetTitle(course.name, player)))
   if (options.json) printJson(seasonDocument(answer), machine)
-  else printLines(seasonPage(answer, machine), machine)
+  else
+    printLines(
+      [...seasonPage(answer, machine), ...(sheet === null ? [] : ['', `The letter is in ${sheet.path}.`])],
+      machine,
+    )
   return exitCodeOf(faults)
 }
 

@@ -10,7 +10,7 @@ import { tableLines } from './table.ts'
 /** Rounds taken together, for a person: the sentences, then what they rest on. */
 export function seasonPage(answer: SeasonAnswer, machine: Machine): string[] {
   const colours = pc.createColors(machine.hasColour)
-  const { course, player, season, withoutDay, isQuick, faults } = answer
+  const { course, player, season, faults } = answer
   const count = `${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}, ${season.holes} holes`
   return [
     colours.bold(`${course}, ${player}: ${count}`),
@@ -18,20 +18,21 @@ export function seasonPage(answer: SeasonAnswer, machine: Machine): string[] {
     ...section('From plan to score, strokes a round', totals(answer)),
     ...section('Ways of choosing, strokes a round', choosingTable(answer)),
     ...section('Struck against the profile, strokes a round', partTable(answer)),
-    ...section('What this rests on', [
-      ...(withoutDay > 0
-        ? [
-            `${withoutDay} of the rounds have no day file of their date: they are held against the plan for a calm, normal day.`,
-          ]
-        : []),
-      ...(isQuick
-        ? [
-            'Each hole was solved by quick settings, about 0.1 of a stroke rough in itself; --full takes longer.',
-          ]
-        : []),
-      'A part stands out when even the low end of its interval is a loss: of players whose profile is right, one in twenty is told of one.',
-    ]),
+    ...section('What this rests on', seasonBasis(answer)),
     ...section('Faults', faultLines(faults, machine)),
+  ]
+}
+
+/** What a season was held against, and how its words are to be taken. */
+export function seasonBasis({ withoutDay, isQuick }: SeasonAnswer): string[] {
+  return [
+    ...(withoutDay > 0
+      ? [
+          `${withoutDay} of the rounds have no day file of their date: they are held against the plan for a calm, normal day.`,
+        ]
+      : []),
+    ...(isQuick ? ['Each hole was solved by quick settings, about 0.1 of a stroke rough in itself.'] : []),
+    'A part stands out when even the low end of its interval is a loss: of players whose profile is right, one in twenty is told of one.',
   ]
 }
 

@@ -1,0 +1,36 @@
+import { choosingWords, partWords, seasonWords } from '#golf/round/season-words.ts'
+import { capital } from '#golf/strategy/capital.ts'
+import type { SheetFacts } from '#paper/book/recap-sheet.ts'
+import { costText } from './plan-words.ts'
+import type { SeasonAnswer } from './season-command.ts'
+import { seasonBasis } from './season-page.ts'
+import { AFTER_THE_ROUND } from './write-sheet.ts'
+
+/** The letter after a season: what was found in plain words, then the figures, strokes a round. */
+export function seasonFacts(answer: SeasonAnswer, title: string): Omit<SheetFacts, 'letters' | 'paper'> {
+  const { season } = answer
+  const aRound = (strokes: number): string => costText(strokes / Math.max(1, season.rounds))
+  return {
+    title: `${title}: ${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}`,
+    opening: seasonWords(season),
+    sections: [
+      {
+        heading: 'Ways of choosing, strokes a round',
+        sentences:
+          season.choosing.length === 0
+            ? ['Every choice that can be judged was the plan’s.']
+            : season.choosing.map(
+                ({ way, count, strokes }) =>
+                  `${capital(choosingWords(way))}: ${count} ${count === 1 ? 'time' : 'times'}, ${aRound(strokes)}.`,
+              ),
+      },
+      {
+        heading: 'Struck against the profile, strokes a round',
+        sentences: season.parts
+          .filter(({ count }) => count > 0)
+          .map(({ part, count, strokes }) => `${capital(partWords(part))}: ${count}, ${aRound(strokes)}.`),
+      },
+      { heading: 'Mind', sentences: [...seasonBasis(answer), AFTER_THE_ROUND] },
+    ],
+  }
+}
