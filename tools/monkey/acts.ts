@@ -200,6 +200,7 @@ const PLACES = [
   '#/survey',
   '#/new-player',
   '#/players',
+  '#/rounds',
   '#/course/sandrel-ness',
   '#/shots',
   '#/shots/tobin-skell',

@@ -4,7 +4,16 @@ import { keptDesk } from '../desk/kept-desk.ts'
 import { listDocuments } from '../documents/fetch-document.ts'
 import { loadCourse } from '../documents/load-course.ts'
 import { tabStorage } from '../documents/own-storage.ts'
-import { coursePlace, DESK, deskPlace, NEW_PLAYER, PLAYERS, SURVEY, shotsPlace } from '../page/places.ts'
+import {
+  coursePlace,
+  DESK,
+  deskPlace,
+  NEW_PLAYER,
+  PLAYERS,
+  ROUNDS,
+  SURVEY,
+  shotsPlace,
+} from '../page/places.ts'
 import type { Entry } from './find-entries.ts'
 import { type CommandName, KEY_TABLE, type KeyRow } from './key-table.ts'
 import { liveCommands, runCommand } from './live-commands.ts'
@@ -70,6 +79,7 @@ function pageEntries(): readonly Entry[] {
   return [
     { name: 'The hole desk', kind: 'page', go: to(DESK) },
     { name: 'Players', kind: 'page', go: to(PLAYERS) },
+    { name: 'Rounds', kind: 'page', go: to(ROUNDS) },
     { name: 'New player', kind: 'page', go: to(NEW_PLAYER) },
     { name: 'Survey a hole', kind: 'page', go: to(SURVEY) },
   ]
