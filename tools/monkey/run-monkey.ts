@@ -26,7 +26,7 @@ export interface MonkeyReport {
   readonly documents: number
   readonly exceptions: readonly string[]
   readonly lost: readonly string[]
-  /** Megabytes that page and workers held at most before they were loaded again, beyond what the same desk then needs. */
+  /** Megabytes that page and workers held at most before they were loaded again, beyond what the same desk then needs; of workers only where they were at rest both times. */
   readonly growth: number
 }
 
@@ -94,21 +94,25 @@ async function memoryWatch(page: Page, address: string, meter: HeapMeter, option
   const began = Date.now()
   let last: Heap = { page: 0, workers: 0, nodes: 0, listeners: 0 }
   let lookedAt = 0
+  let isAtRest = false
   let growth = 0
   const look = async (when: string): Promise<void> => {
     if (options.secondsPerLook === null) return
     const place = new URL(page.url()).hash
     await page.goto(`${address}#/desk`)
-    await page
+    isAtRest = await page
       .locator('.state:empty')
       .waitFor({ state: 'attached', timeout: REST_MILLISECONDS })
-      .catch(() => {})
+      .then(
+        () => true,
+        () => false,
+      )
     last = await meter.measure()
     await page.goto(address + place)
     lookedAt = Date.now()
     const minutes = ((lookedAt - began) / 60_000).toFixed(1)
     options.tell(
-      `${minutes} min, ${when}: ${last.page.toFixed(1)} MB page, ${last.workers.toFixed(1)} MB workers, ${last.nodes} nodes, ${last.listeners} listeners`,
+      `${minutes} min, ${when}: ${last.page.toFixed(1)} MB page, ${last.workers.toFixed(1)} MB workers, ${last.nodes} nodes, ${last.listeners} listeners${isAtRest ? '' : ', still at work'}`,
     )
   }
   await look('the start')
@@ -116,9 +120,11 @@ async function memoryWatch(page: Page, address: string, meter: HeapMeter, option
     look,
     /** The page was loaded again after the last look. */
     async lookAgain() {
-      const before = last.page + last.workers
+      const [before, wasAtRest] = [last, isAtRest]
       await look('loaded again')
-      growth = Math.max(growth, before - last.page - last.workers)
+      // A worker in the middle of a plan holds what it will let go: only rest is held against rest.
+      const workers = wasAtRest && isAtRest ? before.workers - last.workers : 0
+      growth = Math.max(growth, before.page - last.page + workers)
     },
     async lookInTime(when: string) {
       if (Date.now() - lookedAt > (options.secondsPerLook ?? 0) * 1000) await look(when)
@@ -128,4 +134,4 @@ async function memoryWatch(page: Page, address: string, meter: HeapMeter, option
 }
 
 /** A desk in trouble never has its plan: it is measured as it is after this. */
-const REST_MILLISECONDS = 30_000
+const REST_MILLISECONDS = 90_000
