@@ -2,6 +2,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import { twoShort } from '../fixtures/two-short.ts'
 import { bytesOf, canReadPdf, sizeOf, textOf } from './printed-pages.ts'
 import { marram, marramJson } from './run-cli.ts'
 
@@ -15,47 +16,8 @@ const file = (name: string, document: unknown): string => {
   return path
 }
 
-const DEGREE = 111_320
-/** East and north in metres of a place in the Atlantic on the equator → longitude and latitude. */
-const place = ([east, north]: readonly [number, number]): number[] => [-30 + east / DEGREE, north / DEGREE]
-
-/** Two short holes; the second may lack its green. */
-function shortCourse(name: string, localRules: readonly string[], hasGreens: boolean): string {
-  const features = [80, 95].flatMap((length, index) => {
-    const [ref, east] = [String(index + 1), 300 * index]
-    const corners = [
-      [east - 9, length - 9],
-      [east + 9, length - 9],
-      [east + 9, length + 9],
-      [east - 9, length + 9],
-      [east - 9, length - 9],
-    ] as const
-    const feature = (id: string, properties: object, type: string, coordinates: unknown): object => ({
-      type: 'Feature',
-      id: `${id}-${ref}`,
-      properties,
-      geometry: { type, coordinates },
-    })
-    return [
-      feature('line', { golf: 'hole', ref, par: '3', handicap: String(index + 1) }, 'LineString', [
-        place([east, 0]),
-        place([east, length]),
-      ]),
-      feature('tee', { golf: 'tee', tee: 'short', ref }, 'Point', place([east, 0])),
-      ...(ref === '2' && !hasGreens
-        ? []
-        : [feature('green', { golf: 'green' }, 'Polygon', [corners.map(place)])]),
-    ]
-  })
-  return file(`${name}.geojson`, {
-    type: 'FeatureCollection',
-    marram: { schema: 'course/1', name: 'Two Short', localRules },
-    features,
-  })
-}
-
-const COURSE = shortCourse('two-short', [], true)
-const GREENLESS = shortCourse('one-green', [], false)
+const COURSE = file('two-short.geojson', twoShort())
+const GREENLESS = file('one-green.geojson', twoShort(false))
 const EBB = file('ebb.player.json', {
   schema: 'player/1',
   name: 'Ebbe Strömnäs',

@@ -1,11 +1,16 @@
 import { execFileSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { approachHole } from '#golf/course/approach-hole.ts'
+import { assembleCourse } from '#golf/course/assemble-course.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { area, box, disc, inventedHole } from '#golf/strategy/invented-hole.fixture.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
+import { polygonBounds } from '#numbers/geometry/polygon.ts'
+import { readSource } from '#outside/formats/read-source.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { printedLetters } from '#outside/print/type-setter.ts'
@@ -14,7 +19,8 @@ import { checkPages, greenScale } from '#paper/book/check-pages.ts'
 import { imposeBook, stapledPairs } from '#paper/book/impose.ts'
 import { inventedFacts, inventedHoles } from '#paper/book/invented-book.fixture.ts'
 import { outside, overlaps, textBoxes } from '#paper/book/text-boxes.fixture.ts'
-import { canReadPdf, fontsOf, pictureOf } from './printed-pages.ts'
+import type { Shape } from '#paper/draw/drawing.ts'
+import { canReadPdf, fontsOf, longestRun, pictureOf } from './printed-pages.ts'
 
 // The pocket book as a printer and a reader see it. Limits: Clarification 4.3a/1 of the Rules of Golf 2023.
 
@@ -122,6 +128,54 @@ describe.skipIf(!canReadPdf)('the pocket book as PDF', () => {
     const line = (0.7 * 25.4) / 72
     const measured = (((columns.at(-1) ?? 0) - (columns[0] ?? 0) + 1) / 600) * 25.4 - line
     expect(Math.abs(measured - across / 480)).toBeLessThan(0.2)
+  })
+
+  it('has the greens and the rulers of the example course right to 0.2 mm at 600 dots to the inch', async () => {
+    const source = readSource(
+      readFileSync('examples/sandrel-ness.course.geojson'),
+      'sandrel-ness.course.geojson',
+    )
+    const hole = holeFromCourse(assembleCourse(source.features, {}).course, '7')
+    const asked = inventedFacts(letters, [{ hole, plan: null, missing: '', received: null }], {
+      purpose: 'counting',
+    })
+    const page = bookPages(asked, 480).find(({ name }) => name === 'green 7')
+    if (page === undefined) throw new Error('no green')
+    const [sheet] = imposeBook([page], 'a4', false)
+    if (sheet === undefined) throw new Error('no sheet')
+    // The green alone, and the rulers, each where they stand on the sheet.
+    const isKept = (shape: Shape): boolean =>
+      shape.kind === 'group' &&
+      (shape.name === 'green' || shape.name === 'rulers' || shape.shapes.some(isKept))
+    const kept = (shapes: readonly Shape[]): Shape[] =>
+      shapes.flatMap((shape) =>
+        shape.kind !== 'group' || !isKept(shape)
+          ? []
+          : shape.name === 'green' || shape.name === 'rulers'
+            ? [shape]
+            : [{ ...shape, shapes: kept(shape.shapes) }],
+      )
+    const pdf = await renderPdf([{ ...sheet, shapes: kept(sheet.shapes) }], { title: 'Sheet', readPart })
+    const above = pictureOf(pdf, 1, 600, { left: sheet.width / 2, top: 60, width: 306, height: 480 })
+    const millimetres = (dots: number): number => (dots / 600) * 25.4
+    const line = (0.7 * 25.4) / 72
+    const spread = (count: number, isInk: (at: number) => boolean): number => {
+      const inked = Array.from({ length: count }, (_, at) => at).filter(isInk)
+      return millimetres((inked.at(-1) ?? 0) - (inked[0] ?? 0) + 1) - line
+    }
+    const across = (y: number): boolean =>
+      Array.from({ length: above.width }, (_, x) => x).some((x) => above.isDark(x, y))
+    const down = (x: number): boolean =>
+      Array.from({ length: above.height }, (_, y) => y).some((y) => above.isDark(x, y))
+    // The green as surveyed, turned as the player comes to it: independent of what was drawn.
+    const { minX, maxX, minY, maxY } = polygonBounds(approachHole(hole).green ?? [])
+    expect(Math.abs(spread(above.width, down) - (1000 * (maxX - minX)) / 480)).toBeLessThan(0.2)
+    expect(Math.abs(spread(above.height, across) - (1000 * (maxY - minY)) / 480)).toBeLessThan(0.2)
+    const below = pictureOf(pdf, 1, 600, { left: 100, top: 540, width: 200, height: 50 })
+    const longest = Math.max(
+      ...Array.from({ length: below.height }, (_, y) => longestRun(below.width, (x) => below.isDark(x, y))),
+    )
+    expect(Math.abs(millimetres(longest) - 50.8)).toBeLessThan(0.2)
   })
 
   it('reads back page by page from each half of the folded sheets, fonts embedded, the same to the byte', async () => {

@@ -11,7 +11,7 @@ import type { BookHole } from '#paper/book/planned-hole.ts'
 import { outside, overlaps, textBoxes } from '#paper/book/text-boxes.fixture.ts'
 import type { Shape } from '#paper/draw/drawing.ts'
 import { rulerOf } from '#paper/draw/ruler.ts'
-import { canReadPdf, fontsOf, pictureOf, sizeOf, textOf } from './printed-pages.ts'
+import { canReadPdf, fontsOf, longestRun, pictureOf, sizeOf, textOf } from './printed-pages.ts'
 
 // The card as a printer and a reader see it, by the Poppler utilities. Sizes of type: the issue's own, 10 points at least.
 
@@ -220,15 +220,6 @@ describe.skipIf(!canReadPdf)('the card as PDF', () => {
     expect(Math.abs((((ticks[50] ?? 0) - (ticks[0] ?? 0)) / 600) * 25.4 - 50)).toBeLessThan(0.2)
   })
 })
-
-function longestRun(count: number, isDark: (at: number) => boolean): number {
-  let [longest, run] = [0, 0]
-  for (let at = 0; at < count; at += 1) {
-    run = isDark(at) ? run + 1 : 0
-    longest = Math.max(longest, run)
-  }
-  return longest
-}
 
 /** Where each stretch of ink begins. */
 function starts(count: number, isDark: (at: number) => boolean): number[] {

@@ -93,3 +93,13 @@ function withFile<Result>(pdf: Uint8Array, work: (path: string) => Result): Resu
 export function bytesOf(path: string): Uint8Array {
   return new Uint8Array(readFileSync(path))
 }
+
+/** The longest unbroken stretch of ink along a line of so many dots. */
+export function longestRun(count: number, isDark: (at: number) => boolean): number {
+  let [longest, run] = [0, 0]
+  for (let at = 0; at < count; at += 1) {
+    run = isDark(at) ? run + 1 : 0
+    longest = Math.max(longest, run)
+  }
+  return longest
+}
