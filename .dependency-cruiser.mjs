@@ -23,7 +23,7 @@ const MAY_IMPORT = {
   'outside/workers': [],
   'apps/cli': ['numbers/', 'golf/', 'paper/', 'outside/', 'apps/server'],
   'apps/server': ['numbers/', 'golf/', 'paper/', 'outside/'],
-  'apps/web': ['numbers/', 'golf/', 'paper/', 'outside/formats', 'outside/workers'],
+  'apps/web': ['numbers/', 'golf/', 'paper/', 'outside/formats', 'outside/print', 'outside/workers'],
 }
 
 const TESTS = '\\.(test|fixture)\\.tsx?$'

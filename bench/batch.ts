@@ -2,13 +2,14 @@
 // memory, and how soon a plan in the middle of its work is stopped. Takes minutes, so it stands beside `npm run bench`:
 // `npm run bench-batch -- [--players 40] [--hole REF] [--json]`; for fewer players than 40 it says what 40 would take by what
 // each further player took, and calls that extrapolated.
-import { spawn, spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
+import { inventedPlayer } from './invented-player.ts'
 import { stopFigures } from './stop-figures.ts'
+import { buildBundle, timedRun } from './timed-run.ts'
 
 /** One figure of a batch: wall time, memory, or a speed-up, which is a ratio of two wall times of the same run. */
 export interface BatchFigure {
@@ -20,6 +21,7 @@ export interface BatchFigure {
 }
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
+const BUNDLE = join(ROOT, 'dist/bench')
 const COURSE = join(ROOT, 'examples/sandrel-ness.course.geojson')
 /** Without draws and flips: the solve and the plan alone, as for a page of rounds in a hurry. */
 const PACE = ['--no-flips', '--draws', '0']
@@ -32,9 +34,8 @@ const MANY_PLAYERS = 40
 export async function batchFigures(players: number = PLAYERS, hole: string = 'all'): Promise<BatchFigure[]> {
   const folder = mkdtempSync(join(tmpdir(), 'marram-bench-'))
   try {
-    const built = spawnSync(process.execPath, ['tools/build.mjs', join(ROOT, 'dist/bench')], { cwd: ROOT })
-    if (built.status !== 0) throw new Error(`the bundle was not built: ${built.stderr}`)
-    const files = Array.from({ length: players }, (_, index) => invented(folder, index, players))
+    buildBundle(BUNDLE)
+    const files = Array.from({ length: players }, (_, index) => inventedPlayer(folder, index, players))
     const one = await planned(files, hole, 1)
     const two = await planned(files, hole, 2)
     const nameOf = (count: number): string => `holes × players: ${one.plans / players} × ${count}`
@@ -69,7 +70,7 @@ export async function batchFigures(players: number = PLAYERS, hole: string = 'al
     }
   } finally {
     rmSync(folder, { recursive: true, force: true })
-    rmSync(join(ROOT, 'dist/bench'), { recursive: true, force: true })
+    rmSync(BUNDLE, { recursive: true, force: true })
   }
 }
 
@@ -77,61 +78,16 @@ function figure(name: string, unit: BatchFigure['unit'], median: number): BatchF
   return { name, unit, median, ratio: null, against: null }
 }
 
-/** Says at the very end, and only once for all threads, how much memory the process had at most, in kilobytes. */
-const SAY_PEAK = `data:text/javascript,${encodeURIComponent(
-  `import { isMainThread } from 'node:worker_threads'
-   if (isMainThread) process.on('exit', () => console.error('peak', process.resourceUsage().maxRSS))`,
-)}`
-
-/** One run of the command line as a person would start it. */
+/** One round planned as a person would start it. */
 async function planned(
   files: readonly string[],
   hole: string,
   workers: number,
 ): Promise<{ readonly milliseconds: number; readonly megabytes: number; readonly plans: number }> {
   const players = files.flatMap((file) => ['--player', file])
-  const words = [
-    'plan',
-    COURSE,
-    ...players,
-    '--hole',
-    hole,
-    ...PACE,
-    '--workers',
-    String(workers),
-    '--json-lines',
-  ]
-  const started = performance.now()
-  const child = spawn(process.execPath, ['--import', SAY_PEAK, join(ROOT, 'bin/marram.js'), ...words], {
-    env: { ...process.env, MARRAM_BUNDLE: join(ROOT, 'dist/bench/marram.js') },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  })
-  let [plans, said] = [0, '']
-  child.stdout.on('data', (text: Buffer) => {
-    for (const byte of text) if (byte === NEW_LINE) plans += 1
-  })
-  child.stderr.on('data', (text: Buffer) => {
-    said += text.toString()
-  })
-  const status = await new Promise((resolve) => child.on('close', resolve))
-  const milliseconds = performance.now() - started
-  const kilobytes = Number(/^peak (\d+)$/m.exec(said)?.[1])
-  if (status !== 0 || !(kilobytes > 0)) throw new Error(`the round was not planned: ${said}`)
-  return { milliseconds, megabytes: kilobytes / 1024, plans }
-}
-
-const NEW_LINE = 10
-
-/** A player of whom only name and index are known, in a file; indices spread evenly from 0 to 36. */
-function invented(folder: string, index: number, players: number): string {
-  const path = join(folder, `${index}.player.json`)
-  const name = `Player ${index + 1}`
-  const handicapIndex = Math.round((360 * index) / players) / 10
-  writeFileSync(
-    path,
-    JSON.stringify({ schema: 'player/1', name, hand: index % 8 === 0 ? 'left' : 'right', handicapIndex }),
-  )
-  return path
+  const asked = ['plan', COURSE, ...players, '--hole', hole, ...PACE]
+  const { lines, ...run } = await timedRun([...asked, '--workers', String(workers), '--json-lines'], BUNDLE)
+  return { ...run, plans: lines }
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -3,10 +3,16 @@ import { pageName } from '#golf/player/first-name.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
-import { imposeBook } from '#paper/book/impose.ts'
 import { type ChangedSentence, changedSentences } from '#paper/book/own-words.ts'
 import type { Page } from '#paper/book/page.ts'
-import { hasPlans, isForAll, printedPages, printedSheets, readerOf } from '#paper/book/printed-kinds.ts'
+import {
+  hasPlans,
+  imposedSheets,
+  isForAll,
+  printedPages,
+  printedSheets,
+  readerOf,
+} from '#paper/book/printed-kinds.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
 import type { FiledPlayer } from './batch-tasks.ts'
 import { type AskedBook, type BookOptions, parseBook } from './book-options.ts'
@@ -82,8 +88,8 @@ function refuse(pages: readonly Page[], { asked, course }: PrintedRound): void {
 }
 
 /** What comes out of the printer; of several players each begins a sheet of paper, for printers that use both sides. */
-function sheetsOf(pages: readonly Page[], { kind, paper, hasFolds }: AskedBook, isField: boolean): Drawing[] {
-  const sheets = kind === 'book' ? imposeBook(pages, paper, hasFolds) : pages.map(({ drawing }) => drawing)
+function sheetsOf(pages: readonly Page[], asked: AskedBook, isField: boolean): Drawing[] {
+  const sheets = imposedSheets(asked.kind, pages, asked)
   const [first] = sheets
   if (!isField || first === undefined || sheets.length % 2 === 0) return sheets
   return [...sheets, { ...first, title: 'Blank', description: 'Left blank.', shapes: [] }]

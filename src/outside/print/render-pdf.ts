@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit'
 import type { Drawing, Paint, Shape, Step, Stroke, TextShape } from '#paper/draw/drawing.ts'
 import type { ReadPart } from './faces.ts'
-import { type TypeSetter, typeSetter } from './type-setter.ts'
+import { NO_FONT, type TypeSetter, typeSetter } from './type-setter.ts'
 
 /** What a file says of itself besides its pages. */
 export interface PdfOptions {
@@ -23,6 +23,7 @@ export async function renderPdf(drawings: readonly Drawing[], options: PdfOption
   const document = new PDFDocument({
     autoFirstPage: false,
     margin: 0,
+    font: NO_FONT,
     lang: 'en',
     displayTitle: true,
     pdfVersion: '1.7',

@@ -60,8 +60,11 @@ export function typeSetter(document: PDFKit.PDFDocument, readPart: ReadPart): Ty
 
 /** The widths of the printed faces, for laying pages out before there is a document. */
 export function printedLetters(readPart: ReadPart): Letters {
-  return typeSetter(new PDFDocument({ autoFirstPage: false }), readPart).letters
+  return typeSetter(new PDFDocument({ autoFirstPage: false, font: NO_FONT }), readPart).letters
 }
+
+/** None to begin with: every letter is set in a face of ours, and a browser has no other. */
+export const NO_FONT = ''
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: a name from a file may hold them, and no page shows them.
 const CONTROLS = /[\u0000-\u001f\u007f]/g

@@ -1,11 +1,14 @@
 import type { SentenceReader } from '#golf/player/own-sentence.ts'
+import type { Drawing } from '../draw/drawing.ts'
 import type { BookFacts, RoundFacts } from './book-facts.ts'
 import { bookPages } from './book-pages.ts'
 import { CARD_KINDS } from './card-kinds.ts'
 import { cardPages } from './card-pages.ts'
+import { imposeBook } from './impose.ts'
 import { logSheets } from './log-sheet.ts'
 import type { Page } from './page.ts'
 import { pinSheets } from './pin-sheet.ts'
+import type { Paper } from './settings.ts'
 
 /** What can be printed of a round. */
 export const PRINTED_KINDS = ['card', 'large', 'junior', 'caddie', 'book', 'pins', 'log'] as const
@@ -46,4 +49,13 @@ export function printedPages(
   greenScale: number,
 ): Page[] {
   return kind === 'book' ? bookPages(facts, greenScale) : cardPages(facts, CARD_KINDS[kind])
+}
+
+/** The sheets that come out of the printer: a pocket book stands two pages to a sheet, with `hasFolds` to be folded and stapled. */
+export function imposedSheets(
+  kind: PrintedKind,
+  pages: readonly Page[],
+  { paper, hasFolds }: { readonly paper: Paper; readonly hasFolds: boolean },
+): Drawing[] {
+  return kind === 'book' ? imposeBook(pages, paper, hasFolds) : pages.map(({ drawing }) => drawing)
 }

@@ -1,19 +1,17 @@
-import { type ReactElement, useEffect, useMemo, useState } from 'react'
+import { type ReactElement, useMemo } from 'react'
 import '../style/course.css'
-import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
-import { parseDay } from '#golf/course/parse-day.ts'
+import type { Day } from '#golf/course/day.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
-import { fetchDocument } from '../documents/fetch-document.ts'
-import { troubleOf, useCourse, useLibrary } from '../documents/use-library.ts'
+import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
-import { coursePlace, DESK, deskPlace, SURVEY } from '../page/places.ts'
+import { cardPlace, coursePlace, DESK, deskPlace, SURVEY } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
-import type { Trouble } from '../planning/questions.ts'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { figure, length, unitSign, windOnHole, windSpeed } from '../words.ts'
 import { type CardHole, courseCard } from './course-card.ts'
+import { useDay } from './use-day.ts'
 
 /** A course as a whole: every hole as a small chart with par, stroke index, lengths and the day, and the way to its desk. */
 export function CoursePage(props: {
@@ -59,6 +57,9 @@ export function CoursePage(props: {
         <div className="head-buttons">
           <a className="button" href={DESK}>
             Back to the desk
+          </a>
+          <a className="button" href={cardPlace(courseId, null)}>
+            The card
           </a>
           <a className="button" href={SURVEY}>
             Survey a hole
@@ -147,29 +148,4 @@ function dayWords(day: Day, ref: string, bearingDegrees: number, reader: Reader)
   const wind = speed === 'calm' ? speed : `wind ${windOnHole(fromDegrees, bearingDegrees)}, ${speed}`
   const pin = day.pins[ref]
   return pin === undefined ? wind : `${wind}; pin ${pin.yPaces} paces on, ${pin.xPaces} from the ${pin.from}`
-}
-
-/** The day the course is looked at on, calm at first. */
-function useDay(): {
-  readonly day: Day
-  readonly dayId: string
-  readonly chooseDay: (id: string) => void
-  readonly dayTrouble: Trouble | null
-} {
-  const [dayId, chooseDay] = useState('')
-  const [state, setState] = useState<{ day: Day; trouble: Trouble | null }>({
-    day: REFERENCE_DAY,
-    trouble: null,
-  })
-  useEffect(() => {
-    if (dayId === '') return setState({ day: REFERENCE_DAY, trouble: null })
-    let isWanted = true
-    fetchDocument('days', dayId)
-      .then((text) => isWanted && setState({ day: parseDay(text, `days/${dayId}`), trouble: null }))
-      .catch((error: unknown) => isWanted && setState({ day: REFERENCE_DAY, trouble: troubleOf(error) }))
-    return () => {
-      isWanted = false
-    }
-  }, [dayId])
-  return { day: state.day, dayId, chooseDay, dayTrouble: state.trouble }
 }

@@ -7,7 +7,7 @@ import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { shortDate } from '../words.ts'
-import { coursePlace, NEW_PLAYER, PLAYERS, ROUNDS, shotsPlace } from './places.ts'
+import { cardPlace, coursePlace, NEW_PLAYER, PLAYERS, ROUNDS, shotsPlace } from './places.ts'
 
 /** Steps back and forth. */
 interface Steps {
@@ -106,6 +106,9 @@ export function DeskHead(props: {
         </a>
         <a className="button" href={coursePlace(desk.courseId)}>
           Holes
+        </a>
+        <a className="button" href={cardPlace(desk.courseId, desk.playerId)}>
+          Card
         </a>
         <a className="button" href={shotsPlace(desk.playerId)}>
           Shots

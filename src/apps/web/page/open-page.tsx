@@ -7,6 +7,7 @@ import { DESK_SETTINGS } from '../settings.ts'
 import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
 import {
+  cardOfPlace,
   courseOfPlace,
   DESK,
   NEW_PLAYER,
@@ -21,6 +22,7 @@ import {
 const loadNewPlayer = async () => (await import('../new-player/new-player.tsx')).NewPlayer
 const loadShots = async () => (await import('../shots/shots-page.tsx')).ShotsPage
 const loadCoursePage = async () => (await import('../course/course-page.tsx')).CoursePage
+const loadCard = async () => (await import('../card/card-page.tsx')).CardPage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
 const loadSurvey = async () => (await import('../survey/survey-page.tsx')).SurveyPage
@@ -55,6 +57,9 @@ function PageOfPlace(props: {
     setPlayerId(id)
     location.hash = DESK
   }
+  const card = cardOfPlace(place)
+  if (card !== undefined)
+    return <LatePart key="card" what="the card" load={loadCard} show={{ ...props, ...card }} />
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />

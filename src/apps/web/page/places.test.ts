@@ -1,12 +1,19 @@
-import { expect, it } from 'vitest'
-import { courseOfPlace, coursePlace, DESK, deskPlace, playerOfPlace, wantedOfPlace } from './places.ts'
+import { describe, expect, it } from 'vitest'
+import { cardOfPlace, cardPlace, courseOfPlace, coursePlace } from './places.ts'
 
-it('leads to a course, and to the desk with a hole and a player, and reads both again', () => {
-  expect(courseOfPlace(coursePlace('a b/7'))).toBe('a b/7')
-  expect(courseOfPlace(DESK)).toBeUndefined()
-  const wanted = { courseId: 'ness', holeRef: '7 a&b', playerId: 'wren' }
-  expect(wantedOfPlace(deskPlace(wanted))).toEqual(wanted)
-  expect(wantedOfPlace(deskPlace({ playerId: 'wren' }))).toEqual({ playerId: 'wren' })
-  expect(wantedOfPlace(DESK)).toBeNull()
-  expect(playerOfPlace(deskPlace(wanted))).toBeUndefined()
+describe('cardOfPlace', () => {
+  it('leads to the card of a player on a course, or of nobody yet', () => {
+    expect(cardOfPlace(cardPlace('sandrel-ness', 'wren'))).toEqual({
+      courseId: 'sandrel-ness',
+      playerId: 'wren',
+    })
+    expect(cardOfPlace(cardPlace('sandrel-ness', null))).toEqual({ courseId: 'sandrel-ness', playerId: null })
+  })
+
+  it('is no other address, and a course may be called a card', () => {
+    for (const place of ['', '#/desk', '#/course/card', '#/course/sandrel-ness', '#/cards', '#/card/x'])
+      expect(cardOfPlace(place)).toBeUndefined()
+    expect(cardOfPlace(cardPlace('card', 'card'))).toEqual({ courseId: 'card', playerId: 'card' })
+    expect(courseOfPlace(coursePlace('card'))).toBe('card')
+  })
 })

@@ -34,6 +34,26 @@ export function courseOfPlace(place: string): string | undefined {
   return place.startsWith(`${COURSE}/`) ? decodeURIComponent(place.slice(COURSE.length + 1)) : undefined
 }
 
+/** The address of the printed pages of a player on a course; `null` = nobody is chosen yet. */
+export function cardPlace(courseId: string, playerId: string | null): string {
+  const card = `${coursePlace(courseId)}/card`
+  return playerId === null ? card : `${card}/${encodeURIComponent(playerId)}`
+}
+
+/** Whose pages on which course an address leads to; `undefined` for any other address. */
+export function cardOfPlace(
+  place: string,
+): { readonly courseId: string; readonly playerId: string | null } | undefined {
+  const [, courseId, playerId] = CARD_PLACE.exec(place) ?? []
+  if (courseId === undefined) return undefined
+  return {
+    courseId: decodeURIComponent(courseId),
+    playerId: playerId === undefined ? null : decodeURIComponent(playerId),
+  }
+}
+
+const CARD_PLACE = /^#\/course\/([^/]+)\/card(?:\/([^/]+))?$/
+
 /** What is laid on the desk by an address; what is absent stays as it was left. */
 export interface Wanted {
   readonly courseId?: string

@@ -51,13 +51,14 @@ function answer(question: Question, lookUp: () => void): Answered {
     const asked = { courseName, hole, player, day, from: ball.from, ball: ball.at, ...said }
     return { relief: reliefOfBall({ ...asked, ...(isFirst ? rough : {}) }, watched) }
   }
-  const { courseName, hole, player, day, ball, club, units, isFirst, near } = question
+  const { courseName, hole, player, day, ball, club, units, isFirst, near, hasFlips = true } = question
   const asked = {
     courseName,
     hole,
     player,
     day,
     units,
+    flips: hasFlips,
     ...placeOf(ball),
     ...(club === null ? {} : { club }),
   }

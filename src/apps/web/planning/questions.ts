@@ -28,6 +28,8 @@ export interface PlanQuestion {
   readonly units: 'yards' | 'metres'
   readonly isFirst: boolean
   readonly near: NearbyStart | null
+  /** False where nobody asks what would flip the plan: then it is not looked for. */
+  readonly hasFlips?: boolean
 }
 
 /** A format as it is asked for, with what the card and the course say of it. */

@@ -1,0 +1,71 @@
+// Cards of a field as `marram book` prints them, on two threads: wall time, peak memory, and how both grow from a field to one
+// of twice as many. Two fields are timed: with plans worked out (`--players N` and 2 N of the example course's 18 holes), and
+// of caddies' cards, which need none, so that laying out and printing 40 cards is measured by itself.
+// `npm run bench-cards -- [--players 2] [--hole REF] [--full]`: without `--full` plans are made without draws; for fewer players
+// than 40 it says what 40 would take by what each further player took, and calls that extrapolated.
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
+import { inventedPlayer } from './invented-player.ts'
+import { buildBundle, timedRun } from './timed-run.ts'
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url))
+const BUNDLE = join(ROOT, 'dist/bench-cards')
+const COURSE = join(ROOT, 'examples/sandrel-ness.course.geojson')
+/** What a club asks for. */
+const MANY_PLAYERS = 40
+
+const { values } = parseArgs({
+  options: { players: { type: 'string' }, hole: { type: 'string' }, full: { type: 'boolean' } },
+})
+const players = Number(values.players ?? 1)
+const pace = ['--hole', values.hole ?? 'all', ...(values.full ? [] : ['--draws', '0']), '--workers', '2']
+const folder = mkdtempSync(join(tmpdir(), 'marram-cards-'))
+try {
+  buildBundle(BUNDLE)
+  const each = await grow('cards with their plans', players, pace)
+  if (2 * players < MANY_PLAYERS)
+    say(
+      `${MANY_PLAYERS} players, extrapolated`,
+      `${seconds(each.last + (MANY_PLAYERS - 2 * players) * each.more)} s`,
+    )
+  await grow('caddies’ cards, no plans', MANY_PLAYERS / 2, [...pace, '--kind', 'caddie'])
+} finally {
+  rmSync(folder, { recursive: true, force: true })
+  rmSync(BUNDLE, { recursive: true, force: true })
+}
+
+/** A field and one of twice as many; returns the time of the second and of each further player, milliseconds. */
+async function grow(
+  what: string,
+  count: number,
+  words: readonly string[],
+): Promise<{ readonly last: number; readonly more: number }> {
+  const [few, many] = [await printed(count, words), await printed(2 * count, words)]
+  say(`${what}, ${count} players`, `${seconds(few.milliseconds)} s`, `${few.megabytes.toFixed(0)} MB`)
+  say(`${what}, ${2 * count} players`, `${seconds(many.milliseconds)} s`, `${many.megabytes.toFixed(0)} MB`)
+  const more = (many.milliseconds - few.milliseconds) / count
+  say('each further player', `${seconds(more)} s`)
+  say(
+    'twice the players',
+    `${(many.milliseconds / few.milliseconds).toFixed(2)} × the time`,
+    `${(many.megabytes / few.megabytes).toFixed(2)} × the memory`,
+  )
+  return { last: many.milliseconds, more }
+}
+
+function printed(count: number, words: readonly string[]): ReturnType<typeof timedRun> {
+  const files = Array.from({ length: count }, (_, index) => inventedPlayer(folder, index, MANY_PLAYERS))
+  const field = files.flatMap((file) => ['--player', file])
+  return timedRun(['book', COURSE, ...field, '--out', join(folder, 'field.pdf'), ...words], BUNDLE)
+}
+
+function seconds(milliseconds: number): string {
+  return (milliseconds / 1000).toFixed(1)
+}
+
+function say(name: string, ...figures: readonly string[]): void {
+  console.log(`${name.padEnd(44)} ${figures.map((figure) => figure.padStart(18)).join('')}`)
+}
