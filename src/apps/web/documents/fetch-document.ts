@@ -95,7 +95,7 @@ export async function keepChanged(
   underWay.delete(`${kind}/${id}`)
   // What waits already is changed where it waits, and goes on from the revision that it went on from.
   if (await waitingFor(kind, id).catch(withoutShelf)) return wait(change)
-  await putServed(kind, id, document, revision).catch((error: unknown) => waitWhileAway(change, error))
+  await put(change)
 }
 
 /**
@@ -115,7 +115,7 @@ export async function keepNewDocument(kind: DocumentKind, id: string, document: 
     revision: '',
     refusal: '',
   }
-  await putServed(kind, free, document, '').catch((error: unknown) => waitWhileAway(change, error))
+  await put(change)
   return free
 }
 
@@ -141,6 +141,18 @@ export async function removeDocument(kind: DocumentKind, id: string): Promise<vo
   await dropWaiting({ kind, id }).catch(withoutShelf)
   await dropCopy(kind, id).catch(withoutShelf)
   tellWaiting()
+}
+
+/** Puts a change into the store, and its copy here goes with it: what is changed next without the server goes on from it. */
+async function put(change: WaitingChange): Promise<void> {
+  const { refusal: _, ...document } = change
+  const { kind, id, text, revision } = document
+  await putServed(kind, id, text, revision).then(
+    async (kept) => {
+      await copyDocument({ ...document, revision: kept }).catch(withoutShelf)
+    },
+    (error: unknown) => waitWhileAway(change, error),
+  )
 }
 
 async function waitWhileAway(change: WaitingChange, error: unknown): Promise<void> {
