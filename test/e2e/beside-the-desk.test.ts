@@ -194,15 +194,23 @@ describe('the course and the players', () => {
     const kept = 'fetch("/api/players/wren").then((answer) => answer.ok ? answer.text() : "")'
     const before = await page.evaluate(kept)
     await page.evaluate('localStorage.setItem("marram.shots.wren", "[]")')
+    const round = 'fetch("/api/rounds/round-w").then((answer) => answer.ok)'
+    const body = { schema: 'round/1', player_id: 'wren', holes: [{ ref: '1', putts: 2 }] }
+    const put = { method: 'PUT', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }
+    await page.evaluate(`fetch("/api/rounds/round-w", ${JSON.stringify(put)}).then(() => true)`)
     await wren.getByRole('button', { name: 'Delete Wren' }).click()
     await page.getByText('Wren was deleted').waitFor()
     await wren.waitFor({ state: 'detached' })
     expect(await page.evaluate('localStorage.getItem("marram.shots.wren")')).toBeNull()
     const listed = 'fetch("/api/players").then((answer) => answer.text())'
     expect(await page.evaluate(listed)).not.toContain('"wren"')
+    expect(await page.evaluate(`fetch("/api/rounds").then((answer) => answer.text())`)).not.toContain(
+      'round-w',
+    )
     await press('Take the deletion back')
     await wren.waitFor()
     expect(await page.evaluate(kept)).toBe(before)
+    expect(await page.evaluate(round)).toBe(true)
     const [file] = await Promise.all([
       page.waitForEvent('download'),
       wren.getByRole('button', { name: 'Save as a file' }).click(),

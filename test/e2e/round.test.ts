@@ -191,6 +191,15 @@ describe('the round on the phone', () => {
     await expect.poll(() => strokes().allTextContents()).toEqual(['1 driver: fairway, 150 yd left'])
   })
 
+  it('shows in practice how far it is from the ball and how it stands, at once', async () => {
+    const card = FACTS.card.slice(0, 1)
+    await takeUp({ ...FACTS, id: 'round-2026-05-03-practice', purpose: 'practice', card })
+    await tapStroke('driver', 0.5)
+    await page.getByText(/From the ball to the pin \d+ yd, green \d+ to \d+\./).waitFor()
+    await button('1 putts').click()
+    await page.getByText('2 strokes on 1 finished hole, 2 under par; 1 putt, 0 penalty strokes.').waitFor()
+  })
+
   it('is easy to hit and to read at 390 and 320 px', async () => {
     await page.goto(`${desk.address}round.html#/${FACTS.id}/7`)
     await picture().waitFor()
@@ -198,7 +207,8 @@ describe('the round on the phone', () => {
     expect(await smallTargets(page)).toEqual([])
     expect(await violations(page)).toEqual([])
     await page.setViewportSize({ width: 320, height: 640 })
-    expect(await beyondTheSide(page)).toEqual([])
+    // The green is laid out anew for the narrower page.
+    await expect.poll(() => beyondTheSide(page)).toEqual([])
     await page.setViewportSize({ width: 390, height: 844 })
   })
 
@@ -246,6 +256,11 @@ describe('the round on the phone', () => {
     await tapStroke('7-iron', 0.9, other)
     await goTo('4')
     await tapStroke('driver', 0.5)
+    // The same stroke, written down on both without knowing of each other.
+    for (const phone of [page, other]) {
+      await goTo('5', phone)
+      await tapStroke(phone === page ? 'driver' : '5-wood', 0.5, phone)
+    }
     for (let times = 0; times < 2; times++)
       for (const phone of [other, page]) {
         await button('Send it to the desk', phone).click()
@@ -260,6 +275,15 @@ describe('the round on the phone', () => {
         await goTo(ref, phone)
         await expect.poll(() => strokes(phone).count()).toBe(count)
       }
+    await goTo('5')
+    await page.getByText('Two phones wrote strokes of this hole down.').waitFor()
+    await expect.poll(() => strokes().count()).toBe(1)
+    await button('They were played after these').click()
+    await expect.poll(() => strokes().count()).toBe(2)
+    await button('Undo').click()
+    await button('They are the same strokes').click()
+    await page.getByText('Two phones wrote strokes').waitFor({ state: 'detached' })
+    await expect.poll(() => strokes().count()).toBe(1)
   })
 
   it('is written down in under 8 minutes at a human pace, closed, and on the desk for the recap', async () => {
@@ -347,7 +371,7 @@ describe('the round on the phone', () => {
     }
     expect(await kept.count()).toBe(before + 2)
     await page.setViewportSize({ width: 320, height: 640 })
-    expect(await beyondTheSide(page)).toEqual([])
+    await expect.poll(() => beyondTheSide(page)).toEqual([])
   })
 })
 

@@ -338,7 +338,7 @@ export function commandLine(
     .description(
       'take a file of another machine into the store: copies of a round are merged, nothing is lost',
     )
-    .argument('<file>', 'what share or player export wrote, or a round of the phone (.round.json)')
+    .argument('<file>', 'what share or player export wrote, or a round, player or course file')
     .option('--store <file>', 'the file of the store')
     .action(async (file, _own, command) => done(await takeCommand(file, command.optsWithGlobals(), machine)))
 

@@ -1,4 +1,5 @@
 import { Failure } from '#faults/failure.ts'
+import { documentId } from './document-id.ts'
 
 /** The kinds of document that go from one machine to another. */
 export const SHARED_KINDS = ['courses', 'players', 'days', 'plans', 'rounds'] as const
@@ -19,8 +20,8 @@ export function encodeShared(documents: readonly SharedDocument[]): string {
 }
 
 /**
- * The documents of a `shared/1` file, of what `player export` wrote, or of a `round/1` file with an id. Throws MAR-SHARE-001
- * when it is none of these, MAR-SHARE-002 when a document in it has no kind or id.
+ * The documents of a `shared/1` file, of what `player export` wrote, or one `player/1`, `round/1` or course file by itself.
+ * Throws MAR-SHARE-001 when it is none of these, MAR-SHARE-002 when a document in it has no kind or id.
  */
 export function parseShared(text: string, where: string): readonly SharedDocument[] {
   const file = objectIn(text, where)
@@ -34,9 +35,13 @@ export function parseShared(text: string, where: string): readonly SharedDocumen
     return [...of('players', [file.player]), ...of('plans', file.plans), ...of('rounds', file.rounds)]
   }
   if (file.schema === 'round/1' && isId(file.id)) return [{ kind: 'rounds', id: file.id, text }]
+  if (file.schema === 'player/1')
+    return [{ kind: 'players', id: documentId(wordOf(file.name), 'player'), text }]
+  if (file.type === 'FeatureCollection' && file.marram !== undefined)
+    return [{ kind: 'courses', id: documentId(wordOf(recordOf(file.marram).name), 'course'), text }]
   throw new Failure(
     'MAR-SHARE-001',
-    'This is no file of documents to take in: neither shared/1 nor player-export/1, nor a round/1 with an id.',
+    'This is no file to take in: neither shared/1 nor player-export/1, nor a player, a course file or a round with an id.',
     `${where}: schema`,
   )
 }
@@ -51,6 +56,10 @@ function sharedDocument(one: unknown, place: string): SharedDocument {
       place,
     )
   return { kind: known, id, text: JSON.stringify(document) }
+}
+
+function wordOf(value: unknown): string {
+  return typeof value === 'string' ? value : ''
 }
 
 function objectIn(text: string, where: string): Readonly<Record<string, unknown>> {

@@ -52,9 +52,13 @@ describe('documents from another machine', () => {
     expect(parseShared(JSON.stringify(exported), 'f')).toEqual(documents)
     const round = encodeRound({ facts: FACTS, log: EMPTY_LOG })
     expect(parseShared(round, 'f')).toEqual([{ kind: 'rounds', id: 'round-1', text: round }])
+    const player = '{"schema":"player/1","name":"Una Tarn"}'
+    expect(parseShared(player, 'f')).toEqual([{ kind: 'players', id: 'una-tarn', text: player }])
+    const course = '{"type":"FeatureCollection","marram":{"name":"Links"},"features":[]}'
+    expect(parseShared(course, 'f')).toEqual([{ kind: 'courses', id: 'links', text: course }])
     for (const [text, code] of [
       ['{', 'MAR-SHARE-001'],
-      ['{"schema":"player/1"}', 'MAR-SHARE-001'],
+      ['{"schema":"plan/1"}', 'MAR-SHARE-001'],
       ['{"schema":"shared/1","documents":[{"kind":"pets","id":"a","document":{}}]}', 'MAR-SHARE-002'],
       ['{"schema":"shared/1","documents":[{"kind":"days","id":"A B","document":{}}]}', 'MAR-SHARE-002'],
     ] as const)

@@ -9,6 +9,7 @@ import { TroubleNote } from '../page/trouble-note.tsx'
 import type { Trouble } from '../planning/questions.ts'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { KeptPlayerEntry } from './kept-player-entry.tsx'
+import { putRoundsBack, type RoundOfPlayer, removeRoundsOf } from './rounds-of-player.ts'
 
 /** A player that was taken out of the store, as long as the page is open. */
 interface Removed {
@@ -17,6 +18,7 @@ interface Removed {
   readonly text: string
   /** Shots that were put down and not learned from; `null` = none. */
   readonly shots: string | null
+  readonly rounds: readonly RoundOfPlayer[]
 }
 
 /** The players that are kept: what is known of each, the ways to the desk and the shots, a file for them, and deletion. */
@@ -37,11 +39,12 @@ export function PlayersPage(props: {
     await removeDocument('players', id)
     const shots = ownStorage.getItem(shotsKey(id))
     ownStorage.removeItem(shotsKey(id))
-    setRemoved({ id, name, text, shots })
+    setRemoved({ id, name, text, shots, rounds: await removeRoundsOf(id) })
   }
-  const takeBack = async ({ id, text, shots }: Removed): Promise<void> => {
+  const takeBack = async ({ id, text, shots, rounds }: Removed): Promise<void> => {
     const kept = await keepNewDocument('players', id, text)
     if (shots !== null) ownStorage.setItem(shotsKey(kept), shots)
+    await putRoundsBack(rounds)
     setRemoved(null)
   }
   const shown = fault ?? (removed === null ? trouble : null)
@@ -65,7 +68,8 @@ export function PlayersPage(props: {
       <main className="players-page">
         {shown !== null && <TroubleNote trouble={shown} />}
         <p className="player-note" role="status">
-          {removed !== null && `${removed.name} was deleted: from the store, and from this browser.`}
+          {removed !== null &&
+            `${removed.name} was deleted with all rounds: from the store, and from this browser.`}
         </p>
         {removed !== null && (
           <p>

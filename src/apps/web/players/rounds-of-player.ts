@@ -1,0 +1,43 @@
+import { parseKeptRound } from '#golf/round/parse-kept-round.ts'
+import { fetchDocument, keepNewDocument, listDocuments, removeDocument } from '../documents/fetch-document.ts'
+import { putRound, removeRound, roundsHere, roundText } from '../round/round-shelf.ts'
+
+/** A round that went with its player. */
+export interface RoundOfPlayer {
+  readonly id: string
+  readonly text: string
+  /** In the store, or on this browser's page of the round. */
+  readonly from: 'store' | 'phone'
+}
+
+/** Takes the rounds of a player out of the store and off this browser, and gives them back as they were. */
+export async function removeRoundsOf(playerId: string): Promise<readonly RoundOfPlayer[]> {
+  const removed: RoundOfPlayer[] = []
+  for (const { id } of await listDocuments('rounds')) {
+    const text = await fetchDocument('rounds', id)
+    if (playerIn(text) !== playerId) continue
+    await removeDocument('rounds', id)
+    removed.push({ id, text, from: 'store' })
+  }
+  // A browser that keeps nothing has none.
+  for (const { id } of await roundsHere().catch(() => [])) {
+    const text = await roundText(id)
+    if (text === null || playerIn(text) !== playerId) continue
+    await removeRound(id)
+    removed.push({ id, text, from: 'phone' })
+  }
+  return removed
+}
+
+/** Puts rounds back where they were. */
+export async function putRoundsBack(rounds: readonly RoundOfPlayer[]): Promise<void> {
+  for (const { id, text, from } of rounds) {
+    if (from === 'store') await keepNewDocument('rounds', id, text)
+    const round = from === 'phone' ? parseKeptRound(text, id)?.round : undefined
+    if (round !== undefined) await putRound(round)
+  }
+}
+
+function playerIn(text: string): unknown {
+  return (JSON.parse(text) as { readonly player_id?: unknown }).player_id
+}
