@@ -58,8 +58,7 @@ function Asking({ library }: { readonly library: Library }): ReactElement {
     working.current = new AbortController()
     setSaid('Preparing the card.')
     try {
-      const tell = (done: number, of: number): void =>
-        setSaid(`Preparing the card: hole ${done + 1} of ${of}.`)
+      const tell = (done: number, of: number): void => setSaid(`Preparing the card: ${done} of ${of} holes.`)
       location.hash = holePlace(await prepareRound(asked, tell, working.current.signal), '')
     } catch (error) {
       setSaid(working.current?.signal.aborted ? '' : wordsOf(error))
@@ -144,7 +143,7 @@ function Asking({ library }: { readonly library: Library }): ReactElement {
           checked={asked.hasPlans}
           onChange={(event) => set({ hasPlans: event.currentTarget.checked })}
         />
-        Plan every hole for the card: some minutes
+        Plan every hole for the card: ten minutes or more on a phone
       </label>
       <p role="status">{said}</p>
       <button

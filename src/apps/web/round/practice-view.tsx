@@ -58,6 +58,7 @@ export function PracticeView(props: {
           units,
           isFirst: false,
           near: null,
+          hasFlips: false,
         },
         new AbortController().signal,
       )

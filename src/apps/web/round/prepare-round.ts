@@ -49,20 +49,22 @@ export async function prepareRound(
   const [course, player] = await Promise.all([loadCourse(courseId), loadPlayer(playerId)])
   const day = dayId === null ? REFERENCE_DAY : parseDay(await fetchDocument('days', dayId), `days/${dayId}`)
   const holes = course.holes.flatMap(({ ref }) => playedHole(course, ref, tee, day) ?? [])
-  const lane = planner()
-  const card: CardHole[] = []
-  try {
-    for (const hole of holes) {
-      tell(card.length, holes.length)
-      signal.throwIfAborted()
-      const answer = hasPlans
-        ? await lane.run(planOf(course, player, day, hole, units), signal)
-        : { plan: undefined, fault: undefined }
-      const missing = answer.fault?.message ?? ''
-      card.push(cardHole(hole, answer.plan ?? null, missing, { course, player, day, holes, purpose, units }))
+  const settings = { course, player, day, holes, purpose, units }
+  const card = new Map<Hole, CardHole>()
+  const waiting = [...holes]
+  const lanes = hasPlans ? Array.from({ length: laneCount() }, planner) : []
+  const planned = async (lane: (typeof lanes)[number]): Promise<void> => {
+    for (let hole = waiting.shift(); hole !== undefined; hole = waiting.shift()) {
+      const { plan, fault } = await lane.run(planOf(course, player, day, hole, units), signal)
+      card.set(hole, cardHole(hole, plan ?? null, fault?.message ?? '', settings))
+      tell(card.size, holes.length)
     }
+  }
+  try {
+    tell(0, holes.length)
+    await Promise.all(lanes.map(planned))
   } finally {
-    await lane.close()
+    await Promise.all(lanes.map((lane) => lane.close()))
   }
   const facts: RoundFacts = {
     id: `round-${asked.date}-${newMark()}`,
@@ -77,7 +79,7 @@ export async function prepareRound(
     hasDevices: asked.hasDevices,
     isTextOnly: asked.isTextOnly,
     clubs: [...player.clubs.map(({ name }) => name), 'putter'],
-    card,
+    card: holes.map((hole) => card.get(hole) ?? cardHole(hole, null, '', settings)),
   }
   await putRound({ facts, log: EMPTY_LOG })
   await putPictures(facts.id, picturesFor(facts, holes))
@@ -94,6 +96,11 @@ export async function preparePictures(id: string): Promise<void> {
   await putPictures(id, picturesFor(facts, holes))
 }
 
+/** A core is left for the page; each worker holds a hole of its own. */
+function laneCount(): number {
+  return Math.max(1, Math.min(4, navigator.hardwareConcurrency - 1))
+}
+
 function picturesFor(facts: Pick<RoundFacts, 'purpose' | 'isTextOnly'>, holes: readonly Hole[]) {
   return holes.map((hole) => drawPicture(hole, facts.purpose === 'counting', !facts.isTextOnly))
 }
@@ -105,7 +112,7 @@ function planOf(
   hole: Hole,
   units: 'yards' | 'metres',
 ): Parameters<ReturnType<typeof planner>['run']>[0] {
-  const usual = { ball: null, club: null, format: null, isFirst: false, near: null }
+  const usual = { ball: null, club: null, format: null, isFirst: false, near: null, hasFlips: false } as const
   return { kind: 'plan', courseName: course.name, hole, player, day, units, ...usual }
 }
 
