@@ -72,6 +72,19 @@ describe('marram season', () => {
   })
 })
 
+describe('marram recap of a match', () => {
+  it('says how two rounds stood, and asks for both the other player and the other round', () => {
+    const [own, other] = [log('2026-06-01', '7i f-110'), log('2026-06-02', '7i f-110 / 7i f-100')]
+    const against = ['--opponent', player, '--opponent-round', other]
+    const { document } = marramJson('recap', ...common, '--round', own, ...against)
+    // One hole won and one tied, from tees that nobody rated: level.
+    expect(document.match).toMatchObject({ up: 1, left: 0, isOver: true, received: 0 })
+    expect(document.card).toBeNull()
+    const half = marram('recap', ...common, '--round', own, '--opponent', player)
+    expect([half.status, half.err.includes('MAR-USAGE-002')]).toEqual([2, true])
+  })
+})
+
 describe('the sheets of a round, a season and practice', () => {
   const round = log('2026-05-16', '7i f-110')
   it.skipIf(!canReadPdf).each([

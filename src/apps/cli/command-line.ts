@@ -131,6 +131,8 @@ export function commandLine(
     .option('--day <file>', 'the conditions of that day (.day.json)')
     .option('--out <file>', 'write the sheet for the lesson (.pdf)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
+    .option('--opponent <file>', 'whom the round was a match against (.player.json), with --opponent-round')
+    .option('--opponent-round <file>', "the opponent's round or paper log")
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await recapCommand(course, command.optsWithGlobals(), machine)),

@@ -5,9 +5,11 @@ import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import type { Player } from '#golf/player/player.ts'
+import { matchOfRounds, type PlayedRound, type RoundMatch } from '#golf/round/match-of-rounds.ts'
 import type { RecapQuestion } from '#golf/round/recap-hole.ts'
 import { recapRound } from '#golf/round/recap-round.ts'
 import type { Round } from '#golf/round/round.ts'
+import { roundCard } from '#golf/round/round-card.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
@@ -21,7 +23,7 @@ import { recapDocument } from './recap-document.ts'
 import { recapFacts } from './recap-facts.ts'
 import { recapPage } from './recap-page.ts'
 import { MOST_WORKERS } from './settings.ts'
-import { parseUnits } from './units-of-the-reader.ts'
+import { parseUnits, type ReaderUnits } from './units-of-the-reader.ts'
 import { errorFault, workHoles } from './work-holes.ts'
 import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
 
@@ -33,6 +35,8 @@ export interface RecapOptions extends GlobalOptions {
   readonly tee?: string
   readonly day?: string
   readonly workers?: string
+  readonly opponent?: string
+  readonly opponentRound?: string
   readonly out?: string
   readonly paper?: string
 }
@@ -61,6 +65,8 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
     round,
     hasDay: options.day !== undefined,
     recap: recapRound(holes),
+    card: roundCard(course, player, round, options.tee ?? round.tee),
+    match: matchAgainst(course, { player, round, tee: options.tee ?? round.tee }, options, units),
     faults: [...asked.faults, ...faults, ...holes.flatMap((hole) => hole.faults), ...worked.faults],
   }
   if (sheet !== null && holes.length > 0)
@@ -75,6 +81,24 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
       machine,
     )
   return exitCodeOf(answer.faults)
+}
+
+/** The same round as a match, where an opponent's is given; what cannot be read of it throws. */
+function matchAgainst(
+  course: Course,
+  own: PlayedRound,
+  { opponent, opponentRound }: RecapOptions,
+  units: ReaderUnits,
+): RoundMatch | null {
+  if (opponent === undefined && opponentRound === undefined) return null
+  if (opponent === undefined || opponentRound === undefined)
+    throw new Failure(
+      'MAR-USAGE-002',
+      'A match needs the other player and the other round: --opponent and --opponent-round.',
+      opponent === undefined ? '--opponent' : '--opponent-round',
+    )
+  const { round } = loadRound(opponentRound, units)
+  return matchOfRounds(course, own, { player: loadPlayer(opponent), round, tee: round.tee ?? own.tee })
 }
 
 /** A question a logged hole; what cannot be asked is a fault. Throws MAR-COURSE-001 for a hole that was named and not logged. */

@@ -1,8 +1,10 @@
 import type { Fault } from '#faults/fault.ts'
 import type { Spot } from '#golf/round/follow-hole.ts'
+import type { RoundMatch } from '#golf/round/match-of-rounds.ts'
 import type { HoleRecap, Split, StrokeSplit } from '#golf/round/recap.ts'
 import type { RoundRecap, StrokeOfHole } from '#golf/round/recap-round.ts'
 import type { Round } from '#golf/round/round.ts'
+import type { CardAnswer } from '#golf/round/round-card.ts'
 
 /** What `marram recap` found out. */
 export interface RecapAnswer {
@@ -12,11 +14,14 @@ export interface RecapAnswer {
   /** Whether the conditions of the day were given. */
   readonly hasDay: boolean
   readonly recap: RoundRecap
+  readonly card: CardAnswer
+  /** Against a second round; `null` = none was given. */
+  readonly match: RoundMatch | null
   readonly faults: readonly Fault[]
 }
 
 /** `recap/1`: a round split, in SI; strokes, positive where more were used than the plan expects. */
-export function recapDocument({ course, player, round, recap, faults }: RecapAnswer): object {
+export function recapDocument({ course, player, round, recap, card, match, faults }: RecapAnswer): object {
   return {
     schema: 'recap/1',
     course,
@@ -36,6 +41,8 @@ export function recapDocument({ course, player, round, recap, faults }: RecapAns
     costly: recap.costly.map(referenceOf),
     best: recap.best.map(referenceOf),
     unsplit: recap.unsplit,
+    card: 'card' in card ? card.card : null,
+    match,
     holes: recap.holes.map(holeOf),
     faults,
   }
@@ -75,6 +82,7 @@ function strokeOf(stroke: StrokeSplit): object {
     before: stroke.before,
     chosen: stroke.chosen,
     after: stroke.after,
+    choice: stroke.choice,
     ...splitOf(stroke),
     unsplit: stroke.unsplit,
   }

@@ -3,7 +3,7 @@ import { capital } from '#golf/strategy/capital.ts'
 import type { SheetFacts } from '#paper/book/recap-sheet.ts'
 import { costText } from './plan-words.ts'
 import type { RecapAnswer } from './recap-document.ts'
-import { costlyLines, PARTS } from './recap-page.ts'
+import { cardLines, costlyLines, PARTS } from './recap-page.ts'
 import { bestText, unsplitLines } from './recap-words.ts'
 import { MOST_TOLD_STROKES } from './settings.ts'
 import type { ReaderUnits } from './units-of-the-reader.ts'
@@ -33,6 +33,7 @@ export function recapFacts(
       score: recap.score,
     },
     sections: [
+      { heading: 'On the card', sentences: cardLines(answer) },
       { heading: 'Choices that cost most', sentences: costlyLines(answer, units).map(sentence) },
       {
         heading: 'Best strokes',

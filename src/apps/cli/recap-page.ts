@@ -1,5 +1,6 @@
 import pc from 'picocolors'
 import { type GamePart, type Split, totalOf } from '#golf/round/recap.ts'
+import { matchWords } from '#golf/rules/match-state.ts'
 import type { Machine } from './machine.ts'
 import { costText } from './plan-words.ts'
 import { faultLines } from './print-faults.ts'
@@ -22,6 +23,7 @@ export function recapPage(answer: RecapAnswer, units: ReaderUnits, machine: Mach
     ...(recap.holes.length === 0
       ? []
       : [
+          ...section('On the card', cardLines(answer)),
           ...section('From plan to score', planToScore(answer)),
           ...section('By part of the game', partTable(answer)),
           ...section('By hole', holeTable(answer)),
@@ -34,6 +36,24 @@ export function recapPage(answer: RecapAnswer, units: ReaderUnits, machine: Mach
         ]),
     ...section('Faults', faultLines(faults, machine)),
   ]
+}
+
+/** Net, points and what counts for the handicap; or why none of it is reckoned. */
+export function cardLines({ card: answer, match }: RecapAnswer): string[] {
+  const matched = match === null ? [] : [`As a match: ${matchWords(match)}, ${strokesWords(match.received)}.`]
+  if ('missing' in answer) return [answer.missing, ...matched]
+  const { playingHandicap, gross, net, points, adjustedGross, differentialTenths } = answer.card
+  return [
+    `Playing handicap ${playingHandicap}: ${gross === null ? 'not every ball was holed out' : `${gross} gross, ${net} net`}, ${points} points.`,
+    `${adjustedGross} with no hole above net double bogey, a score differential of ${(differentialTenths / 10).toFixed(1)} before any adjustment for the day (Rules of Handicapping 2024). The club's own reckoning stands.`,
+    ...matched,
+  ]
+}
+
+function strokesWords(received: number): string {
+  if (received === 0) return 'level'
+  const count = Math.abs(received)
+  return `${count} ${count === 1 ? 'stroke' : 'strokes'} ${received > 0 ? 'received' : 'given'}`
 }
 
 function planToScore({ recap }: RecapAnswer): string[] {

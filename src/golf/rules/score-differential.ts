@@ -12,7 +12,6 @@ export interface RatedScore {
 /**
  * The score differential of 18 holes in tenths: 113 / slope × (adjusted gross − rating − adjustment), halves up.
  * Source: Rules of Handicapping 2024, Rule 5.1a.
- * @public the first profile from a pupil's score record will use it.
  */
 export function scoreDifferentialTenths(score: RatedScore): number {
   return roundHalfUp(overRatingTenths(score) * 113, score.slopeRating)
