@@ -233,6 +233,8 @@ describe('the round on the phone', () => {
     await button('2 putts').click()
     await page.getByLabel('First putt, ft').fill('18')
     await page.getByLabel('First putt, ft').press('Enter')
+    // A step is on the phone's disk before it is shown: what is not shown yet may be lost with the page.
+    await expect.poll(() => page.getByLabel('First putt, ft').inputValue()).toBe('18')
     await page.reload()
     await expect
       .poll(() => strokes().allTextContents())
