@@ -45,9 +45,21 @@ export function matchOfRounds(course: Course, own: PlayedRound, theirs: PlayedRo
   return {
     ...matchState(
       holes.map(({ result }) => result),
-      own.round.holes.length,
+      holesOfMatch(course, own.round),
     ),
     received: ownStrokes - theirStrokes,
     holes,
   }
 }
+
+/**
+ * Holes that a match is over: those of the course. A log that stops early was decided there, which over eighteen is never
+ * before the tenth hole, so one of nine or fewer is of a match over nine.
+ */
+function holesOfMatch(course: Course, round: Round): number {
+  return Math.min(
+    course.holes.length,
+    round.holes.length <= SHORT_MATCH ? SHORT_MATCH : Number.POSITIVE_INFINITY,
+  )
+}
+const SHORT_MATCH = 9

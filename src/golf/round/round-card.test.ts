@@ -93,10 +93,17 @@ describe('two rounds as a match', () => {
     expect(matchOfRounds(links(71.1, 129), theirs, own)).toMatchObject({ up: 5, left: 4, received: 23 })
   })
 
+  it('is over eighteen holes where the log stops at the green on which it was decided', () => {
+    const own = { player: player(10), round: round([...Array(13).fill(4), 3]), tee: 'grey' }
+    const theirs = { ...own, round: round([...Array(4).fill(5), ...Array(10).fill(4)]) }
+    // Four up after thirteen, five after fourteen: won by five with four to play.
+    expect(matchOfRounds(links(71.1, 129), own, theirs)).toMatchObject({ up: 5, left: 4, isOver: true })
+  })
+
   it('ends at a hole that the other has not logged, and a ball picked up loses to any score', () => {
     const own = { player: player(10), round: round([4, null, 4]), tee: 'grey' }
     const match = matchOfRounds(links(71.1, 129), own, { ...own, round: round([5, 7]) })
     expect(match.holes.map(({ result }) => result)).toEqual([1, -1])
-    expect(match).toMatchObject({ up: 0, left: 1, isOver: false })
+    expect(match).toMatchObject({ up: 0, left: 7, isOver: false })
   })
 })
