@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os'
 import { bagUse } from '#golf/strategy/bag-use.ts'
 import type { HoleUse } from '#golf/strategy/club-use.ts'
 import { bagDocument } from './bag-document.ts'
@@ -36,12 +35,7 @@ export async function bagCommand(path: string, options: BagOptions, machine: Mac
   const filed = { file: options.player, player: loadPlayer(options.player) }
   const day = loadDay(options.day, course, options, machine)
   const batch = batchTasks({ course, hole: options.hole, players: [filed], day, question, units })
-  const { holes, unplanned } = await usesOf(
-    batch,
-    question.workers ?? availableParallelism(),
-    options.quiet === true,
-    machine,
-  )
+  const { holes, unplanned } = await usesOf(batch, question.workers, options.quiet === true, machine)
   const places = new Map(course.holes.map(({ ref }, place) => [ref, place]))
   const answer = {
     course: course.name,

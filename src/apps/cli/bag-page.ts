@@ -8,6 +8,7 @@ import type { BagAnswer } from './bag-document.ts'
 import type { Machine } from './machine.ts'
 import { SMALLEST_PRINTED_COST } from './settings.ts'
 import { tableLines } from './table.ts'
+import { titled } from './titled.ts'
 import { lengthNumber, lengthText, type ReaderUnits } from './units-of-the-reader.ts'
 
 /** A bag over the holes of a course, for a person: each club's place and use, what is never the answer, lies, partial swings. */
@@ -20,13 +21,13 @@ export function bagPage(answer: BagAnswer, units: ReaderUnits, machine: Machine)
     '',
     ...bagTable(answer, units),
     '~ is a guess. Strokes are of the full game, each time these holes are played once; near: where the club costs less than 0.03 more than the plan.',
-    ...section(
+    ...titled(
       holes.length < HOLES_THAT_SAY_NEVER ? 'Not asked for on these holes' : 'Never the answer',
       holes.length === 0 ? [] : neverLines(rows, units),
     ),
-    ...section('From where', lieLines(rows)),
-    ...section('Partial swings', swingLines(answer, units)),
-    ...section(
+    ...titled('From where', lieLines(rows)),
+    ...titled('Partial swings', swingLines(answer, units)),
+    ...titled(
       'Not worked out',
       unplanned.map(({ hole, code, message }) => `Hole ${hole}: ${code} ${message}`),
     ),
@@ -105,8 +106,4 @@ function swingLines({ player }: BagAnswer, units: ReaderUnits): string[] {
   return partialSwings(player).map(
     ({ club, shape, stock }) => `${clubWords(club)}, ${shape}: ${lengthText(stock.carryMetres, units)}`,
   )
-}
-
-function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)]
 }

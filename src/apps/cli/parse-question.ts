@@ -5,8 +5,9 @@ import type { Stance } from '#golf/player/stance.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { parseObjective, type TypedObjective } from './parse-objective.ts'
 import { parseCount, parseLie, parsePin, parsePoint, parseStance } from './parse-values.ts'
+import { parseWorkers } from './parse-workers.ts'
 import type { PlanOptions } from './plan-options.ts'
-import { MOST_DRAWS, MOST_WORKERS } from './settings.ts'
+import { MOST_DRAWS } from './settings.ts'
 
 /** What is asked of a hole besides who plays it and on what day. */
 export interface Question {
@@ -21,7 +22,7 @@ export interface Question {
   readonly wind: string | undefined
   readonly flips: boolean
   /** Threads for more than one plan; 0 = none but this. */
-  readonly workers: number | undefined
+  readonly workers: number
   /** `undefined` = the fewest strokes. */
   readonly objective: TypedObjective | undefined
 }
@@ -54,8 +55,7 @@ export function parseQuestion(options: PlanOptions): Question {
     // The page of more than one plan has no room for them.
     flips:
       options.flips && ((options.hole !== 'all' && options.player.length === 1) || isForProgram(options)),
-    workers:
-      options.workers === undefined ? undefined : parseCount(options.workers, '--workers', 0, MOST_WORKERS),
+    workers: parseWorkers(options.workers),
   }
 }
 

@@ -10,6 +10,7 @@ import { lieLines } from './pattern-lies.ts'
 import { changedPlanLines } from './pattern-plans.ts'
 import { faultLines } from './print-faults.ts'
 import { tableLines } from './table.ts'
+import { titled } from './titled.ts'
 import { lengthNumber, type ReaderUnits } from './units-of-the-reader.ts'
 
 /** What shots changed in a player, for a person: what was read, club by club, what has really changed, the gaps of the bag. */
@@ -29,11 +30,11 @@ export function patternPage(
     '',
     ...clubTable(answer, units),
     '~ was a guess. The carry is in the range beside it nine times in ten; left and right are the spread on that side of the aim.',
-    ...section('Really changed', changeLines(answer, units)),
-    ...section('From other lies', lieLines(learned.lies)),
-    ...(answer.plans === null ? [] : section('Plans that change', changedPlanLines(answer.plans, units))),
-    ...section('The bag', gapLines(learned.player, units)),
-    ...section('What was found in the files', faultLines(faults, machine)),
+    ...titled('Really changed', changeLines(answer, units)),
+    ...titled('From other lies', lieLines(learned.lies)),
+    ...(answer.plans === null ? [] : titled('Plans that change', changedPlanLines(answer.plans, units))),
+    ...titled('The bag', gapLines(learned.player, units)),
+    ...titled('What was found in the files', faultLines(faults, machine)),
     ...(written.length > 0 ? ['', ...written] : []),
   ]
 }
@@ -109,8 +110,4 @@ function gapLines({ clubs, guesses }: Player, units: ReaderUnits): string[] {
 
 function gapWords(verdict: 'overlap' | 'hole', next: string): string {
   return verdict === 'overlap' ? `does the job of the ${next}` : `nothing between it and the ${next}`
-}
-
-function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)]
 }

@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os'
 import type { Fault } from '#faults/fault.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
@@ -30,7 +29,7 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
   if (one === undefined || others.length > 0 || options.hole === 'all' || options.jsonLines)
     return runBatch(
       { course, hole: options.hole, players, day, question, units },
-      question.workers ?? availableParallelism(),
+      question.workers,
       options,
       machine,
     )

@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os'
 import { Failure } from '#faults/failure.ts'
 import { batchTasks, type FiledPlayer } from './batch-tasks.ts'
 import type { BookOptions } from './book-options.ts'
@@ -20,7 +19,7 @@ export async function planRound(
   const batch = batchTasks({ course, hole: options.hole, players, day, question, units })
   const rows: BatchRow[] = []
   const bar = progressBar('plan', machine, options.quiet === true)
-  const workers = question.workers ?? availableParallelism()
+  const workers = question.workers
   const pool = planPool(Math.min(workers, batch.tasks.length))
   bar?.start(batch.tasks.length, 0)
   let wasStopped = false

@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os'
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import { type Practice, practiceOf } from '#golf/round/practice.ts'
@@ -82,7 +81,7 @@ export async function practiceCommand(
   const worked = await workHoles(
     practicePool,
     batch.tasks.map(({ asked }) => ({ hole: asked.hole, player, day: asked.day })),
-    question.workers ?? availableParallelism(),
+    question.workers,
     options.quiet === true,
     machine,
   )

@@ -5,6 +5,7 @@ import type { Machine } from './machine.ts'
 import type { PracticeReport } from './practice-command.ts'
 import { faultLines } from './print-faults.ts'
 import { tableLines } from './table.ts'
+import { titled } from './titled.ts'
 
 /** Where no drill is given. */
 export const OWN_DRILL = 'Drill: the professional’s own.'
@@ -35,7 +36,7 @@ export function practicePage(report: PracticeReport, machine: Machine): string[]
           `   ${notes.drills[item.part] ?? OWN_DRILL}`,
           `   ${retestText(report, item)}`,
         ])),
-    ...section(
+    ...titled(
       'Every part',
       tableLines(
         [
@@ -50,11 +51,7 @@ export function practicePage(report: PracticeReport, machine: Machine): string[]
         ]),
       ),
     ),
-    ...section('What this rests on', PRACTICE_BASIS),
-    ...section('Faults', faultLines(faults, machine)),
+    ...titled('What this rests on', PRACTICE_BASIS),
+    ...titled('Faults', faultLines(faults, machine)),
   ]
-}
-
-function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)]
 }

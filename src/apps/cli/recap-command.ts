@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os'
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
@@ -15,14 +14,13 @@ import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
 import { loadRound } from './load-round.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
-import { parseCount } from './parse-values.ts'
+import { parseWorkers } from './parse-workers.ts'
 import { recapPool } from './plan-pool.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { recapDocument } from './recap-document.ts'
 import { recapFacts } from './recap-facts.ts'
 import { recapPage } from './recap-page.ts'
-import { MOST_WORKERS } from './settings.ts'
 import { parseUnits, type ReaderUnits } from './units-of-the-reader.ts'
 import { errorFault, workHoles } from './work-holes.ts'
 import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
@@ -47,10 +45,7 @@ export interface RecapOptions extends GlobalOptions {
  */
 export async function recapCommand(path: string, options: RecapOptions, machine: Machine): Promise<number> {
   const units = parseUnits(options.units)
-  const workers =
-    options.workers === undefined
-      ? availableParallelism()
-      : parseCount(options.workers, '--workers', 0, MOST_WORKERS)
+  const workers = parseWorkers(options.workers)
   const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)

@@ -8,6 +8,7 @@ import type { RecapAnswer } from './recap-document.ts'
 import { bestText, costlyText, unsplitLines } from './recap-words.ts'
 import { MOST_TOLD_STROKES } from './settings.ts'
 import { tableLines } from './table.ts'
+import { titled } from './titled.ts'
 import type { ReaderUnits } from './units-of-the-reader.ts'
 
 /** A round split, for a person: from plan to score, by part of the game and by hole, and what stands out. */
@@ -23,18 +24,18 @@ export function recapPage(answer: RecapAnswer, units: ReaderUnits, machine: Mach
     ...(recap.holes.length === 0
       ? []
       : [
-          ...section('On the card', cardLines(answer)),
-          ...section('From plan to score', planToScore(answer)),
-          ...section('By part of the game', partTable(answer)),
-          ...section('By hole', holeTable(answer)),
-          ...section('Choices that cost most', costlyLines(answer, units)),
-          ...section(
+          ...titled('On the card', cardLines(answer)),
+          ...titled('From plan to score', planToScore(answer)),
+          ...titled('By part of the game', partTable(answer)),
+          ...titled('By hole', holeTable(answer)),
+          ...titled('Choices that cost most', costlyLines(answer, units)),
+          ...titled(
             'Best strokes',
             recap.best.slice(0, MOST_TOLD_STROKES).map((one) => bestText(one, units)),
           ),
-          ...section('What cannot be told apart', unsplitLines(recap)),
+          ...titled('What cannot be told apart', unsplitLines(recap)),
         ]),
-    ...section('Faults', faultLines(faults, machine)),
+    ...titled('Faults', faultLines(faults, machine)),
   ]
 }
 
@@ -127,8 +128,4 @@ export function costlyLines({ recap }: RecapAnswer, units: ReaderUnits): string[
     ...told.map((one) => costlyText(one, units)),
     ...(rest > 0 ? [`and ${rest} more that cost less`] : []),
   ]
-}
-
-function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)]
 }

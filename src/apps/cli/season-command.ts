@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os'
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
@@ -14,7 +13,7 @@ import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
 import { loadRound } from './load-round.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
-import { parseCount } from './parse-values.ts'
+import { parseWorkers } from './parse-workers.ts'
 import { seasonPool } from './plan-pool.ts'
 import type { SeasonQuestion } from './plan-task.ts'
 import { printJson, printLines } from './print-answer.ts'
@@ -22,7 +21,6 @@ import { exitCodeOf } from './print-faults.ts'
 import { seasonDocument } from './season-document.ts'
 import { seasonFacts } from './season-facts.ts'
 import { seasonPage } from './season-page.ts'
-import { MOST_WORKERS } from './settings.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { errorFault, workHoles } from './work-holes.ts'
 import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
@@ -40,7 +38,7 @@ export interface SeasonOptions extends GlobalOptions {
 }
 
 /** What `marram season` found out. */
-export interface SeasonAnswer {
+export interface SeasonReport {
   readonly course: string
   readonly player: string
   readonly season: Season
@@ -62,10 +60,7 @@ interface LoadedRound {
  */
 export async function seasonCommand(path: string, options: SeasonOptions, machine: Machine): Promise<number> {
   const units = parseUnits(options.units)
-  const workers =
-    options.workers === undefined
-      ? availableParallelism()
-      : parseCount(options.workers, '--workers', 0, MOST_WORKERS)
+  const workers = parseWorkers(options.workers)
   const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
@@ -101,7 +96,7 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
     ...recaps.flatMap((recap) => recap.holes.flatMap((hole) => hole.faults)),
     ...worked.faults,
   )
-  const answer: SeasonAnswer = {
+  const answer: SeasonReport = {
     course: course.name,
     player: player.name,
     season: seasonOf(recaps, player),

@@ -1,6 +1,6 @@
 import type { Finding } from '#golf/round/season.ts'
 import { seasonWords } from '#golf/round/season-words.ts'
-import type { SeasonAnswer } from './season-command.ts'
+import type { SeasonReport } from './season-command.ts'
 
 /** `season/1`: rounds taken together; strokes a round, positive where more were used than the plan expects. */
 export function seasonDocument({
@@ -10,7 +10,7 @@ export function seasonDocument({
   withoutDay,
   isQuick,
   faults,
-}: SeasonAnswer): object {
+}: SeasonReport): object {
   const { rounds, holes, over, decision, execution, luck, judged, kept } = season
   const aRound = (strokes: number): number => strokes / Math.max(1, rounds)
   const part = ({

@@ -2,12 +2,12 @@ import { choosingWords, partWords, seasonWords } from '#golf/round/season-words.
 import { capital } from '#golf/strategy/capital.ts'
 import type { SheetFacts } from '#paper/book/recap-sheet.ts'
 import { costText } from './plan-words.ts'
-import type { SeasonAnswer } from './season-command.ts'
+import type { SeasonReport } from './season-command.ts'
 import { seasonBasis } from './season-page.ts'
 import { AFTER_THE_ROUND } from './write-sheet.ts'
 
 /** The letter after a season: what was found in plain words, then the figures, strokes a round. */
-export function seasonFacts(answer: SeasonAnswer, title: string): Omit<SheetFacts, 'letters' | 'paper'> {
+export function seasonFacts(answer: SeasonReport, title: string): Omit<SheetFacts, 'letters' | 'paper'> {
   const { season } = answer
   const aRound = (strokes: number): string => costText(strokes / Math.max(1, season.rounds))
   return {

@@ -4,27 +4,28 @@ import { NAMED_STROKES } from '#golf/round/settings.ts'
 import type { Machine } from './machine.ts'
 import { costText } from './plan-words.ts'
 import { faultLines } from './print-faults.ts'
-import type { SeasonAnswer } from './season-command.ts'
+import type { SeasonReport } from './season-command.ts'
 import { tableLines } from './table.ts'
+import { titled } from './titled.ts'
 
 /** Rounds taken together, for a person: the sentences, then what they rest on. */
-export function seasonPage(answer: SeasonAnswer, machine: Machine): string[] {
+export function seasonPage(answer: SeasonReport, machine: Machine): string[] {
   const colours = pc.createColors(machine.hasColour)
   const { course, player, season, faults } = answer
   const count = `${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}, ${season.holes} holes`
   return [
     colours.bold(`${course}, ${player}: ${count}`),
     ...seasonWords(season),
-    ...section('From plan to score, strokes a round', totals(answer)),
-    ...section('Ways of choosing, strokes a round', choosingTable(answer)),
-    ...section('Struck against the profile, strokes a round', partTable(answer)),
-    ...section('What this rests on', seasonBasis(answer)),
-    ...section('Faults', faultLines(faults, machine)),
+    ...titled('From plan to score, strokes a round', totals(answer)),
+    ...titled('Ways of choosing, strokes a round', choosingTable(answer)),
+    ...titled('Struck against the profile, strokes a round', partTable(answer)),
+    ...titled('What this rests on', seasonBasis(answer)),
+    ...titled('Faults', faultLines(faults, machine)),
   ]
 }
 
 /** What a season was held against, and how its words are to be taken. */
-export function seasonBasis({ withoutDay, isQuick }: SeasonAnswer): string[] {
+export function seasonBasis({ withoutDay, isQuick }: SeasonReport): string[] {
   return [
     ...(withoutDay > 0
       ? [
@@ -36,7 +37,7 @@ export function seasonBasis({ withoutDay, isQuick }: SeasonAnswer): string[] {
   ]
 }
 
-function totals({ season }: SeasonAnswer): string[] {
+function totals({ season }: SeasonReport): string[] {
   return tableLines(
     [{ heading: '' }, { heading: 'strokes', isFigure: true }],
     [
@@ -48,7 +49,7 @@ function totals({ season }: SeasonAnswer): string[] {
   ).slice(1)
 }
 
-function choosingTable({ season }: SeasonAnswer): string[] {
+function choosingTable({ season }: SeasonReport): string[] {
   if (season.choosing.length === 0) return ['Every choice that can be judged was the plan’s.']
   return tableLines(
     [{ heading: '' }, { heading: 'times', isFigure: true }, { heading: 'cost', isFigure: true }],
@@ -60,7 +61,7 @@ function choosingTable({ season }: SeasonAnswer): string[] {
   )
 }
 
-function partTable({ season }: SeasonAnswer): string[] {
+function partTable({ season }: SeasonReport): string[] {
   return tableLines(
     [
       { heading: '' },
@@ -80,8 +81,4 @@ function partTable({ season }: SeasonAnswer): string[] {
           : [low, high].map((sum) => costText(sum / season.rounds))),
       ]),
   )
-}
-
-function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)]
 }
