@@ -21,9 +21,9 @@ export interface ServedDesk {
   /** Where the built pages lie. */
   readonly folder: string
   readonly browser: OpenBrowser
-  /** A page that notes its errors in `troubles`. */
+  /** A page that notes its errors in `troubles`, from which a test takes those that it brings about. */
   readonly page: Page
-  readonly troubles: readonly string[]
+  readonly troubles: string[]
   /** Stops the server and leaves the browser; starts it again at the same address with the same store. */
   stopServer(): Promise<void>
   startServer(): Promise<void>

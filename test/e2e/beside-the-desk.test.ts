@@ -1,4 +1,4 @@
-import type { Locator } from 'playwright-core'
+import type { Locator, Route } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { KEY_TABLE } from '#apps/web/commands/key-table.ts'
 import { PATIENCE, smallTargets, violations } from '../../tools/served-desk.ts'
@@ -207,6 +207,21 @@ describe('the course and the players', () => {
     expect(await page.evaluate(`fetch("/api/rounds").then((answer) => answer.text())`)).not.toContain(
       'round-w',
     )
+    await press('Take the deletion back')
+    await wren.waitFor()
+    expect(await page.evaluate(kept)).toBe(before)
+    expect(await page.evaluate(round)).toBe(true)
+
+    // A store that gives the player up and not the round: what is gone can still be taken back.
+    const refuse = (route: Route): Promise<void> =>
+      route.request().method() === 'DELETE' ? route.fulfill({ status: 500, body: 'no' }) : route.fallback()
+    await page.context().route('**/api/rounds/**', refuse)
+    await wren.getByRole('button', { name: 'Delete Wren' }).click()
+    await page.getByText('Wren was deleted: from the store').waitFor()
+    await page.getByRole('alert').waitFor()
+    await page.context().unroute('**/api/rounds/**', refuse)
+    // The browser's own word of that answer is no error of the desk.
+    expect(desk.troubles.pop()).toContain('500')
     await press('Take the deletion back')
     await wren.waitFor()
     expect(await page.evaluate(kept)).toBe(before)

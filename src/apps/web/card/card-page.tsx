@@ -3,10 +3,10 @@ import '../style/card.css'
 import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
+import { PageHead } from '../page/page-head.tsx'
 import { cardPlace, DESK, deskPlace, NEW_PLAYER } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { WaitingFor } from '../page/waiting-for.tsx'
-import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { useKeptPlayer } from '../shots/use-kept-player.ts'
 import { CardDesk } from './card-desk.tsx'
 
@@ -26,12 +26,13 @@ export function CardPage(props: {
   const back = playerId === null ? DESK : deskPlace({ courseId, playerId })
   return (
     <>
-      <header className="desk-head">
-        <h1>
-          Marram <small>the card</small>
-        </h1>
-        <div className="choices">
-          {library !== null && (
+      <PageHead
+        what="the card"
+        back={back}
+        reader={reader}
+        onReader={onReader}
+        choices={
+          library !== null && (
             <>
               <Choice
                 label="Course"
@@ -49,18 +50,13 @@ export function CardPage(props: {
                 onChange={(id) => go(courseId, id)}
               />
             </>
-          )}
-        </div>
-        <div className="head-buttons">
-          <a className="button" href={back}>
-            Back to the desk
-          </a>
-          <a className="button" href={NEW_PLAYER}>
-            New player
-          </a>
-          <ReadingChoices reader={reader} onReader={onReader} />
-        </div>
-      </header>
+          )
+        }
+      >
+        <a className="button" href={NEW_PLAYER}>
+          New player
+        </a>
+      </PageHead>
       {trouble !== null && (
         <main className="card-page">
           <TroubleNote trouble={trouble} />

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
+import { plainPlan } from '../planning/plain-plan.ts'
 import type { PlanQuestion } from '../planning/questions.ts'
 import { type HoleState, planHoles } from './round-plans.ts'
 
@@ -79,18 +80,5 @@ function questionOf(
   player: Player,
   units: 'yards' | 'metres',
 ): PlanQuestion {
-  return {
-    kind: 'plan',
-    courseName: course,
-    hole,
-    player,
-    day,
-    ball: null,
-    club: null,
-    format: null,
-    units,
-    isFirst: false,
-    near: null,
-    hasFlips: false,
-  }
+  return plainPlan({ courseName: course, hole, player, day, units })
 }

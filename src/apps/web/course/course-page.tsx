@@ -6,9 +6,9 @@ import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
-import { cardPlace, coursePlace, DESK, deskPlace, SURVEY } from '../page/places.ts'
+import { PageHead } from '../page/page-head.tsx'
+import { cardPlace, coursePlace, deskPlace, SURVEY } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
-import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { figure, length, unitSign, windOnHole, windSpeed } from '../words.ts'
 import { type CardHole, courseCard } from './course-card.ts'
 import { useDay } from './use-day.ts'
@@ -27,12 +27,13 @@ export function CoursePage(props: {
   const shown = trouble ?? course.trouble ?? dayTrouble
   return (
     <>
-      <header className="desk-head">
-        <h1>
-          Marram <small>the course</small>
-        </h1>
-        <div className="choices">
-          {library !== null && (
+      <PageHead
+        what="the course"
+        reader={reader}
+        onReader={onReader}
+        hasWind
+        choices={
+          library !== null && (
             <>
               <Choice
                 label="Course"
@@ -52,21 +53,16 @@ export function CoursePage(props: {
                 onChange={chooseDay}
               />
             </>
-          )}
-        </div>
-        <div className="head-buttons">
-          <a className="button" href={DESK}>
-            Back to the desk
-          </a>
-          <a className="button" href={cardPlace(courseId, null)}>
-            The card
-          </a>
-          <a className="button" href={SURVEY}>
-            Survey a hole
-          </a>
-          <ReadingChoices reader={reader} onReader={onReader} hasWind />
-        </div>
-      </header>
+          )
+        }
+      >
+        <a className="button" href={cardPlace(courseId, null)}>
+          The card
+        </a>
+        <a className="button" href={SURVEY}>
+          Survey a hole
+        </a>
+      </PageHead>
       <main className="course-page">
         {shown !== null && <TroubleNote trouble={shown} />}
         {card !== null && course.value !== null && (

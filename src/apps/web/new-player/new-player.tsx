@@ -6,8 +6,7 @@ import { playerFromAnswers } from '#golf/player/player-from-answers.ts'
 import type { Answers, FieldId } from '#golf/player/player-questions.ts'
 import type { Reader } from '../desk/desk.ts'
 import { tabStorage } from '../documents/own-storage.ts'
-import { DESK } from '../page/places.ts'
-import { ReadingChoices } from '../reading/reading-choices.tsx'
+import { PageHead } from '../page/page-head.tsx'
 import { forgetAnswers, keepAnswers, keptAnswers } from './kept-answers.ts'
 import { MadeProfile } from './made-profile.tsx'
 import { QuestionList } from './question-list.tsx'
@@ -28,17 +27,7 @@ export function NewPlayer(props: {
   }
   return (
     <>
-      <header className="desk-head">
-        <h1>
-          Marram <small>a new player</small>
-        </h1>
-        <div className="head-buttons">
-          <a className="button" href={DESK}>
-            Back to the desk
-          </a>
-          <ReadingChoices reader={reader} onReader={onReader} />
-        </div>
-      </header>
+      <PageHead what="a new player" reader={reader} onReader={onReader} />
       <main className="questions">
         {player === null ? (
           <QuestionList

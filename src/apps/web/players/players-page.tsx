@@ -4,10 +4,10 @@ import type { Reader } from '../desk/desk.ts'
 import { fetchDocument, keepNewDocument, removeDocument } from '../documents/fetch-document.ts'
 import { ownStorage } from '../documents/own-storage.ts'
 import { troubleOf, useLibrary } from '../documents/use-library.ts'
-import { DESK, NEW_PLAYER } from '../page/places.ts'
+import { PageHead } from '../page/page-head.tsx'
+import { NEW_PLAYER } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import type { Trouble } from '../planning/questions.ts'
-import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { KeptPlayerEntry } from './kept-player-entry.tsx'
 import { putRoundsBack, type RoundOfPlayer, removeRoundsOf } from './rounds-of-player.ts'
 
@@ -30,16 +30,28 @@ export function PlayersPage(props: {
   const { library, trouble, reload } = useLibrary()
   const [removed, setRemoved] = useState<Removed | null>(null)
   const [fault, setFault] = useState<Trouble | null>(null)
+  // What is still being deleted cannot be taken back whole.
+  const [isBusy, setBusy] = useState(false)
   const work = (what: Promise<void>): void => {
     setFault(null)
-    what.catch((error: unknown) => setFault(troubleOf(error))).finally(reload)
+    setBusy(true)
+    what
+      .catch((error: unknown) => setFault(troubleOf(error)))
+      .finally(() => {
+        setBusy(false)
+        reload()
+      })
   }
   const remove = async (id: string, name: string): Promise<void> => {
     const text = await fetchDocument('players', id)
     await removeDocument('players', id)
     const shots = ownStorage.getItem(shotsKey(id))
     ownStorage.removeItem(shotsKey(id))
-    setRemoved({ id, name, text, shots, rounds: await removeRoundsOf(id) })
+    // From here on the deletion can be taken back, whatever becomes of the rounds.
+    setRemoved({ id, name, text, shots, rounds: [] })
+    await removeRoundsOf(id, (round) =>
+      setRemoved((now) => now && { ...now, rounds: [...now.rounds, round] }),
+    )
   }
   const takeBack = async ({ id, text, shots, rounds }: Removed): Promise<void> => {
     const kept = await keepNewDocument('players', id, text)
@@ -50,30 +62,20 @@ export function PlayersPage(props: {
   const shown = fault ?? (removed === null ? trouble : null)
   return (
     <>
-      <header className="desk-head">
-        <h1>
-          Marram <small>the players</small>
-        </h1>
-        <div className="choices" />
-        <div className="head-buttons">
-          <a className="button" href={DESK}>
-            Back to the desk
-          </a>
-          <a className="button" href={NEW_PLAYER}>
-            New player
-          </a>
-          <ReadingChoices reader={reader} onReader={onReader} />
-        </div>
-      </header>
+      <PageHead what="the players" reader={reader} onReader={onReader}>
+        <a className="button" href={NEW_PLAYER}>
+          New player
+        </a>
+      </PageHead>
       <main className="players-page">
         {shown !== null && <TroubleNote trouble={shown} />}
         <p className="player-note" role="status">
           {removed !== null &&
-            `${removed.name} was deleted with all rounds: from the store, and from this browser.`}
+            `${removed.name} was deleted${fault === null ? ' with all rounds' : ''}: from the store, and from this browser.`}
         </p>
         {removed !== null && (
           <p>
-            <button type="button" onClick={() => work(takeBack(removed))}>
+            <button type="button" disabled={isBusy} onClick={() => work(takeBack(removed))}>
               Take the deletion back
             </button>
           </p>

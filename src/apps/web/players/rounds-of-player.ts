@@ -10,23 +10,24 @@ export interface RoundOfPlayer {
   readonly from: 'store' | 'phone'
 }
 
-/** Takes the rounds of a player out of the store and off this browser, and gives them back as they were. */
-export async function removeRoundsOf(playerId: string): Promise<readonly RoundOfPlayer[]> {
-  const removed: RoundOfPlayer[] = []
+/** Takes the rounds of a player out of the store and off this browser, and tells of each as it is gone: what comes after it may fail. */
+export async function removeRoundsOf(
+  playerId: string,
+  onRemoved: (round: RoundOfPlayer) => void,
+): Promise<void> {
   for (const { id } of await listDocuments('rounds')) {
     const text = await fetchDocument('rounds', id)
     if (playerIn(text) !== playerId) continue
     await removeDocument('rounds', id)
-    removed.push({ id, text, from: 'store' })
+    onRemoved({ id, text, from: 'store' })
   }
   // A browser that keeps nothing has none.
   for (const { id } of await roundsHere().catch(() => [])) {
     const text = await roundText(id)
     if (text === null || playerIn(text) !== playerId) continue
     await removeRound(id)
-    removed.push({ id, text, from: 'phone' })
+    onRemoved({ id, text, from: 'phone' })
   }
-  return removed
 }
 
 /** Puts rounds back where they were. */

@@ -2,6 +2,7 @@ import { type ReactElement, useEffect, useRef, useState } from 'react'
 import type { Course } from '#golf/course/course.ts'
 import { loadCourse, teeNames } from '../documents/load-course.ts'
 import { type Library, useLibrary } from '../documents/use-library.ts'
+import { Chosen } from '../page/chosen.tsx'
 import { useReader } from '../reading/use-reader.ts'
 import { holePlace } from './places.ts'
 import { type AskedRound, prepareRound } from './prepare-round.ts'
@@ -160,26 +161,5 @@ function Asking({ library }: { readonly library: Library }): ReactElement {
         </button>
       )}
     </section>
-  )
-}
-
-function Chosen(props: {
-  readonly label: string
-  readonly value: string
-  readonly of: readonly { readonly id: string; readonly name: string }[]
-  readonly onChoose: (id: string) => void
-}): ReactElement {
-  const { label, value, of, onChoose } = props
-  return (
-    <label>
-      {label}
-      <select value={value} onChange={(event) => onChoose(event.currentTarget.value)}>
-        {of.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
-      </select>
-    </label>
   )
 }

@@ -8,6 +8,7 @@ import type { Plan } from '#golf/strategy/plan.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { loadCourse } from '../documents/load-course.ts'
 import { loadPlayer } from '../documents/load-player.ts'
+import { plainPlan } from '../planning/plain-plan.ts'
 import { planner } from '../planning/planner.ts'
 import { LEFT, type Units } from './club-words.ts'
 import { playedHole } from './draw-pictures.ts'
@@ -46,20 +47,16 @@ export function PracticeView(props: {
     const lane = planner()
     try {
       const answer = await lane.run(
-        {
-          kind: 'plan',
-          courseName: facts.course ?? '',
-          hole,
-          player: await loadPlayer(playerId),
-          day: REFERENCE_DAY,
-          ball: last === undefined ? null : { at: ball, lie: null, said: null, from: [0, 0] },
-          club: null,
-          format: null,
-          units,
-          isFirst: false,
-          near: null,
-          hasFlips: false,
-        },
+        plainPlan(
+          {
+            courseName: facts.course ?? '',
+            hole,
+            player: await loadPlayer(playerId),
+            day: REFERENCE_DAY,
+            units,
+          },
+          last === undefined ? null : { at: ball, lie: null, said: null, from: [0, 0] },
+        ),
         new AbortController().signal,
       )
       setSaid(answer.fault?.message ?? '')

@@ -15,6 +15,7 @@ import { rulerOf } from '#paper/draw/ruler.ts'
 import { fetchDocument } from '../documents/fetch-document.ts'
 import { loadCourse } from '../documents/load-course.ts'
 import { loadPlayer } from '../documents/load-player.ts'
+import { plainPlan } from '../planning/plain-plan.ts'
 import { planner } from '../planning/planner.ts'
 import { drawPicture, playedHole } from './draw-pictures.ts'
 import { newMark } from './phone-id.ts'
@@ -55,7 +56,10 @@ export async function prepareRound(
   const lanes = hasPlans ? Array.from({ length: laneCount() }, planner) : []
   const planned = async (lane: (typeof lanes)[number]): Promise<void> => {
     for (let hole = waiting.shift(); hole !== undefined; hole = waiting.shift()) {
-      const { plan, fault } = await lane.run(planOf(course, player, day, hole, units), signal)
+      const { plan, fault } = await lane.run(
+        plainPlan({ courseName: course.name, hole, player, day, units }),
+        signal,
+      )
       card.set(hole, cardHole(hole, plan ?? null, fault?.message ?? '', settings))
       tell(card.size, holes.length)
     }
@@ -103,17 +107,6 @@ function laneCount(): number {
 
 function picturesFor(facts: Pick<RoundFacts, 'purpose' | 'isTextOnly'>, holes: readonly Hole[]) {
   return holes.map((hole) => drawPicture(hole, facts.purpose === 'counting', !facts.isTextOnly))
-}
-
-function planOf(
-  course: Course,
-  player: Player,
-  day: Day,
-  hole: Hole,
-  units: 'yards' | 'metres',
-): Parameters<ReturnType<typeof planner>['run']>[0] {
-  const usual = { ball: null, club: null, format: null, isFirst: false, near: null, hasFlips: false } as const
-  return { kind: 'plan', courseName: course.name, hole, player, day, units, ...usual }
 }
 
 interface CardSettings extends Pick<AskedRound, 'purpose' | 'units'> {

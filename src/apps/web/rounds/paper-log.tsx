@@ -5,6 +5,7 @@ import { keepNewDocument } from '../documents/fetch-document.ts'
 import { teeNames } from '../documents/load-course.ts'
 import { ownStorage } from '../documents/own-storage.ts'
 import { type Library, troubleOf, useCourse } from '../documents/use-library.ts'
+import { Chosen } from '../page/chosen.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import type { Trouble } from '../planning/questions.ts'
 import { holesOf, keepTyped, readLine, roundOfTyped, type TypedLog, typedBefore } from './typed-log.ts'
@@ -140,26 +141,5 @@ export function PaperLog(props: {
         Keep the round
       </button>
     </section>
-  )
-}
-
-function Chosen(props: {
-  readonly label: string
-  readonly value: string
-  readonly of: readonly { readonly id: string; readonly name: string }[]
-  readonly onChoose: (id: string) => void
-}): ReactElement {
-  const { label, value, of, onChoose } = props
-  return (
-    <label>
-      {label}
-      <select value={value} onChange={(event) => onChoose(event.currentTarget.value)}>
-        {of.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
-      </select>
-    </label>
   )
 }

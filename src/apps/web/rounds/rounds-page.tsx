@@ -8,11 +8,10 @@ import { fetchDocument, listDocuments, removeDocument } from '../documents/fetch
 import { fetchServed, type Listed, putServed } from '../documents/server-documents.ts'
 import { troubleOf, useLibrary } from '../documents/use-library.ts'
 import { OpenFile } from '../page/open-file.tsx'
-import { DESK } from '../page/places.ts'
+import { PageHead } from '../page/page-head.tsx'
 import { saveTable } from '../page/save-table.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import type { Trouble } from '../planning/questions.ts'
-import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { PaperLog } from './paper-log.tsx'
 
 /** The rounds that are kept: a file of each, a log on paper to type, and files of another machine. */
@@ -48,21 +47,11 @@ export function RoundsPage(props: {
   const shown = fault ?? trouble
   return (
     <>
-      <header className="desk-head">
-        <h1>
-          Marram <small>the rounds</small>
-        </h1>
-        <div className="choices" />
-        <div className="head-buttons">
-          <a className="button" href={DESK}>
-            Back to the desk
-          </a>
-          <a className="button" href="/round.html">
-            On the phone
-          </a>
-          <ReadingChoices reader={reader} onReader={onReader} />
-        </div>
-      </header>
+      <PageHead what="the rounds" reader={reader} onReader={onReader}>
+        <a className="button" href="/round.html">
+          On the phone
+        </a>
+      </PageHead>
       <main className="rounds-page">
         {shown !== null && <TroubleNote trouble={shown} />}
         <div role="status">

@@ -4,9 +4,9 @@ import '../style/shots.css'
 import type { Reader } from '../desk/desk.ts'
 import { type Library, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
-import { DESK, shotsPlace } from '../page/places.ts'
+import { PageHead } from '../page/page-head.tsx'
+import { shotsPlace } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
-import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { ShotDesk } from './shot-desk.tsx'
 import { useKeptPlayer } from './use-kept-player.ts'
 
@@ -23,12 +23,13 @@ export function ShotsPage(props: {
   const id = props.playerId ?? library?.players[0]?.id ?? null
   return (
     <>
-      <header className="desk-head">
-        <h1>
-          Marram <small>shots</small>
-        </h1>
-        <div className="choices">
-          {library !== null && id !== null && (
+      <PageHead
+        what="shots"
+        reader={reader}
+        onReader={onReader}
+        choices={
+          library !== null &&
+          id !== null && (
             <Choice
               label="Player"
               value={id}
@@ -37,15 +38,9 @@ export function ShotsPage(props: {
                 location.hash = shotsPlace(next)
               }}
             />
-          )}
-        </div>
-        <div className="head-buttons">
-          <a className="button" href={DESK}>
-            Back to the desk
-          </a>
-          <ReadingChoices reader={reader} onReader={onReader} />
-        </div>
-      </header>
+          )
+        }
+      />
       <main className="desk">
         {trouble !== null && <TroubleNote trouble={trouble} />}
         {id !== null && library !== null && (

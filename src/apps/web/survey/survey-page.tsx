@@ -7,8 +7,7 @@ import { useCommands } from '../commands/use-commands.ts'
 import type { Reader } from '../desk/desk.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { Section } from '../ledger/section.tsx'
-import { DESK } from '../page/places.ts'
-import { ReadingChoices } from '../reading/reading-choices.tsx'
+import { PageHead } from '../page/page-head.tsx'
 import { readerMetres } from '../words.ts'
 import { CornerForm } from './corner-form.tsx'
 import * as edits from './edits.ts'
@@ -59,51 +58,45 @@ export function SurveyPage(props: {
   }
   return (
     <>
-      <header className="desk-head">
-        <h1>
-          Marram <small>survey</small>
-        </h1>
-        <div className="choices">
-          {survey.holes.length > 1 && (
-            <Choice
-              label="Hole"
-              value={String(survey.open)}
-              options={survey.holes.map(({ ref }, index) => ({
-                value: String(index),
-                name: ref || 'no number',
-              }))}
-              onChange={(index) => edit('open', (now) => edits.chooseHole(now, Number(index)))}
-            />
-          )}
-          <button type="button" onClick={() => edit('hole', edits.addHole)}>
-            Another hole
-          </button>
-          {survey.holes.length > 1 && (
-            <button type="button" onClick={() => edit('hole', edits.removeHole)}>
-              Remove hole {hole.ref}
+      <PageHead
+        what="survey"
+        reader={reader}
+        onReader={(next) => {
+          if (next.units !== reader.units)
+            edit('unit', (now) => edits.setUnit(now, next.units === 'yards' ? 'yd' : 'm'))
+          onReader(next)
+        }}
+        choices={
+          <>
+            {survey.holes.length > 1 && (
+              <Choice
+                label="Hole"
+                value={String(survey.open)}
+                options={survey.holes.map(({ ref }, index) => ({
+                  value: String(index),
+                  name: ref || 'no number',
+                }))}
+                onChange={(index) => edit('open', (now) => edits.chooseHole(now, Number(index)))}
+              />
+            )}
+            <button type="button" onClick={() => edit('hole', edits.addHole)}>
+              Another hole
             </button>
-          )}
-        </div>
-        <div className="head-buttons">
-          <a className="button" href={DESK}>
-            Back to the desk
-          </a>
-          <button type="button" disabled={!state.canUndo} onClick={undo}>
-            Undo
-          </button>
-          <button type="button" disabled={!state.canRedo} onClick={redo}>
-            Redo
-          </button>
-          <ReadingChoices
-            reader={reader}
-            onReader={(next) => {
-              if (next.units !== reader.units)
-                edit('unit', (now) => edits.setUnit(now, next.units === 'yards' ? 'yd' : 'm'))
-              onReader(next)
-            }}
-          />
-        </div>
-      </header>
+            {survey.holes.length > 1 && (
+              <button type="button" onClick={() => edit('hole', edits.removeHole)}>
+                Remove hole {hole.ref}
+              </button>
+            )}
+          </>
+        }
+      >
+        <button type="button" disabled={!state.canUndo} onClick={undo}>
+          Undo
+        </button>
+        <button type="button" disabled={!state.canRedo} onClick={redo}>
+          Redo
+        </button>
+      </PageHead>
       <main className="desk survey">
         <div className="chart-side">
           {reading.hole !== null && (
