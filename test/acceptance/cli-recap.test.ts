@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { parseLog } from '#golf/round/parse-log.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
 import { scoreOf } from '#golf/round/round.ts'
+import { SHORT_HOLES, THREE_CLUBS } from '../fixtures/short-holes.ts'
 import { type Json, marram, marramJson } from './run-cli.ts'
 
 // `marram recap` as people and programs outside use it: README.md, docs/recap.md.
@@ -16,25 +17,8 @@ const file = (name: string, content: string): string => {
   writeFileSync(path, content)
   return path
 }
-/** Two short holes, and a bag of three, so that they are solved in a moment. */
-const hole = (ref: number): string =>
-  `${ref},fairway,across,30,150,-14,14,\n${ref},green,across,166,186,-9,9,\n`
-const course = file('short.csv', `hole,what,side,from_m,to_m,near_m,far_m,note\n${hole(1)}${hole(2)}`)
-const player = file(
-  'three.player.json',
-  JSON.stringify({
-    schema: 'player/1',
-    name: 'Three',
-    hand: 'right',
-    handicapIndex: 18,
-    bag: 'as-listed',
-    clubs: [
-      { name: '5-wood', carry_m: 160 },
-      { name: '7-iron', carry_m: 130 },
-      { name: 'sand-wedge', carry_m: 65 },
-    ],
-  }),
-)
+const course = file('short.csv', SHORT_HOLES)
+const player = file('three.player.json', THREE_CLUBS)
 const log = file(
   'sunday.log.txt',
   'date 2026-05-02\nunit m\n1: sw f-110 / 7i g-4 / 1 putt\n2: 5w r-30 / spoon g-6 / 2 putts\n3: 7i g-2 / 1 putt\n',

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import { SHORT_HOLES, THREE_CLUBS } from '../fixtures/short-holes.ts'
 import { bytesOf, canReadPdf, textOf } from './printed-pages.ts'
 import { type Json, marram, marramJson } from './run-cli.ts'
 
@@ -14,24 +15,8 @@ const file = (name: string, content: string): string => {
   writeFileSync(path, content)
   return path
 }
-const hole = (ref: number): string =>
-  `${ref},fairway,across,30,150,-14,14,\n${ref},green,across,166,186,-9,9,\n`
-const course = file('short.csv', `hole,what,side,from_m,to_m,near_m,far_m,note\n${hole(1)}${hole(2)}`)
-const player = file(
-  'three.player.json',
-  JSON.stringify({
-    schema: 'player/1',
-    name: 'Three',
-    hand: 'right',
-    handicapIndex: 18,
-    bag: 'as-listed',
-    clubs: [
-      { name: '5-wood', carry_m: 160 },
-      { name: '7-iron', carry_m: 130 },
-      { name: 'sand-wedge', carry_m: 65 },
-    ],
-  }),
-)
+const course = file('short.csv', SHORT_HOLES)
+const player = file('three.player.json', THREE_CLUBS)
 const log = (day: string, first: string): string =>
   file(
     `${day}.log.txt`,

@@ -14,6 +14,8 @@ export interface Menu {
   readonly atFlag: Candidate
   /** The longest club of the bag on its best line. */
   readonly longest: Candidate
+  /** Some of all that may be played, whatever it costs. */
+  readonly some: readonly Candidate[]
 }
 
 /** A simulated player, and the one thing that is wrong with them. */
@@ -72,6 +74,9 @@ export const GOLFERS: readonly Golfer[] = [
   },
 ]
 
+/** One of so many strokes is kept for who plays anything. */
+const SOME_STEP = 37
+
 /** Sorts out what may be chosen from one place. */
 export function menuOf(model: HoleModel, at: Situation, { candidates }: StrokeEvaluation): Menu {
   const cheapest = (of: readonly Candidate[]): Candidate =>
@@ -88,6 +93,7 @@ export function menuOf(model: HoleModel, at: Situation, { candidates }: StrokeEv
     atFlag: candidates
       .filter(({ shot }) => shot === plan.shot)
       .reduce((best, one) => (off(one) < off(best) ? one : best)),
+    some: candidates.filter((_, index) => index % SOME_STEP === 0),
     longest: bests.reduce((far, one) =>
       one.shot.stock.totalMetres > far.shot.stock.totalMetres ? one : far,
     ),

@@ -5,14 +5,12 @@ import { planHole } from '#golf/strategy/plan-hole.ts'
 import { QUICK } from '#golf/strategy/settings.ts'
 import { smallHole, threeClubs } from '#golf/strategy/small-hole.fixture.ts'
 import { solveHole } from '#golf/strategy/solve-hole.ts'
-import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { feetToMetres } from '#numbers/units/units.ts'
 import type { RecapHole } from './judge-choice.ts'
-import { type Chooses, playedHole, UNKNOWN } from './played-hole.fixture.ts'
 import type { HoleRecap } from './recap.ts'
 import { recapHole, splitHole } from './recap-hole.ts'
-import { recapRound } from './recap-round.ts'
 import type { RoundHole, RoundStroke } from './round.ts'
+import { UNKNOWN } from './unknown-stroke.fixture.ts'
 
 const hole = smallHole(230, 40)
 const player = threeClubs()
@@ -41,12 +39,6 @@ const logged = (strokes: readonly Partial<RoundStroke>[], rest: Partial<RoundHol
 })
 const xy = (x: number, y: number): RoundStroke['finish'] => ({ x, y })
 
-/** The cheapest club and line, and a player who takes any of them. */
-const asPlanned: Chooses = ({ candidates }) =>
-  candidates.reduce((best, one) => (one.strokes < best.strokes ? one : best))
-const anyHow: Chooses = ({ candidates }, random) =>
-  candidates[Math.floor(random() * candidates.length)] as (typeof candidates)[number]
-
 function expectSums(recap: HoleRecap): void {
   expect(Math.abs(recap.addsUp)).toBeLessThan(1e-9)
   expect(Math.abs(recap.score - recap.value - recap.decision - recap.execution - recap.luck)).toBeLessThan(
@@ -58,47 +50,6 @@ function expectSums(recap: HoleRecap): void {
     expect(Math.abs(stroke.used + stroke.after - stroke.before - total)).toBeLessThan(1e-9)
   }
 }
-
-describe('simulated rounds', () => {
-  it('add up to the score, cost nothing by choice when the plan is followed, and are struck and lucky as expected', () => {
-    const random = seededGenerator(20)
-    const recaps = Array.from({ length: 24 }, () => splitHole(solved, playedHole(solved, asPlanned, random)))
-    for (const recap of recaps) expectSums(recap)
-    const full = recaps.flatMap(({ strokes }) =>
-      strokes.filter(({ part }) => part === 'tee' || part === 'approach'),
-    )
-    expect(full.length).toBeGreaterThan(24)
-    for (const { decision, club, plan, unsplit } of full) {
-      expect(decision).toBeLessThan(1e-9)
-      expect(club).toBe(plan)
-      expect(unsplit).not.toContain('line')
-    }
-    // By the law of large numbers neither execution nor luck of whole shots drifts further than a few standard errors.
-    for (const what of ['execution', 'luck'] as const) {
-      const all = full.map((stroke) => stroke[what])
-      const mean = all.reduce((sum, one) => sum + one, 0) / all.length
-      const spread = Math.sqrt(all.reduce((sum, one) => sum + (one - mean) ** 2, 0) / all.length)
-      expect(Math.abs(mean), what).toBeLessThan((4 * spread) / Math.sqrt(all.length) + 0.02)
-    }
-  })
-
-  it('add up for a player who plays anything anyhow, and no choice is better than the plan', () => {
-    const random = seededGenerator(7)
-    const recaps = Array.from({ length: 8 }, () => splitHole(solved, playedHole(solved, anyHow, random)))
-    for (const recap of recaps) expectSums(recap)
-    const round = recapRound(recaps)
-    expect(Math.abs(round.addsUp)).toBeLessThan(1e-9)
-    expect(round.decision).toBeGreaterThan(1)
-    const parts = round.parts.reduce(
-      (sum, { decision, execution, luck }) => sum + decision + execution + luck,
-      0,
-    )
-    expect(parts).toBeCloseTo(round.score - round.value, 9)
-    expect(round.costly.map(({ stroke }) => stroke.decision)).toEqual(
-      round.costly.map(({ stroke }) => stroke.decision).toSorted((a, b) => b - a),
-    )
-  })
-})
 
 describe('the split of a hole', () => {
   it('expects from the tee what the plan of that day says, to the last digit', () => {

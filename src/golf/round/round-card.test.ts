@@ -3,9 +3,9 @@ import { course, holeLine } from '#golf/course/invented-course.fixture.ts'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import { matchOfRounds } from './match-of-rounds.ts'
-import { UNKNOWN } from './played-hole.fixture.ts'
 import type { Round, RoundHole } from './round.ts'
 import { roundCard } from './round-card.ts'
+import { UNKNOWN } from './unknown-stroke.fixture.ts'
 
 // Rules of Handicapping 2024: the rated tees of the published examples (whs_worked_examples.csv), and Rules of Golf 2023, 21.1.
 
