@@ -1,4 +1,4 @@
-import { type ReactElement, type ReactNode, useEffect, useRef } from 'react'
+import { type ReactElement, type ReactNode, useLayoutEffect, useRef } from 'react'
 import '../style/over-page.css'
 
 /** A sheet laid over the page: it keeps the focus, Escape and the button put it away, and the focus goes back where it was. */
@@ -8,16 +8,26 @@ export function OverPage(props: {
   readonly children: ReactNode
 }): ReactElement {
   const dialog = useRef<HTMLDialogElement>(null)
-  useEffect(() => {
+  // Closed while it still stands in the page, so that the focus can go back.
+  useLayoutEffect(() => {
     const shown = dialog.current
     shown?.showModal()
     return () => shown?.close()
   }, [])
+  // The browser tells of a closed dialog a moment after it is gone, and a key in between would be lost: so the page takes it away itself.
   return (
-    <dialog ref={dialog} className="over-page" aria-labelledby="over-page-title" onClose={props.onClose}>
+    <dialog
+      ref={dialog}
+      className="over-page"
+      aria-labelledby="over-page-title"
+      onCancel={(event) => {
+        event.preventDefault()
+        props.onClose()
+      }}
+    >
       <div className="over-page-head">
         <h2 id="over-page-title">{props.title}</h2>
-        <button type="button" onClick={() => dialog.current?.close()}>
+        <button type="button" onClick={props.onClose}>
           Close
         </button>
       </div>
