@@ -190,6 +190,8 @@ export const FAULT_CODES = {
   'MAR-DAY-005': 'A number of the day file is outside what a day on a course can be.',
   'MAR-DAY-006': 'The wind in words is not a side and a speed, such as into:7.',
   'MAR-DAY-007': 'The day has a pin or markers for a hole that the course does not have.',
+  'MAR-DAY-008': 'A line of a typed pin sheet is not read as a hole location.',
+  'MAR-DAY-009': 'A typed pin sheet has a hole twice.',
 
   'MAR-PLAN-001': 'The hole cannot be planned: its survey has no green.',
   'MAR-PLAN-002': 'No club of the player is played from this lie.',

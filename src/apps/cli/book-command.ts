@@ -36,7 +36,7 @@ export async function bookCommand(path: string, options: BookOptions, machine: M
   requireFolder(options.out)
   const { course } = await loadCourse(path)
   const players = options.player.map((file) => ({ file, player: loadPlayer(file) }))
-  const day = loadDay(options.day, course, options, machine)
+  const day = loadDay(options.day, course, options, machine, options.pins)
   const round = printedRound(course, options.hole, day, asked)
   // What breaks the Rules is seen without any plan, so nobody waits for one that may not be carried.
   refuse(

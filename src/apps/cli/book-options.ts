@@ -14,6 +14,7 @@ export interface BookOptions extends GlobalOptions {
   readonly hole: string
   readonly tee?: string
   readonly day?: string
+  readonly pins?: string
   readonly for?: string
   readonly paper?: string
   readonly fold?: boolean

@@ -80,6 +80,7 @@ export function commandLine(
     .requiredOption('--hole <ref|all>', 'the hole, or all for the round')
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--pins <file>', 'the pin sheet of the day, typed a line a hole: 7: 14 on, 6 left')
     .option('--wind <from:speed>', 'into:7, behind:7, left:7 or right:7, metres a second')
     .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
     .option('--from <x,y>', 'where the ball lies: metres right of the line and on, or yards as 4yd,214yd')
@@ -254,6 +255,7 @@ export function commandLine(
     .option('--hole <ref|all>', 'the hole (all unless given)', 'all')
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json)')
+    .option('--pins <file>', 'the pin sheet of the day, typed a line a hole: 7: 14 on, 6 left')
     .option(
       '--for <practice|counting>',
       'where it is carried (practice unless given): pages that break the Rules are refused',

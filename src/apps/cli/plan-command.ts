@@ -24,7 +24,7 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
   const { course, faults } = await loadCourse(path)
   const players = options.player.map((file) => ({ file, player: loadPlayer(file) }))
   for (const { player } of players) requireClub(player, question.club)
-  const day = loadDay(options.day, course, options, machine)
+  const day = loadDay(options.day, course, options, machine, options.pins)
   const [one, ...others] = players
   if (one === undefined || others.length > 0 || options.hole === 'all' || options.jsonLines)
     return runBatch(

@@ -7,6 +7,7 @@ export interface PlanOptions extends GlobalOptions {
   readonly hole: string
   readonly tee?: string
   readonly day?: string
+  readonly pins?: string
   readonly wind?: string
   readonly pin?: string
   readonly from?: string

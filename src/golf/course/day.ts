@@ -1,3 +1,12 @@
+/** Where a hole is cut, as a pin sheet says it. */
+export interface DayPin {
+  /** Paces on from the front of the green. */
+  readonly yPaces: number
+  /** Paces in from the named edge at that depth; of a pin in the middle they say nothing. */
+  readonly xPaces: number
+  readonly from: 'left' | 'right' | 'middle'
+}
+
 /** The conditions of one day: what changes without the course changing. SI, degrees Celsius. */
 export interface Day {
   readonly date: string | null
@@ -10,10 +19,8 @@ export interface Day {
   /** Green speed on the standard ramp test, feet. */
   readonly greenSpeedFeet: number
   readonly rough: 'short' | 'normal' | 'long'
-  /** By hole ref: paces on from the front of the green and in from the named side. */
-  readonly pins: Readonly<
-    Record<string, { readonly xPaces: number; readonly yPaces: number; readonly from: 'left' | 'right' }>
-  >
+  /** By hole ref. */
+  readonly pins: Readonly<Record<string, DayPin>>
   /** By hole ref: metres the markers stand ahead (+) or behind (−) their plate. */
   readonly tees: Readonly<Record<string, { readonly movedMetres: number }>>
 }

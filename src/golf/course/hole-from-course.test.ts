@@ -128,6 +128,8 @@ describe('holeFromCourse', () => {
     expectPoint(at({ day }), [-10 + 5 * 0.9144, 245 + 10 * 0.9144])
     const right = { ...REFERENCE_DAY, pins: { 1: { xPaces: 5, yPaces: 10, from: 'right' as const } } }
     expectPoint(at({ day: right }), [10 - 5 * 0.9144, 245 + 10 * 0.9144])
+    const between = { ...REFERENCE_DAY, pins: { 1: { xPaces: 0, yPaces: 10, from: 'middle' as const } } }
+    expectPoint(at({ day: between }), [0, 245 + 10 * 0.9144])
     expectPoint(at({ day, pin: 'middle' }), [0, 260])
     expectPoint(at({ pin: [-3, 250] }), [-3, 250])
     const over = { ...REFERENCE_DAY, pins: { 1: { xPaces: 5, yPaces: 34, from: 'left' as const } } }

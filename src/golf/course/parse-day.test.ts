@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { Failure } from '#faults/failure.ts'
 import { REFERENCE_DAY } from './day.ts'
+import { encodeDay } from './encode-day.ts'
 import { parseDay } from './parse-day.ts'
 
 const FULL = {
@@ -52,6 +53,21 @@ describe('parseDay', () => {
   it('takes the reference day for what is left out', () => {
     expect(parseDay('{"schema": "day/1"}', 'x')).toEqual(REFERENCE_DAY)
     expect(parseDay('\uFEFF{"schema": "day/1", "wind": null}', 'x')).toEqual(REFERENCE_DAY)
+  })
+
+  it('takes a pin in the middle without paces from a side, and no other', () => {
+    const pins = (pin: object) => JSON.stringify({ ...FULL, pins: { 7: pin } })
+    expect(parseDay(pins({ y_paces: 14, from: 'middle' }), 'x').pins).toEqual({
+      7: { xPaces: 0, yPaces: 14, from: 'middle' },
+    })
+    expect(failureOf(pins({ y_paces: 14, from: 'left' })).message).toMatch(/pins.7.x_paces is missing/)
+  })
+
+  it('reads back what is written', () => {
+    const middle = { xPaces: 0, yPaces: 14, from: 'middle' as const }
+    for (const day of [REFERENCE_DAY, parseDay(JSON.stringify(FULL), 'x')])
+      for (const pins of [day.pins, { 12: middle }])
+        expect(parseDay(encodeDay({ ...day, pins }), 'x')).toEqual({ ...day, pins })
   })
 
   it('names the field, what was found and what it can be', () => {

@@ -1,5 +1,5 @@
 import { Failure } from '#faults/failure.ts'
-import { type Day, REFERENCE_DAY } from './day.ts'
+import { type Day, type DayPin, REFERENCE_DAY } from './day.ts'
 import { type FieldFault, type FieldReader, fieldReader } from './days/field-reader.ts'
 import { DAY_RANGES } from './settings.ts'
 
@@ -73,13 +73,15 @@ function readWind(wind: FieldReader | null): Day['wind'] | null {
   }
 }
 
-function readPin(pin: FieldReader): Day['pins'][string] {
+function readPin(pin: FieldReader): DayPin {
   pin.allowOnly('x_paces', 'y_paces', 'from')
-  pin.require('x_paces', 'y_paces', 'from')
+  pin.require('y_paces', 'from')
+  const from = pin.word('from', ['left', 'right', 'middle']) ?? 'left'
+  if (from !== 'middle') pin.require('x_paces')
   return {
     xPaces: pin.number('x_paces', DAY_RANGES.pinPaces) ?? 0,
     yPaces: pin.number('y_paces', DAY_RANGES.pinPaces) ?? 0,
-    from: pin.word('from', ['left', 'right']) ?? 'left',
+    from,
   }
 }
 

@@ -1,4 +1,5 @@
 import { approachHole } from '#golf/course/approach-hole.ts'
+import { dayPinWords } from '#golf/course/day-pin-words.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { type PinInPaces, pinInPaces } from '#golf/course/pin-in-paces.ts'
 import type { Point } from '#numbers/geometry/point.ts'
@@ -163,10 +164,10 @@ function pinMark([x, y]: Point): Shape {
   }
 }
 
-/** `14 on, 6 left`. */
+/** As it is typed. */
 function pinWords(pin: PinInPaces | null): string {
   if (pin === null) return 'no green surveyed'
-  return `${pin.onPaces} on, ${pin.side === null ? 'middle' : `${pin.sidePaces} ${pin.side}`}`
+  return dayPinWords({ yPaces: pin.onPaces, xPaces: pin.sidePaces, from: pin.side ?? 'middle' })
 }
 
 /** The largest scale at which the green stands in its cell with its edge, in steps of 60. */

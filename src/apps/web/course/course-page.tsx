@@ -1,6 +1,7 @@
 import { type ReactElement, useMemo } from 'react'
 import '../style/course.css'
 import type { Day } from '#golf/course/day.ts'
+import { dayPinWords } from '#golf/course/day-pin-words.ts'
 import { drawHole } from '#paper/draw/draw-hole.ts'
 import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
@@ -143,5 +144,5 @@ function dayWords(day: Day, ref: string, bearingDegrees: number, reader: Reader)
   const speed = windSpeed(speedMetresPerSecond, reader)
   const wind = speed === 'calm' ? speed : `wind ${windOnHole(fromDegrees, bearingDegrees)}, ${speed}`
   const pin = day.pins[ref]
-  return pin === undefined ? wind : `${wind}; pin ${pin.yPaces} paces on, ${pin.xPaces} from the ${pin.from}`
+  return pin === undefined ? wind : `${wind}; pin ${dayPinWords(pin)}`
 }

@@ -2,7 +2,8 @@ import { Failure } from '#faults/failure.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { polygonCentroid, polygonContains } from '#numbers/geometry/polygon.ts'
 import type { Area, Course, HoleLine } from '../course.ts'
-import type { Day } from '../day.ts'
+import type { DayPin } from '../day.ts'
+import { dayPinWords } from '../day-pin-words.ts'
 import { type GreenApproach, greenApproach } from '../greens/green-approach.ts'
 import { distanceToPolygon } from '../greens/green-of-hole.ts'
 import { ahead } from '../measures/ahead.ts'
@@ -38,22 +39,26 @@ export function edgePin(hole: HoleLine, green: Area | null, from: Point, edge: '
 
 /**
  * A hole location of a pin sheet: paces on from the front edge along the line of approach, then paces in from the
- * left or right edge of the green at that depth. Throws a Failure when that place is not on the green.
+ * left or right edge of the green at that depth, or half way between them. Throws a Failure when that place is not on the green.
  */
-export function pacedPin(hole: HoleLine, green: Area | null, from: Point, paces: Day['pins'][string]): Point {
+export function pacedPin(hole: HoleLine, green: Area | null, from: Point, paces: DayPin): Point {
   const approach = approachOf(hole, green, from)
   const depth = ahead(approach.front, approach.headingRadians, paces.yPaces * PACE_METRES)
   const chord = chordsAcross(green?.polygon ?? [], depth, approach.headingRadians).sort(
     (a, b) => gapFromZero(a) - gapFromZero(b),
   )[0]
-  const across = paces.xPaces * PACE_METRES
+  const across = paces.from === 'middle' ? 0 : paces.xPaces * PACE_METRES
   if (!chord || across > chord[1] - chord[0])
     throw new Failure(
       'MAR-COURSE-005',
-      `The pin of hole ${hole.ref}, ${paces.yPaces} paces on and ${paces.xPaces} from the ${paces.from}, is not on its green, which is ${Math.round(approach.depthMetres / PACE_METRES)} paces deep${chord ? ` and ${Math.round((chord[1] - chord[0]) / PACE_METRES)} wide there` : ''}.`,
+      `The pin of hole ${hole.ref}, ${dayPinWords(paces)}, is not on its green, which is ${Math.round(approach.depthMetres / PACE_METRES)} paces deep${chord ? ` and ${Math.round((chord[1] - chord[0]) / PACE_METRES)} wide there` : ''}.`,
       `pins.${hole.ref}`,
     )
-  const right = paces.from === 'left' ? chord[0] + across : chord[1] - across
+  const right = {
+    left: chord[0] + across,
+    middle: (chord[0] + chord[1]) / 2,
+    right: chord[1] - across,
+  }[paces.from]
   return ahead(depth, approach.headingRadians + Math.PI / 2, right)
 }
 
