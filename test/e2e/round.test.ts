@@ -351,7 +351,7 @@ describe('the round on the phone', () => {
     expect(await line('2').inputValue()).toBe('7i g-12ft / 1 putt')
     await line('1').fill('driver f-180 / 3w r-25 / 2 putts')
     await line('2').click()
-    await expect.poll(() => page.locator('.log-faults').count()).toBe(0)
+    await expect.poll(() => page.locator('.line-faults').count()).toBe(0)
     expect(await violations(page)).toEqual([])
     expect(await smallTargets(page)).toEqual([])
     const kept = page.locator('.kept-round')

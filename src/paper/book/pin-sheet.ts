@@ -5,7 +5,7 @@ import { type PinInPaces, pinInPaces } from '#golf/course/pin-in-paces.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { drawSurvey } from '../draw/draw-hole.ts'
-import type { Shape } from '../draw/drawing.ts'
+import type { Drawing, Shape } from '../draw/drawing.ts'
 import { type Frame, polygonOnSheet, sheetInFrame } from '../draw/sheet.ts'
 import { circleSteps, lineSteps, polygonSteps, rectangleSteps } from '../draw/steps.ts'
 import type { RoundFacts } from './book-facts.ts'
@@ -108,6 +108,22 @@ function pinSheet(
     )
   }
 }
+
+/** One green as a pin sheet has it, alone: for a screen, never to be carried in a counting round. `CELL` sizes, points. */
+export function drawPin(hole: Hole): Drawing {
+  const { width, height } = CELL
+  const approach = approachHole(hole)
+  const frame = { left: 1, top: CELL_HEAD, right: width - 1, bottom: height - 1 }
+  return {
+    width,
+    height,
+    title: `Green ${hole.ref}`,
+    description: `${hole.ref}: ${pinWords(pinInPaces(approach))}`,
+    shapes: cell(approach, frame, leastScale(approach, width - 2, height - CELL_HEAD)),
+  }
+}
+
+const CELL = { width: 150, height: 180 } as const
 
 /** One green in its frame, its number and pin above. */
 function cell(hole: Hole, frame: Frame, scale: number): Shape[] {

@@ -7,6 +7,7 @@ import { tabStorage } from '../documents/own-storage.ts'
 import {
   coursePlace,
   DESK,
+  dayPlace,
   deskPlace,
   NEW_PLAYER,
   PLAYERS,
@@ -43,7 +44,10 @@ export function useEntries(): readonly Entry[] {
 async function* storedEntries(): AsyncGenerator<readonly Entry[]> {
   const [players, courses] = await Promise.all([listDocuments('players'), listDocuments('courses')])
   yield players.flatMap(({ id, name }) => playerEntries(id, name))
-  yield courses.map(({ id, name }) => ({ name, kind: 'course', go: to(coursePlace(id)) }))
+  yield courses.flatMap(({ id, name }) => [
+    { name, kind: 'course', go: to(coursePlace(id)) },
+    { name: `A day’s pins on ${name}`, kind: 'page', go: to(dayPlace(id)) },
+  ])
   const onDesk = keptDesk({ players, courses }, tabStorage)?.courseId
   for (const { id } of courses.toSorted(
     (one, other) => Number(other.id === onDesk) - Number(one.id === onDesk),

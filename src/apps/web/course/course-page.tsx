@@ -8,7 +8,7 @@ import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
-import { cardPlace, coursePlace, deskPlace, SURVEY } from '../page/places.ts'
+import { cardPlace, coursePlace, dayPlace, deskPlace, SURVEY } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { figure, length, unitSign, windOnHole, windSpeed } from '../words.ts'
 import { type CardHole, courseCard } from './course-card.ts'
@@ -59,6 +59,9 @@ export function CoursePage(props: {
       >
         <a className="button" href={cardPlace(courseId, null)}>
           The card
+        </a>
+        <a className="button" href={dayPlace(courseId)}>
+          A day’s pins
         </a>
         <a className="button" href={SURVEY}>
           Survey a hole

@@ -8,6 +8,7 @@ import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
 import {
   cardOfPlace,
+  courseOfDayPlace,
   courseOfPlace,
   DESK,
   NEW_PLAYER,
@@ -23,6 +24,7 @@ const loadNewPlayer = async () => (await import('../new-player/new-player.tsx'))
 const loadShots = async () => (await import('../shots/shots-page.tsx')).ShotsPage
 const loadCoursePage = async () => (await import('../course/course-page.tsx')).CoursePage
 const loadCard = async () => (await import('../card/card-page.tsx')).CardPage
+const loadDay = async () => (await import('../day/day-page.tsx')).DayPage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
 const loadSurvey = async () => (await import('../survey/survey-page.tsx')).SurveyPage
@@ -60,6 +62,9 @@ function PageOfPlace(props: {
   const card = cardOfPlace(place)
   if (card !== undefined)
     return <LatePart key="card" what="the card" load={loadCard} show={{ ...props, ...card }} />
+  const dayCourse = courseOfDayPlace(place)
+  if (dayCourse !== undefined)
+    return <LatePart key="day" what="the day" load={loadDay} show={{ ...props, courseId: dayCourse }} />
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />

@@ -8,6 +8,8 @@ export function PageHead(props: {
   readonly what: string
   /** Where the way back leads; to the desk as it was unless given. */
   readonly back?: string
+  /** What is there; the desk unless given. */
+  readonly backTo?: string
   readonly reader: Reader
   readonly onReader: (reader: Reader) => void
   readonly hasWind?: boolean
@@ -15,7 +17,16 @@ export function PageHead(props: {
   /** Buttons and links between the way back and the reading menu. */
   readonly children?: ReactNode
 }): ReactElement {
-  const { what, back = DESK, reader, onReader, hasWind = false, choices, children } = props
+  const {
+    what,
+    back = DESK,
+    backTo = 'the desk',
+    reader,
+    onReader,
+    hasWind = false,
+    choices,
+    children,
+  } = props
   return (
     <header className="desk-head">
       <h1>
@@ -24,7 +35,7 @@ export function PageHead(props: {
       <div className="choices">{choices}</div>
       <div className="head-buttons">
         <a className="button" href={back}>
-          Back to the desk
+          Back to {backTo}
         </a>
         {children}
         <ReadingChoices reader={reader} onReader={onReader} hasWind={hasWind} />

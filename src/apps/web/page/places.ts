@@ -54,6 +54,19 @@ export function cardOfPlace(
 
 const CARD_PLACE = /^#\/course\/([^/]+)\/card(?:\/([^/]+))?$/
 
+/** The address where a day of a course is typed, its weather and pins. */
+export function dayPlace(courseId: string): string {
+  return `${coursePlace(courseId)}/day`
+}
+
+/** The course whose day an address leads to; `undefined` for any other address. */
+export function courseOfDayPlace(place: string): string | undefined {
+  const [, courseId] = DAY_PLACE.exec(place) ?? []
+  return courseId === undefined ? undefined : decodeURIComponent(courseId)
+}
+
+const DAY_PLACE = /^#\/course\/([^/]+)\/day$/
+
 /** What is laid on the desk by an address; what is absent stays as it was left. */
 export interface Wanted {
   readonly courseId?: string

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactElement, useRef, useState } from 'react'
+import { type ReactElement, useState } from 'react'
 import { FINISH_LETTERS } from '#golf/round/round.ts'
 import type { Reader } from '../desk/desk.ts'
 import { keepNewDocument } from '../documents/fetch-document.ts'
@@ -7,6 +7,7 @@ import { ownStorage } from '../documents/own-storage.ts'
 import { type Library, troubleOf, useCourse } from '../documents/use-library.ts'
 import { Chosen } from '../page/chosen.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
+import { TypedLines } from '../page/typed-lines.tsx'
 import type { Trouble } from '../planning/questions.ts'
 import { holesOf, keepTyped, readLine, roundOfTyped, type TypedLog, typedBefore } from './typed-log.ts'
 
@@ -27,11 +28,9 @@ export function PaperLog(props: {
         lines: {},
       },
   )
-  // What is still being typed is not wrong yet.
-  const [left, setLeft] = useState<ReadonlySet<string>>(() => new Set(Object.keys(log.lines)))
+  const [kept, setKept] = useState(0)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const { value: course } = useCourse(log.courseId === '' ? null : log.courseId)
-  const body = useRef<HTMLOListElement>(null)
   const set = (change: Partial<TypedLog>): void => {
     const next = { ...log, ...change }
     setLog(next)
@@ -48,18 +47,13 @@ export function PaperLog(props: {
       await keepNewDocument('rounds', id, text)
       keepTyped(null, ownStorage)
       setLog({ ...log, lines: {} })
-      setLeft(new Set())
+      setKept(kept + 1)
       onKept(
         `The round of ${log.date} is kept with ${holes.length} ${holes.length === 1 ? 'hole' : 'holes'}.`,
       )
     } catch (error) {
       setTrouble(troubleOf(error))
     }
-  }
-  const go = (event: KeyboardEvent, index: number): void => {
-    if (event.key !== 'Enter') return
-    event.preventDefault()
-    body.current?.querySelectorAll('input')[index + 1]?.focus()
   }
   const tees = course === null ? [] : [...new Set(refs.flatMap((ref) => teeNames(course, ref)))]
   return (
@@ -102,41 +96,14 @@ export function PaperLog(props: {
           />
         </label>
       </div>
-      <ol ref={body} className="log-lines">
-        {refs.map((ref, index) => {
-          const line = log.lines[ref] ?? ''
-          const { faults } = left.has(ref) ? readLine(ref, line, reader.units) : { faults: [] }
-          return (
-            <li key={ref}>
-              <label>
-                <b>{ref}:</b>
-                <input
-                  type="text"
-                  autoComplete="off"
-                  autoCapitalize="none"
-                  spellCheck={false}
-                  aria-label={`Hole ${ref}`}
-                  aria-invalid={faults.length > 0}
-                  aria-describedby={faults.length > 0 ? `log-fault-${ref}` : undefined}
-                  value={line}
-                  onChange={(event) => set({ lines: { ...log.lines, [ref]: event.currentTarget.value } })}
-                  onBlur={() => setLeft(new Set([...left, ref]))}
-                  onKeyDown={(event) => go(event, index)}
-                />
-              </label>
-              {faults.length > 0 && (
-                <ul id={`log-fault-${ref}`} className="log-faults">
-                  {faults.map(({ place, message, advice }) => (
-                    <li key={place + message}>
-                      {place}: {message} {advice}
-                    </li>
-                  ))}
-                </ul>
-              )}
-            </li>
-          )
-        })}
-      </ol>
+      <TypedLines
+        key={log.courseId + String(kept)}
+        name="log"
+        refs={refs}
+        lines={log.lines}
+        faultsOf={(ref, line) => readLine(ref, line, reader.units).faults}
+        onLine={(ref, line) => set({ lines: { ...log.lines, [ref]: line } })}
+      />
       <button type="button" disabled={holes.length === 0 || log.date === ''} onClick={() => void keep()}>
         Keep the round
       </button>
