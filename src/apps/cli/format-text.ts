@@ -1,7 +1,8 @@
 import { capital } from '#golf/strategy/capital.ts'
+import { costText } from '#golf/strategy/cost-text.ts'
 import { betweenWords, worthWords } from '#golf/strategy/format-words.ts'
 import type { FormatPart, Plan, PlanOption } from '#golf/strategy/plan.ts'
-import { costText, shareText } from './plan-words.ts'
+import { shareText } from './plan-words.ts'
 import type { Column } from './table.ts'
 
 /** What the plan is worth, in the place of the expected score. */

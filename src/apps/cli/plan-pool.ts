@@ -1,21 +1,18 @@
 import type { PracticeQuestion } from '#golf/round/practice-hole.ts'
 import type { RecapQuestion } from '#golf/round/recap-hole.ts'
-import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
-import { type TaskPool, taskPool } from '#outside/workers/task-pool.ts'
-import { threadLane } from '#outside/workers/thread-lane.ts'
 import {
-  clubUseTask,
-  type PlanAnswer,
   type PracticeAnswer,
-  planTask,
   practiceTask,
   type RecapAnswer,
   recapTask,
   type SeasonAnswer,
   type SeasonQuestion,
   seasonTask,
-  type UseAnswer,
-} from './plan-task.ts'
+} from '#golf/round/round-tasks.ts'
+import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
+import { type TaskPool, taskPool } from '#outside/workers/task-pool.ts'
+import { threadLane } from '#outside/workers/thread-lane.ts'
+import { clubUseTask, type PlanAnswer, planTask, type UseAnswer } from './plan-task.ts'
 
 /** Threads that answer questions about holes; 0 = this one. */
 export function planPool(size: number): TaskPool<PlanQuestion, PlanAnswer> {

@@ -1,13 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { PlanOption } from '#golf/strategy/plan.ts'
-import { aimText, costText, flipLines, leaveText, shareText } from './plan-words.ts'
+import { aimText, flipLines, leaveText, shareText } from './plan-words.ts'
 import { lengthText, sideText } from './units-of-the-reader.ts'
 
 describe('words of a plan', () => {
-  it('print a cost to a hundredth, and none that rounds to none', () => {
-    expect([0, 0.004, 0.005, 0.038, 1.2].map(costText)).toEqual(['–', '–', '+0.01', '+0.04', '+1.20'])
-  })
-
   it('print shares in per cent, a small one as such', () => {
     expect([0, 0.004, 0.006, 0.014, 0.444, 1].map(shareText)).toEqual(['–', '–', '<1', '1', '44', '100'])
   })

@@ -3,13 +3,8 @@ import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
 import { sentenceLine } from '#golf/strategy/sentence-line.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { PlannedHole } from './plan-one.ts'
-import { SMALLEST_PRINTED_COST, SMALLEST_PRINTED_SHARE } from './settings.ts'
+import { SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { lengthNumber, lengthText, type ReaderUnits, sideText, windText } from './units-of-the-reader.ts'
-
-/** A cost in strokes for a table: `–` when none is left after rounding, else `+0.04`. */
-export function costText(cost: number): string {
-  return Math.abs(cost) < SMALLEST_PRINTED_COST ? '–' : `${cost > 0 ? '+' : '−'}${Math.abs(cost).toFixed(2)}`
-}
 
 /** A share 0–1 for a table: `–` when none is left, `<1` under one in a hundred, else per cent without the sign. */
 export function shareText(share: number): string {

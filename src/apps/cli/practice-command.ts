@@ -1,7 +1,11 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
-import { type Practice, practiceOf } from '#golf/round/practice.ts'
-import { NO_PRACTICE_NOTES, type PracticeNotes, parsePracticeNotes } from '#golf/round/practice-notes.ts'
+import { practiceOf } from '#golf/round/practice.ts'
+import { NO_PRACTICE_NOTES, parsePracticeNotes } from '#golf/round/practice-notes.ts'
+import type { ToldPractice } from '#golf/round/practice-words.ts'
+import { retestDay } from '#golf/round/retest-day.ts'
+import { practiceFacts } from '#paper/book/practice-facts.ts'
+import { sheetTitle } from '#paper/book/sheet-words.ts'
 import { batchTasks } from './batch-tasks.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
@@ -11,14 +15,13 @@ import { parseQuestion } from './parse-question.ts'
 import { parseCount } from './parse-values.ts'
 import { practicePool } from './plan-pool.ts'
 import { practiceDocument } from './practice-document.ts'
-import { practiceFacts } from './practice-facts.ts'
 import { practicePage } from './practice-page.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { readText } from './read-file.ts'
 import { parseUnits } from './units-of-the-reader.ts'
 import { workHoles } from './work-holes.ts'
-import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
+import { askedSheet, writeSheet } from './write-sheet.ts'
 
 /** The options of `marram practice`, as typed. */
 export interface PracticeOptions extends GlobalOptions {
@@ -36,15 +39,9 @@ export interface PracticeOptions extends GlobalOptions {
 }
 
 /** What `marram practice` found out. */
-export interface PracticeReport {
+export interface PracticeReport extends ToldPractice {
   readonly course: string
   readonly player: string
-  readonly practice: Practice
-  readonly notes: PracticeNotes
-  readonly hours: number
-  readonly weeks: number
-  /** Of the re-test, `2027-01-06`; `null` when no first day was given. */
-  readonly retest: string | null
   readonly faults: readonly Fault[]
 }
 
@@ -116,16 +113,12 @@ export async function practiceCommand(
 
 /** The day so many weeks later. Throws MAR-USAGE-002 for what is no day. */
 function weeksAfter(text: string, weeks: number): string {
-  const start = new Date(`${text}T00:00:00Z`)
-  if (
-    !/^\d{4}-\d\d-\d\d$/.test(text) ||
-    Number.isNaN(start.getTime()) ||
-    start.toISOString().slice(0, 10) !== text
-  )
+  const day = retestDay(text, weeks)
+  if (day === null)
     throw new Failure(
       'MAR-USAGE-002',
       `"${text}" is no day. Write year, month and day: 2026-11-25.`,
       '--from',
     )
-  return new Date(start.getTime() + weeks * 7 * 86_400_000).toISOString().slice(0, 10)
+  return day
 }

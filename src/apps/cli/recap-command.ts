@@ -2,13 +2,15 @@ import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
-import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import type { Player } from '#golf/player/player.ts'
 import { matchOfRounds, type PlayedRound, type RoundMatch } from '#golf/round/match-of-rounds.ts'
 import type { RecapQuestion } from '#golf/round/recap-hole.ts'
+import { recapQuestions } from '#golf/round/recap-questions.ts'
 import { recapRound } from '#golf/round/recap-round.ts'
 import type { Round } from '#golf/round/round.ts'
 import { roundCard } from '#golf/round/round-card.ts'
+import { recapFacts } from '#paper/book/recap-facts.ts'
+import { sheetTitle } from '#paper/book/sheet-words.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
@@ -19,11 +21,10 @@ import { recapPool } from './plan-pool.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { recapDocument } from './recap-document.ts'
-import { recapFacts } from './recap-facts.ts'
 import { recapPage } from './recap-page.ts'
 import { parseUnits, type ReaderUnits } from './units-of-the-reader.ts'
-import { errorFault, workHoles } from './work-holes.ts'
-import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
+import { workHoles } from './work-holes.ts'
+import { askedSheet, writeSheet } from './write-sheet.ts'
 
 /** The options of `marram recap`, as typed. */
 export interface RecapOptions extends GlobalOptions {
@@ -111,7 +112,6 @@ function questionsOf(
       `The round has no hole ${named}. Its holes are: ${round.holes.map(({ ref }) => ref).join(', ')}.`,
       '--hole',
     )
-  const questions: RecapQuestion[] = []
   const faults: Fault[] = []
   if (dayFile !== undefined && round.date !== null && day.date !== null && round.date !== day.date)
     faults.push({
@@ -121,14 +121,6 @@ function questionsOf(
       place: dayFile,
       advice: 'Give the day file of the round.',
     })
-  for (const logged of chosen) {
-    try {
-      const hole = holeFromCourse(course, logged.ref, { tee: tee ?? round.tee ?? undefined, day })
-      questions.push({ hole, player, day, logged })
-    } catch (error) {
-      if (!(error instanceof Failure)) throw error
-      faults.push(errorFault(error))
-    }
-  }
-  return { questions, faults }
+  const asked = recapQuestions({ course, player, day, tee: tee ?? round.tee }, chosen)
+  return { questions: asked.questions, faults: [...faults, ...asked.faults] }
 }

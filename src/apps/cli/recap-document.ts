@@ -1,22 +1,15 @@
 import type { Fault } from '#faults/fault.ts'
 import type { Spot } from '#golf/round/follow-hole.ts'
-import type { RoundMatch } from '#golf/round/match-of-rounds.ts'
 import type { HoleRecap, Split, StrokeSplit } from '#golf/round/recap.ts'
-import type { RoundRecap, StrokeOfHole } from '#golf/round/recap-round.ts'
+import type { StrokeOfHole } from '#golf/round/recap-round.ts'
+import type { ToldRecap } from '#golf/round/recap-words.ts'
 import type { Round } from '#golf/round/round.ts'
-import type { CardAnswer } from '#golf/round/round-card.ts'
 
 /** What `marram recap` found out. */
-export interface RecapAnswer {
+export interface RecapAnswer extends ToldRecap {
   readonly course: string
   readonly player: string
   readonly round: Round
-  /** Whether the conditions of the day were given. */
-  readonly hasDay: boolean
-  readonly recap: RoundRecap
-  readonly card: CardAnswer
-  /** Against a second round; `null` = none was given. */
-  readonly match: RoundMatch | null
   readonly faults: readonly Fault[]
 }
 

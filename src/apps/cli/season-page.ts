@@ -1,11 +1,10 @@
 import pc from 'picocolors'
-import { choosingWords, partWords, seasonWords } from '#golf/round/season-words.ts'
-import { NAMED_STROKES } from '#golf/round/settings.ts'
+import { choosingTable, struckTable, totalTable } from '#golf/round/season-tables.ts'
+import { ALL_AS_PLANNED, seasonBasis, seasonWords } from '#golf/round/season-words.ts'
 import type { Machine } from './machine.ts'
-import { costText } from './plan-words.ts'
 import { faultLines } from './print-faults.ts'
 import type { SeasonReport } from './season-command.ts'
-import { tableLines } from './table.ts'
+import { wordTableLines } from './table.ts'
 import { titled } from './titled.ts'
 
 /** Rounds taken together, for a person: the sentences, then what they rest on. */
@@ -13,72 +12,17 @@ export function seasonPage(answer: SeasonReport, machine: Machine): string[] {
   const colours = pc.createColors(machine.hasColour)
   const { course, player, season, faults } = answer
   const count = `${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}, ${season.holes} holes`
+  const choosing = choosingTable(season)
   return [
     colours.bold(`${course}, ${player}: ${count}`),
     ...seasonWords(season),
-    ...titled('From plan to score, strokes a round', totals(answer)),
-    ...titled('Ways of choosing, strokes a round', choosingTable(answer)),
-    ...titled('Struck against the profile, strokes a round', partTable(answer)),
+    ...titled('From plan to score, strokes a round', wordTableLines(totalTable(season)).slice(1)),
+    ...titled(
+      'Ways of choosing, strokes a round',
+      choosing.rows.length === 0 ? [ALL_AS_PLANNED] : wordTableLines(choosing),
+    ),
+    ...titled('Struck against the profile, strokes a round', wordTableLines(struckTable(season))),
     ...titled('What this rests on', seasonBasis(answer)),
     ...titled('Faults', faultLines(faults, machine)),
   ]
-}
-
-/** What a season was held against, and how its words are to be taken. */
-export function seasonBasis({ withoutDay, isQuick }: SeasonReport): string[] {
-  return [
-    ...(withoutDay > 0
-      ? [
-          `${withoutDay} of the rounds have no day file of their date: they are held against the plan for a calm, normal day.`,
-        ]
-      : []),
-    ...(isQuick ? ['Each hole was solved by quick settings, about 0.1 of a stroke rough in itself.'] : []),
-    'A part stands out when even the low end of its interval is a loss: of players whose profile is right, one in twenty is told of one.',
-  ]
-}
-
-function totals({ season }: SeasonReport): string[] {
-  return tableLines(
-    [{ heading: '' }, { heading: 'strokes', isFigure: true }],
-    [
-      ['choices', costText(season.decision)],
-      ['how it was struck', costText(season.execution)],
-      ['luck', costText(season.luck)],
-      ['more than expected', costText(season.over)],
-    ],
-  ).slice(1)
-}
-
-function choosingTable({ season }: SeasonReport): string[] {
-  if (season.choosing.length === 0) return ['Every choice that can be judged was the plan’s.']
-  return tableLines(
-    [{ heading: '' }, { heading: 'times', isFigure: true }, { heading: 'cost', isFigure: true }],
-    season.choosing.map(({ way, count, strokes }) => [
-      choosingWords(way),
-      String(count),
-      costText(strokes / season.rounds),
-    ]),
-  )
-}
-
-function partTable({ season }: SeasonReport): string[] {
-  return tableLines(
-    [
-      { heading: '' },
-      { heading: 'strokes', isFigure: true },
-      { heading: 'cost', isFigure: true },
-      { heading: 'from', isFigure: true },
-      { heading: 'to', isFigure: true },
-    ],
-    season.parts
-      .filter(({ count }) => count > 0)
-      .map(({ part, count, strokes, low, high }) => [
-        partWords(part),
-        String(count),
-        costText(strokes / season.rounds),
-        ...(count < NAMED_STROKES
-          ? ['too few', '']
-          : [low, high].map((sum) => costText(sum / season.rounds))),
-      ]),
-  )
 }

@@ -1,6 +1,3 @@
-/** Strokes. Costs are printed to 0.01 in tables; a smaller one is printed as none. Our assumption. */
-export const SMALLEST_PRINTED_COST = 0.005
-
 /** Rows of a table of clubs for people; the rest is one line that says how many more there are. Our assumption. */
 export const CLUBS_PRINTED = 8
 
@@ -18,6 +15,3 @@ export const MOST_WORKERS = 64
 
 /** A fault found in more places than this is printed once with its first places. Our assumption. */
 export const FAULTS_PRINTED_SINGLY = 3
-
-/** Strokes of a round told singly, dearest or best first: a page holds few facts. */
-export const MOST_TOLD_STROKES = 5

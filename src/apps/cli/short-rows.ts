@@ -1,7 +1,8 @@
+import { costText } from '#golf/strategy/cost-text.ts'
 import type { PlanOption, ShortPart } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { METRES_PER_FOOT, METRES_PER_YARD } from '#numbers/units/units.ts'
-import { costText, shareText } from './plan-words.ts'
+import { shareText } from './plan-words.ts'
 import { type Column, tableLines } from './table.ts'
 import type { ReaderUnits } from './units-of-the-reader.ts'
 

@@ -1,3 +1,5 @@
+import type { WordTable } from '#golf/round/word-table.ts'
+
 /** A column of a printed table: its heading and whether its figures stand right. */
 export interface Column {
   readonly heading: string
@@ -18,4 +20,9 @@ export function tableLines(columns: readonly Column[], rows: readonly (readonly 
       .join('  ')
       .trimEnd()
   return [line(columns.map((column) => column.heading)), ...rows.map(line)]
+}
+
+/** A table of the shared words as lines. */
+export function wordTableLines({ columns, rows }: WordTable): string[] {
+  return tableLines(columns, rows)
 }

@@ -1,10 +1,9 @@
-import type { FaultCode } from '#faults/codes.ts'
+import { errorFault, type Unanswered } from '#faults/answered.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { TaskPool } from '#outside/workers/task-pool.ts'
 import type { Machine } from './machine.ts'
 import { unworkedHole } from './plan-batch.ts'
-import type { Unanswered } from './plan-task.ts'
 import { progressBar } from './progress-bar.ts'
 import { whileInterruptible } from './while-interruptible.ts'
 
@@ -61,19 +60,6 @@ export async function workHoles<Question extends { readonly hole: Hole }, Answer
     }),
     faults,
   }
-}
-
-/** A failure of one hole among others, as a fault of the whole. */
-export function errorFault({
-  code,
-  message,
-  where,
-}: {
-  readonly code: FaultCode
-  readonly message: string
-  readonly where: string
-}): Fault {
-  return { severity: 'error', code, message, place: where, advice: '' }
 }
 
 function isUnanswered(answer: object): answer is Unanswered {

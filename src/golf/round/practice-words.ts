@@ -1,6 +1,17 @@
 import { capital } from '#golf/strategy/capital.ts'
 import type { PracticePart } from './improved-player.ts'
-import type { PracticeItem } from './practice.ts'
+import type { Practice, PracticeItem } from './practice.ts'
+import type { PracticeNotes } from './practice-notes.ts'
+
+/** What practice is worth, with what is told beside it. */
+export interface ToldPractice {
+  readonly practice: Practice
+  readonly notes: PracticeNotes
+  readonly hours: number
+  readonly weeks: number
+  /** Of the re-test, `2027-01-06`; `null` when no first day was given. */
+  readonly retest: string | null
+}
 
 const PART_WORDS: Readonly<Record<PracticePart, string>> = {
   'long-direction': 'direction with driver, woods and hybrids',
@@ -34,8 +45,28 @@ export function retestWords(part: PracticePart): string {
 }
 
 /** What so many hours of one part are worth on the course: `Ten hours on …: about 0.25 of a stroke a round.` */
-export function itemWords(item: PracticeItem, hours: number): string {
+function itemWords(item: PracticeItem, hours: number): string {
   const saved = Math.max(0.05, Math.round(item.strokesAnHour * hours * 20) / 20)
   const span = hours === 1 ? 'an hour' : `${hours} hours`
   return `${capital(PART_WORDS[item.part])}: ${span} of it are worth about ${saved.toFixed(2)} of a stroke a round here.`
 }
+
+/** One thing to practise, three sentences: what it is worth, the drill, when and how it is seen whether it helped. */
+export function itemSentences({ notes, hours, weeks, retest }: ToldPractice, item: PracticeItem): string[] {
+  const when = retest === null ? `in ${weeks} ${weeks === 1 ? 'week' : 'weeks'}` : `on ${retest}`
+  return [
+    itemWords(item, hours),
+    notes.drills[item.part] ?? 'Drill: the professional’s own.',
+    `Re-test ${when}: ${RETEST_WORDS[item.part]}.`,
+  ]
+}
+
+/** Where no part brings enough. */
+export const NOTHING_TO_PRACTISE =
+  'No part of the game brings enough for an hour of practice to be worth saying.'
+
+/** What the figures are, and are not. */
+export const PRACTICE_BASIS: readonly string[] = [
+  'How much an hour helps is an assumption, not a measurement: put your own experience in its place.',
+  'Each figure is what the expected score of the plan on these holes loses when that part alone gets better.',
+]

@@ -3,6 +3,14 @@ import type { Choosing } from './choosing.ts'
 import type { StruckPart } from './part-results.ts'
 import type { Finding, Season } from './season.ts'
 
+/** A season, with what is told beside it. */
+export interface ToldSeason {
+  readonly season: Season
+  /** Rounds whose day is not known: held against a calm, normal day. */
+  readonly withoutDay: number
+  readonly isQuick: boolean
+}
+
 /** Ways of choosing that are not the plan's. */
 const CHOOSING_WORDS: Readonly<Record<Choosing, string>> = {
   'longer-from-tee': 'a longer club off the tee than the plan',
@@ -78,3 +86,22 @@ export function seasonWords(season: Season): string[] {
 }
 
 const MOST_FINDINGS = 3
+
+/** Where no choice departed from the plan. */
+export const ALL_AS_PLANNED = 'Every choice that can be judged was the plan’s.'
+
+/** What a quick answer costs in exactness. */
+export const QUICK_WORDS = 'Each hole was solved by quick settings, about 0.1 of a stroke rough in itself.'
+
+/** What a season was held against, and how its words are to be taken. */
+export function seasonBasis({ withoutDay, isQuick }: Omit<ToldSeason, 'season'>): string[] {
+  return [
+    ...(withoutDay > 0
+      ? [
+          `${withoutDay} of the rounds have no day file of their date: they are held against the plan for a calm, normal day.`,
+        ]
+      : []),
+    ...(isQuick ? [QUICK_WORDS] : []),
+    'A part stands out when even the low end of its interval is a loss: of players whose profile is right, one in twenty is told of one.',
+  ]
+}

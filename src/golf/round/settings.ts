@@ -19,6 +19,8 @@ export const LEAST_LIKE_SHARE = 0.002
 
 /** Choices that cost at least this many strokes are told: below it two choices are too close to call, as in a plan. */
 export const TOLD_DECISION_STROKES = 0.03
+/** Strokes of a round told singly, dearest or best first: a page holds few facts. Our choice. */
+export const MOST_TOLD_STROKES = 5
 /** Strokes told as the best of a round gained at least this much. Our assumption. */
 export const TOLD_GAIN_STROKES = 0.3
 

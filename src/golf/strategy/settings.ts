@@ -169,3 +169,5 @@ export const GAP_STEP_DEGREES = 0.5
 /** Lines to the side of the stroke that is asked about, degrees and step, where trees are in the way. */
 export const STROKE_SIDEWAYS_DEGREES = 100
 export const STROKE_SIDEWAYS_STEP_DEGREES = 4
+/** Strokes. Costs are printed to 0.01 in tables; a smaller one is printed as none. Our assumption. */
+export const SMALLEST_PRINTED_COST = 0.005

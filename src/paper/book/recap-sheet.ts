@@ -5,15 +5,10 @@ import { type Block, drawBlocks, flowBlocks } from './blocks.ts'
 import { placeShapes } from './place-page.ts'
 import { headingBlock, sentenceBlocks } from './sentence-blocks.ts'
 import { CARD, PAPERS, type Paper, TYPE } from './settings.ts'
+import type { SheetWords } from './sheet-words.ts'
 
-/** What stands on the sheet of a round that was played, or of a season. */
-export interface SheetFacts {
-  readonly title: string
-  /** Said first, before any figure. */
-  readonly opening: readonly string[]
-  /** Absent where no one round is taken apart. */
-  readonly waterfall?: Waterfall
-  readonly sections: readonly { readonly heading: string; readonly sentences: readonly string[] }[]
+/** What stands on the sheet, how large it is, and the letters it is set in. */
+export interface SheetFacts extends SheetWords {
   readonly paper: Paper
   readonly letters: Letters
 }

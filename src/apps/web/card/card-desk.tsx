@@ -11,12 +11,12 @@ import { useDay } from '../course/use-day.ts'
 import type { Reader } from '../desk/desk.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { WaitingFor } from '../page/waiting-for.tsx'
+import { PlanProgress } from '../planning/plan-progress.tsx'
 import { type CardChoice, keepChoice, keptChoice, kindOf } from './card-choice.ts'
 import { CardChoices } from './card-choices.tsx'
 import { CardTools } from './card-tools.tsx'
 import { ChangedList } from './changed-list.tsx'
 import { LegalLight } from './legal-light.tsx'
-import { PlanProgress } from './plan-progress.tsx'
 import { roundHoles } from './round-holes.ts'
 import { Sheet } from './sheet.tsx'
 import { useLaidOut } from './use-laid-out.ts'
@@ -105,7 +105,7 @@ export function CardDesk(props: {
       {left.map((words) => (
         <p key={words}>{words}</p>
       ))}
-      {isPlanned && <PlanProgress plans={plans} of={holes.length} />}
+      {isPlanned && <PlanProgress work={plans} />}
       <CardTools
         laid={laid}
         isReady={isReady}

@@ -1,11 +1,9 @@
-import { type ReactElement, useState } from 'react'
+import type { ReactElement } from 'react'
 import type { CardKind } from '#paper/book/card-kinds.ts'
-import { troubleOf } from '../documents/use-library.ts'
-import { saveTable } from '../page/save-table.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
-import type { Trouble } from '../planning/questions.ts'
 import type { LaidOut } from './lay-out.ts'
 import { mailPlace } from './mail-place.ts'
+import { usePdf } from './use-pdf.ts'
 
 /** Back and forth, and the ways out of the page: the printer, a PDF, a letter. */
 export function CardTools(props: {
@@ -20,19 +18,8 @@ export function CardTools(props: {
   readonly text: CardKind | null
 }): ReactElement {
   const { laid, isReady, name, steps, text } = props
-  const [fault, setFault] = useState<Trouble | null>(null)
-  const [isMaking, setMaking] = useState(false)
+  const { save, isMaking, fault } = usePdf()
   const mayLeave = laid !== null && isReady && laid.faults.length === 0
-  const save = (): void => {
-    if (laid === null) return
-    setFault(null)
-    setMaking(true)
-    import('./press.ts')
-      .then(({ printFile }) => printFile(laid.sheets, `${laid.facts.course}, ${laid.facts.playerName}`))
-      .then((bytes) => saveTable(bytes as Uint8Array<ArrayBuffer>, `${name}.pdf`, 'application/pdf'))
-      .catch((error: unknown) => setFault(troubleOf(error)))
-      .finally(() => setMaking(false))
-  }
   return (
     <div className="card-tools">
       <div className="head-buttons">
@@ -45,7 +32,11 @@ export function CardTools(props: {
         <button type="button" disabled={!mayLeave} onClick={() => print()}>
           Print
         </button>
-        <button type="button" disabled={!mayLeave || isMaking} onClick={save}>
+        <button
+          type="button"
+          disabled={!mayLeave || isMaking}
+          onClick={() => laid && save(laid.sheets, `${laid.facts.course}, ${laid.facts.playerName}`, name)}
+        >
           Save as PDF
         </button>
         {mayLeave && text !== null && (

@@ -13,7 +13,7 @@ import type { Drawing } from '#paper/draw/drawing.ts'
 import { rulerOf } from '#paper/draw/ruler.ts'
 import { type CardChoice, kindOf } from './card-choice.ts'
 import { withFonts } from './fonts.ts'
-import type { HoleState } from './round-plans.ts'
+import type { HoleState } from './use-round-plans.ts'
 
 /** What is laid out. */
 export interface Asked {

@@ -6,8 +6,8 @@ import { adviceOf, type ChangedSentence } from '#paper/book/own-words.ts'
 import type { RowPlace } from '#paper/book/page.ts'
 import type { Paper } from '#paper/book/settings.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
-import { Picture } from '../chart/picture.tsx'
 import { SentenceEditor } from './sentence-editor.tsx'
+import { SheetFrame } from './sheet-frame.tsx'
 import type { Writing } from './use-writing.ts'
 
 /** One sheet as it leaves the printer. Over the row of each hole lies a button that opens its sentences in their place. */
@@ -31,53 +31,44 @@ export function Sheet(props: {
   const down = (points: number): string => `${(100 * points) / height}%`
   const changed = new Set(props.changed.map(({ sentence }) => sentence.hole))
   return (
-    // A sheet wider than the screen is carried sideways within its own frame.
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: it is carried by keys too (WCAG 2.2, 2.1.1).
-    <section className="sheet-frame" aria-label={drawing.title} tabIndex={0}>
-      <div
-        className="sheet"
-        data-page={`${paper}-${width > height ? 'wide' : 'tall'}`}
-        style={{ minWidth: width, aspectRatio: `${width} / ${height}` }}
-      >
-        <Picture drawing={drawing} className="sheet-picture" />
-        {rows.map((row) => {
-          const one = facts.holes.find(({ hole }) => hole.ref === row.ref)
-          if (one === undefined) return null
-          const advice = adviceOf(whose, one, facts)
-          const place = {
-            left: across(row.left),
-            top: down(row.top),
-            width: across(row.width),
-            height: down(row.height),
-          }
-          const mark = changed.has(row.ref) ? 'row-changed' : props.isOwn(row.ref) ? 'row-own' : ''
-          return (
-            <div key={row.ref}>
-              <button
-                type="button"
-                className={`row-button ${mark}`.trim()}
-                style={place}
-                aria-expanded={writing.ref === row.ref}
-                aria-label={`Hole ${row.ref}: ${[advice.club, adviceWords(advice)].filter((each) => each !== '').join(': ')} Write it anew`}
-                onClick={() => (writing.ref === row.ref ? writing.end() : writing.begin(row.ref))}
+    <SheetFrame drawing={drawing} paper={paper}>
+      {rows.map((row) => {
+        const one = facts.holes.find(({ hole }) => hole.ref === row.ref)
+        if (one === undefined) return null
+        const advice = adviceOf(whose, one, facts)
+        const place = {
+          left: across(row.left),
+          top: down(row.top),
+          width: across(row.width),
+          height: down(row.height),
+        }
+        const mark = changed.has(row.ref) ? 'row-changed' : props.isOwn(row.ref) ? 'row-own' : ''
+        return (
+          <div key={row.ref}>
+            <button
+              type="button"
+              className={`row-button ${mark}`.trim()}
+              style={place}
+              aria-expanded={writing.ref === row.ref}
+              aria-label={`Hole ${row.ref}: ${[advice.club, adviceWords(advice)].filter((each) => each !== '').join(': ')} Write it anew`}
+              onClick={() => (writing.ref === row.ref ? writing.end() : writing.begin(row.ref))}
+            />
+            {writing.ref === row.ref && (
+              <SentenceEditor
+                key={writing.number}
+                one={one}
+                facts={facts}
+                whose={whose}
+                units={props.units}
+                style={{ left: across(row.left), top: down(row.top + row.height) }}
+                onWrite={(sentence) => props.onWrite(sentence, writing.number)}
+                onDrop={(sentence) => props.onDrop(sentence, writing.number)}
+                onDone={writing.end}
               />
-              {writing.ref === row.ref && (
-                <SentenceEditor
-                  key={writing.number}
-                  one={one}
-                  facts={facts}
-                  whose={whose}
-                  units={props.units}
-                  style={{ left: across(row.left), top: down(row.top + row.height) }}
-                  onWrite={(sentence) => props.onWrite(sentence, writing.number)}
-                  onDrop={(sentence) => props.onDrop(sentence, writing.number)}
-                  onDone={writing.end}
-                />
-              )}
-            </div>
-          )
-        })}
-      </div>
-    </section>
+            )}
+          </div>
+        )
+      })}
+    </SheetFrame>
   )
 }

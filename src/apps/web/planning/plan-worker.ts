@@ -1,4 +1,4 @@
-import { Failure } from '#faults/failure.ts'
+import { answered } from '#faults/answered.ts'
 import type { Lie } from '#golf/player/player.ts'
 import { objectiveOf } from '#golf/strategy/asked-objective.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
@@ -22,14 +22,7 @@ declare const self: DedicatedWorkerGlobalScope
 const layGround = keptGround()
 
 /** The worker's one job: a question in, an answer out, so that the page never waits; stopped when a newer one comes. */
-serveTasks(self, (question: Question, lookUp): Answered => {
-  try {
-    return answer(question, lookUp)
-  } catch (error) {
-    if (!(error instanceof Failure)) throw error
-    return { fault: { code: error.code, message: error.message, where: error.where } }
-  }
-})
+serveTasks(self, (question: Question, lookUp): Answered => answered(() => answer(question, lookUp)))
 
 function answer(question: Question, lookUp: () => void): Answered {
   if (question.kind === 'finishes') {

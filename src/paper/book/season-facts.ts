@@ -1,14 +1,18 @@
-import { choosingWords, partWords, seasonWords } from '#golf/round/season-words.ts'
+import {
+  ALL_AS_PLANNED,
+  choosingWords,
+  partWords,
+  seasonBasis,
+  seasonWords,
+  type ToldSeason,
+} from '#golf/round/season-words.ts'
 import { capital } from '#golf/strategy/capital.ts'
-import type { SheetFacts } from '#paper/book/recap-sheet.ts'
-import { costText } from './plan-words.ts'
-import type { SeasonReport } from './season-command.ts'
-import { seasonBasis } from './season-page.ts'
-import { AFTER_THE_ROUND } from './write-sheet.ts'
+import { costText } from '#golf/strategy/cost-text.ts'
+import { AFTER_THE_ROUND, type SheetWords } from './sheet-words.ts'
 
 /** The letter after a season: what was found in plain words, then the figures, strokes a round. */
-export function seasonFacts(answer: SeasonReport, title: string): Omit<SheetFacts, 'letters' | 'paper'> {
-  const { season } = answer
+export function seasonFacts(told: ToldSeason, title: string): SheetWords {
+  const { season } = told
   const aRound = (strokes: number): string => costText(strokes / Math.max(1, season.rounds))
   return {
     title: `${title}: ${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}`,
@@ -18,7 +22,7 @@ export function seasonFacts(answer: SeasonReport, title: string): Omit<SheetFact
         heading: 'Ways of choosing, strokes a round',
         sentences:
           season.choosing.length === 0
-            ? ['Every choice that can be judged was the plan’s.']
+            ? [ALL_AS_PLANNED]
             : season.choosing.map(
                 ({ way, count, strokes }) =>
                   `${capital(choosingWords(way))}: ${count} ${count === 1 ? 'time' : 'times'}, ${aRound(strokes)}.`,
@@ -30,7 +34,7 @@ export function seasonFacts(answer: SeasonReport, title: string): Omit<SheetFact
           .filter(({ count }) => count > 0)
           .map(({ part, count, strokes }) => `${capital(partWords(part))}: ${count}, ${aRound(strokes)}.`),
       },
-      { heading: 'Mind', sentences: [...seasonBasis(answer), AFTER_THE_ROUND] },
+      { heading: 'Mind', sentences: [...seasonBasis(told), AFTER_THE_ROUND] },
     ],
   }
 }

@@ -1,13 +1,9 @@
 import type { ReactElement } from 'react'
-import type { RoundPlans } from './use-round-plans.ts'
+import type { Work } from './use-work.ts'
 
-/** How far the plans of the round are, with a way to stop and to go on; nothing once all are there. */
-export function PlanProgress(props: {
-  readonly plans: RoundPlans
-  readonly of: number
-}): ReactElement | null {
-  const { plans, of } = props
-  const { done, isRunning, stop, goOn } = plans
+/** How far the plans of a round are, with a way to stop and to go on; nothing once all are there. */
+export function PlanProgress({ work }: { readonly work: Work<unknown> }): ReactElement | null {
+  const { done, of, isRunning, stop, goOn } = work
   if (done >= of) return null
   return (
     <div className="plan-progress">
