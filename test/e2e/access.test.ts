@@ -164,7 +164,7 @@ describe('every page', () => {
     await other.close()
   })
 
-  it.each(['#/new-player', '#/survey', '#/shots/aldous-brack', '#/course/sandrel-ness/day'])(
+  it.each(['#/new-player', '#/survey', '#/shots/aldous-brack', '#/course/sandrel-ness/day', '#/rounds'])(
     '%s holds to an enlarged and to a narrow screen, in large print too',
     async (place) => {
       await page.evaluate(`location.hash = '${place}'`)

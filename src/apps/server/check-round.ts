@@ -1,6 +1,7 @@
 import { nameOfRound } from '#golf/round/kept-round.ts'
 import { parseKeptRound } from '#golf/round/parse-kept-round.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
+import { roundBelongs } from '#golf/round/round-belongs.ts'
 import type { CheckedDocument } from './document-check.ts'
 
 /**
@@ -15,8 +16,5 @@ export function checkRound(text: string, where: string): CheckedDocument {
 }
 
 function typed(text: string, where: string) {
-  const { round, faults } = parseRound(text, where)
-  const { player, course } = JSON.parse(text.replace(/^\uFEFF/, '')) as Readonly<Record<string, unknown>>
-  const nameOf = (value: unknown): string | null => (typeof value === 'string' ? value : null)
-  return { faults, facts: { date: round.date, player: nameOf(player), course: nameOf(course) } }
+  return { faults: parseRound(text, where).faults, facts: roundBelongs(text, where) }
 }

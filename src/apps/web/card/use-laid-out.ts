@@ -26,7 +26,7 @@ export function useLaidOut(asked: Asked): {
 }
 
 /** What prints comes from the server once: without it the page cannot be laid out for the first time. */
-function troubleOfPress(error: unknown): Trouble {
+export function troubleOfPress(error: unknown): Trouble {
   const said = error instanceof Error ? error.message : String(error)
   const message = `The letters of the page cannot be fetched, so it is not laid out yet. Nothing is lost. ${said}`
   return { code: 'MAR-WEB-001', message, where: '' }

@@ -77,7 +77,7 @@ export function usePlayer(id: string | null): Loaded<Player> {
  * Loads by id, each once; what was loaded for another id is never shown. `load` must be the same function every time.
  * What is here stays usable when the server has gone.
  */
-function useLoaded<Value>(id: string | null, load: (id: string) => Promise<Value>): Loaded<Value> {
+export function useLoaded<Value>(id: string | null, load: (id: string) => Promise<Value>): Loaded<Value> {
   const [state, setState] = useState<{ readonly id: string | null } & Loaded<Value>>({
     id: null,
     value: null,

@@ -15,6 +15,7 @@ import {
   PLAYERS,
   playerOfPlace,
   ROUNDS,
+  recapOfPlace,
   SURVEY,
   usePlace,
 } from './places.ts'
@@ -26,6 +27,7 @@ const loadCoursePage = async () => (await import('../course/course-page.tsx')).C
 const loadCard = async () => (await import('../card/card-page.tsx')).CardPage
 const loadDay = async () => (await import('../day/day-page.tsx')).DayPage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
+const loadRecap = async () => (await import('../recap/recap-page.tsx')).RecapPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
 const loadSurvey = async () => (await import('../survey/survey-page.tsx')).SurveyPage
 
@@ -68,6 +70,9 @@ function PageOfPlace(props: {
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />
+  const roundId = recapOfPlace(place)
+  if (roundId !== undefined)
+    return <LatePart key="recap" what="the recap" load={loadRecap} show={{ ...props, roundId }} />
   if (place === ROUNDS) return <LatePart key="rounds" what="the rounds" load={loadRounds} show={props} />
   if (place === PLAYERS) return <LatePart key="players" what="the players" load={loadPlayers} show={props} />
   if (shotsOf === undefined && place !== NEW_PLAYER && place !== SURVEY)

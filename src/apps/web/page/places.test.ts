@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { cardOfPlace, cardPlace, courseOfPlace, coursePlace } from './places.ts'
+import {
+  cardOfPlace,
+  cardPlace,
+  courseOfPlace,
+  coursePlace,
+  ROUNDS,
+  recapOfPlace,
+  recapPlace,
+} from './places.ts'
 
 describe('cardOfPlace', () => {
   it('leads to the card of a player on a course, or of nobody yet', () => {
@@ -15,5 +23,12 @@ describe('cardOfPlace', () => {
       expect(cardOfPlace(place)).toBeUndefined()
     expect(cardOfPlace(cardPlace('card', 'card'))).toEqual({ courseId: 'card', playerId: 'card' })
     expect(courseOfPlace(coursePlace('card'))).toBe('card')
+  })
+})
+
+describe('recapOfPlace', () => {
+  it('leads to the recap of a round, and the list of rounds is none', () => {
+    expect(recapOfPlace(recapPlace('round-2026 05'))).toBe('round-2026 05')
+    for (const place of ['', ROUNDS, '#/round', '#/desk']) expect(recapOfPlace(place)).toBeUndefined()
   })
 })

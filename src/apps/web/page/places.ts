@@ -91,6 +91,16 @@ export function wantedOfPlace(place: string): Wanted | null {
   )
 }
 
+/** The address of the recap of a kept round. */
+export function recapPlace(roundId: string): string {
+  return `${ROUNDS}/${encodeURIComponent(roundId)}`
+}
+
+/** Which round's recap an address leads to; `undefined` for any other address. */
+export function recapOfPlace(place: string): string | undefined {
+  return place.startsWith(`${ROUNDS}/`) ? decodeURIComponent(place.slice(ROUNDS.length + 1)) : undefined
+}
+
 /** The part of the address after the page, and what follows it. */
 export function usePlace(): string {
   return useSyncExternalStore(follow, () => location.hash)

@@ -57,7 +57,7 @@ export function useWork<Question, Answer, State>(
     }).finally(() => setRunning((now) => (now === key && stopping.current === controller ? '' : now)))
     return () => controller.abort()
   }, [key, turn])
-  const states = shown.key === key ? shown.states : {}
+  const states = shown.key === key ? shown.states : NONE
   return {
     states,
     done: Object.keys(states).length,
@@ -67,6 +67,8 @@ export function useWork<Question, Answer, State>(
     goOn: useCallback(() => setTurn((before) => before + 1), []),
   }
 }
+
+const NONE: Readonly<Record<string, never>> = {}
 
 function isMissing(answer: unknown): answer is Missing {
   return typeof answer === 'object' && answer !== null && 'missing' in answer

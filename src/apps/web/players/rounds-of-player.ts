@@ -1,4 +1,5 @@
 import { parseKeptRound } from '#golf/round/parse-kept-round.ts'
+import { roundBelongs } from '#golf/round/round-belongs.ts'
 import { fetchDocument, keepNewDocument, listDocuments, removeDocument } from '../documents/fetch-document.ts'
 import { putRound, removeRound, roundsHere, roundText } from '../round/round-shelf.ts'
 
@@ -17,14 +18,14 @@ export async function removeRoundsOf(
 ): Promise<void> {
   for (const { id } of await listDocuments('rounds')) {
     const text = await fetchDocument('rounds', id)
-    if (playerIn(text) !== playerId) continue
+    if (roundBelongs(text, id).playerId !== playerId) continue
     await removeDocument('rounds', id)
     onRemoved({ id, text, from: 'store' })
   }
   // A browser that keeps nothing has none.
   for (const { id } of await roundsHere().catch(() => [])) {
     const text = await roundText(id)
-    if (text === null || playerIn(text) !== playerId) continue
+    if (text === null || roundBelongs(text, id).playerId !== playerId) continue
     await removeRound(id)
     onRemoved({ id, text, from: 'phone' })
   }
@@ -37,8 +38,4 @@ export async function putRoundsBack(rounds: readonly RoundOfPlayer[]): Promise<v
     const round = from === 'phone' ? parseKeptRound(text, id)?.round : undefined
     if (round !== undefined) await putRound(round)
   }
-}
-
-function playerIn(text: string): unknown {
-  return (JSON.parse(text) as { readonly player_id?: unknown }).player_id
 }

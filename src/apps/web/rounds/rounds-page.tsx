@@ -9,6 +9,7 @@ import { fetchServed, type Listed, putServed } from '../documents/server-documen
 import { troubleOf, useLibrary } from '../documents/use-library.ts'
 import { OpenFile } from '../page/open-file.tsx'
 import { PageHead } from '../page/page-head.tsx'
+import { recapPlace } from '../page/places.ts'
 import { saveTable } from '../page/save-table.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import type { Trouble } from '../planning/questions.ts'
@@ -66,6 +67,9 @@ export function RoundsPage(props: {
             {rounds.map(({ id, name }) => (
               <li key={id} className="kept-round">
                 <span>{name}</span>
+                <a className="button" href={recapPlace(id)} aria-label={`Recap of ${name}`}>
+                  Recap
+                </a>
                 <button type="button" onClick={() => work(save(id, false))}>
                   Save as a round
                 </button>

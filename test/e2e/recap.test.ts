@@ -1,0 +1,147 @@
+import { readFileSync } from 'node:fs'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { beyondTheSide, PATIENCE, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
+import { canReadPdf, textOf } from '../acceptance/printed-pages.ts'
+import { twoShort } from '../fixtures/two-short.ts'
+
+/** What stands after a round: the recap of one that is kept. A course of two short holes, so that a hole takes a second or two. */
+const desk = await serveDesk()
+afterAll(() => desk.close())
+const { page } = desk
+const EBB = {
+  schema: 'player/1',
+  name: 'Ebbe Strömnäs',
+  hand: 'left',
+  handicapIndex: 18,
+  clubs: [
+    { name: '9-iron', carry_m: 100 },
+    { name: 'sand-wedge', carry_m: 70 },
+  ],
+  bag: 'as-listed',
+}
+const hole = (ref: string, club: string, left: number): object => ({
+  ref,
+  strokes: [{ club, to: { letter: 'g', left_m: left } }],
+  putts: 2,
+  firstPutt_m: left,
+})
+const ROUND = {
+  schema: 'round/1',
+  id: 'round-june',
+  date: '2026-06-01',
+  tee: 'short',
+  course: 'Two Short',
+  course_id: 'two-short',
+  player: EBB.name,
+  player_id: 'ebbe',
+  holes: [hole('1', '9-iron', 6), hole('2', '9-iron', 3), hole('7', '9-iron', 3)],
+}
+
+const put = (place: string, document: unknown): Promise<unknown> =>
+  page.evaluate(
+    `fetch('/api/${place}', { method: 'PUT', headers: { 'Content-Type': 'application/json' }, body: ${JSON.stringify(JSON.stringify(document))} }).then((answer) => answer.status)`,
+  )
+const poll = (of: () => Promise<unknown>) => expect.poll(of, { timeout: PATIENCE })
+const isWhole = () => poll(() => page.getByRole('button', { name: 'Save as PDF' }).isEnabled()).toBe(true)
+/** The figures of a picture's or a table's words: `−0.30` is a number here. */
+const figureOf = (text: string | null): number => Number(text?.replace('−', '-').replace('–', '0'))
+
+/** On every screen, in large print and in every light: nothing beyond the side, everything large enough to hit, no violation. */
+async function looks(): Promise<void> {
+  for (const [width, height, print] of [
+    [320, 640, 'usual'],
+    [320, 640, 'large'],
+    [1280, 900, 'large'],
+    [1280, 900, 'usual'],
+  ] as const) {
+    await page.setViewportSize({ width, height })
+    await page.getByText('Reading', { exact: true }).click()
+    await page.getByLabel('Print', { exact: true }).selectOption(print)
+    await page.keyboard.press('Escape')
+    await poll(() => beyondTheSide(page)).toEqual([])
+    expect(await smallTargets(page)).toEqual([])
+    expect(await violations(page)).toEqual([])
+  }
+}
+
+beforeAll(async () => {
+  await page.goto(`${desk.address}#/rounds`)
+  await page.getByRole('heading', { name: 'Kept rounds' }).waitFor()
+  expect(await put('courses/two-short', twoShort())).toBe(201)
+  expect(await put('players/ebbe', EBB)).toBe(201)
+  expect(await put('rounds/round-june', ROUND)).toBe(201)
+  await page.reload()
+})
+
+describe('the recap', () => {
+  it('opens from the kept rounds, splits every hole that can be, and adds up to the score as it is printed', async () => {
+    await page.getByRole('link', { name: /^Recap of .*Ebbe/ }).click()
+    await isWhole()
+    await poll(() => page.locator('.wide-picture svg').count()).toBe(1)
+    expect(await page.locator('.after-lead').textContent()).toMatch(/Ebbe Strömnäs.*: 6 strokes on 2 holes/)
+    const texts = await page.locator('.wide-picture svg text').allTextContents()
+    const at = (name: string): number => figureOf(texts[texts.indexOf(name) + 1] ?? null)
+    const score = at('score')
+    const steps = texts.filter((text) => /^(choices|luck|struck: .*)$/.test(text))
+    expect(steps.length).toBeGreaterThanOrEqual(4)
+    const sum = steps.reduce((total, name) => total + at(name), at('expected, with the plan'))
+    expect(score).toBe(6)
+    expect(sum).toBeCloseTo(score, 6)
+
+    const rows = await page.locator('[aria-label^="By hole"] tbody tr').allInnerTexts()
+    expect(rows.map((row) => row.split('\t')[0])).toEqual(['1', '2'])
+    for (const row of rows) {
+      const [, , played, expected, , , , all] = row.split('\t').map(figureOf) as number[]
+      expect((expected ?? 0) + (all ?? 0)).toBeCloseTo(played ?? 0, 1)
+    }
+    // Too much club costs; the hole that the course lacks is told and stops nothing.
+    expect(await page.getByRole('region', { name: 'Choices that cost most' }).textContent()).toMatch(
+      /Hole 1, stroke 1, 9-iron from the tee: \+0\.\d\d; the plan is the sand wedge/,
+    )
+    expect(await page.getByRole('region', { name: /left out/ }).textContent()).toMatch(/hole 7/)
+  })
+
+  it('has no violation, on a narrow screen either', looks)
+
+  it('gives the sheet as a PDF with the same sums', async () => {
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as PDF' }).click(),
+    ])
+    expect(file.suggestedFilename()).toBe('round-june-recap.pdf')
+    if (canReadPdf) expect(textOf(readFileSync(await file.path()))).toMatch(/From plan to score.*\n?.*6/)
+  })
+
+  it('is there at once when it is opened again, and can be stopped and gone on with', async () => {
+    await page.getByRole('link', { name: 'Rounds' }).click()
+    await page.getByRole('link', { name: /^Recap of .*Ebbe/ }).click()
+    await page.locator('.wide-picture').waitFor()
+    expect(await page.getByRole('progressbar').count()).toBe(0)
+    await page.getByRole('button', { name: 'Soon and rough' }).click()
+    await page.getByText('about 0.1 of a stroke rough').waitFor()
+    await isWhole()
+    await page.getByLabel('Day', { exact: true }).selectOption('westerly')
+    await page.getByRole('button', { name: 'Stop planning' }).click()
+    await page.getByRole('button', { name: 'Plan the rest' }).click()
+    await isWhole()
+  })
+
+  it('waits for the end of a round that counts, and asks whose one is that does not say', async () => {
+    const log = [{ hole: '1', putts: 2, count: 1, by: 'phone' }]
+    await put('rounds/round-open', { ...ROUND, id: 'round-open', purpose: 'counting', closed: false, log })
+    await page.goto(`${desk.address}#/rounds/round-open`)
+    await page.getByText('not closed yet').waitFor()
+    expect(await page.locator('.wide-picture').count()).toBe(0)
+    const { player, player_id, ...nobody } = ROUND
+    await put('rounds/round-nobody', { ...nobody, id: 'round-nobody' })
+    await page.goto(`${desk.address}#/rounds/round-nobody`)
+    await page.getByText('does not say whose it is').waitFor()
+    await page.getByLabel('Player', { exact: true }).selectOption('ebbe')
+    await isWhole()
+    expect([player, player_id]).toEqual([EBB.name, 'ebbe'])
+  })
+})
+
+describe('all of it', () => {
+  it('had no error of its own on the way', () => expect(desk.troubles).toEqual([]))
+})
