@@ -5,11 +5,13 @@ import type { StationResult } from '#golf/player/test-day-results.ts'
 import { STATIONS, type Station } from '#golf/player/test-day-stations.ts'
 import { playerOfLevel } from '#golf/player/level.ts'
 import { bagPatterns } from '#golf/strategy/bag-patterns.ts'
+import type { StruckPart } from '#golf/round/part-results.ts'
 import type { PlanOption } from '#golf/strategy/plan.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { type ClubPatternPicture, drawClubPattern } from '#paper/draw/draw-club-pattern.ts'
 import { drawAskedLine } from '#paper/draw/draw-asked-line.ts'
 import { drawBag } from '#paper/draw/draw-bag.ts'
+import { drawSeason } from '#paper/draw/draw-season.ts'
 import { drawWaterfall } from '#paper/draw/draw-waterfall.ts'
 import { drawCostBar, drawCostBars } from '#paper/draw/draw-cost-bars.ts'
 import { drawFlipScale } from '#paper/draw/draw-flip-scale.ts'
@@ -150,6 +152,42 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       ],
       score: 92,
     }),
+  season: () => {
+    const part = (part: StruckPart, count: number, strokes: number, half: number) => ({
+      part,
+      count,
+      strokes,
+      mean: strokes / count,
+      sd: 0.5,
+      low: strokes - half,
+      high: strokes + half,
+    })
+    const parts = [
+      part('tee', 140, -4.1, 9.3),
+      part('approach', 210, 6.2, 11.8),
+      part('recovery', 3, 1.1, 2),
+      part('around', 61, 1.9, 6.1),
+      part('sand', 12, 5.4, 4.4),
+      part('holing-putts', 180, -9.6, 8.2),
+      part('three-putts', 180, 0.4, 4.1),
+    ]
+    const [, , , , sand] = parts
+    if (sand === undefined) throw new RangeError('no sand')
+    return drawSeason({
+      rounds: 10,
+      holes: 180,
+      decision: 0.4,
+      execution: 0,
+      luck: 0.1,
+      over: 0.5,
+      judged: 300,
+      kept: 280,
+      choosing: [],
+      parts,
+      gains: [],
+      findings: [{ kind: 'part', strokesARound: 0.54, part: sand }],
+    })
+  },
   'flip-scale': () =>
     drawFlipScale({
       title: 'Wind along the hole',

@@ -42,7 +42,14 @@ export function storeSuite(title: string, openEmptyStore: () => Promise<Store>):
     })
 
     it('keeps the kinds apart', async () => {
-      const shelves: Shelf[] = [store.courses, store.players, store.days, store.plans, store.rounds]
+      const shelves: Shelf[] = [
+        store.courses,
+        store.players,
+        store.days,
+        store.plans,
+        store.rounds,
+        store.notes,
+      ]
       for (const [index, shelf] of shelves.entries()) await shelf.put('same', `Name ${index}`, `${index}`)
       for (const [index, shelf] of shelves.entries())
         expect(await shelf.get('same')).toMatchObject({

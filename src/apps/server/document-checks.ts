@@ -1,5 +1,6 @@
 import { checkCourseDocument } from './check-course-document.ts'
 import { checkDay } from './check-day.ts'
+import { checkNotes } from './check-notes.ts'
 import { checkPlan } from './check-plan.ts'
 import { checkPlayer } from './check-player.ts'
 import { checkRound } from './check-round.ts'
@@ -12,4 +13,5 @@ export const documentChecks: Readonly<Record<DocumentKind, DocumentCheck>> = {
   days: checkDay,
   plans: checkPlan,
   rounds: checkRound,
+  notes: checkNotes,
 }

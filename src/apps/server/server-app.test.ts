@@ -49,7 +49,7 @@ beforeEach(async () => {
     store,
     host: '127.0.0.1',
     webRoot,
-    checks: { courses: check, players: check, days: check, plans: check, rounds: check },
+    checks: { courses: check, players: check, days: check, plans: check, rounds: check, notes: check },
     report: (defect) => defects.push(defect),
   })
   return () => store.close()
@@ -81,7 +81,7 @@ async function coded(
   return body.error
 }
 
-describe.each(['courses', 'players', 'days', 'plans', 'rounds'])('/api/%s', (kind) => {
+describe.each(['courses', 'players', 'days', 'plans', 'rounds', 'notes'])('/api/%s', (kind) => {
   const path = `/api/${kind}/one`
 
   it('keeps, lists, gives back and removes a document', async () => {
@@ -303,7 +303,7 @@ describe('the pages', () => {
       store,
       host: '127.0.0.1',
       webRoot: join(root, 'nowhere'),
-      checks: { courses: check, players: check, days: check, plans: check, rounds: check },
+      checks: { courses: check, players: check, days: check, plans: check, rounds: check, notes: check },
       report: (defect) => defects.push(defect),
     })
     const headers = { host: 'localhost:4173' }

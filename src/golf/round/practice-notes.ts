@@ -43,6 +43,23 @@ export function parsePracticeNotes(text: string, where: string): PracticeNotes {
   return { rates, drills }
 }
 
+/** Notes as a `practice/1` file: rates that are ours and empty drills are left out. */
+export function encodePracticeNotes({ rates, drills }: PracticeNotes): string {
+  const own = <Value>(
+    of: Readonly<Partial<Record<PracticePart, Value>>>,
+    isOwn: (part: PracticePart) => boolean,
+  ) => Object.fromEntries(PRACTICE_PARTS.filter(isOwn).map((part) => [part, of[part]]))
+  return `${JSON.stringify(
+    {
+      schema: 'practice/1',
+      rates: own(rates, (part) => rates[part] !== PRACTICE_RATES[part]),
+      drills: own(drills, (part) => (drills[part] ?? '').trim() !== ''),
+    },
+    null,
+    1,
+  )}\n`
+}
+
 function partsOf(value: unknown, where: string): (readonly [PracticePart, unknown])[] {
   if (value === undefined || value === null) return []
   return Object.entries(objectOf(value, where)).map(([name, one]) => {

@@ -5,8 +5,9 @@ import { smallHole, threeClubs } from '#golf/strategy/small-hole.fixture.ts'
 import { improvedPlayer, PRACTICE_PARTS } from './improved-player.ts'
 import { practiceOf } from './practice.ts'
 import { type PracticeHole, practiceHole } from './practice-hole.ts'
-import { parsePracticeNotes } from './practice-notes.ts'
-import { itemWords } from './practice-words.ts'
+import { encodePracticeNotes, NO_PRACTICE_NOTES, parsePracticeNotes } from './practice-notes.ts'
+import { itemSentences } from './practice-words.ts'
+import { retestDay } from './retest-day.ts'
 import { PRACTICE_RATES } from './settings.ts'
 
 describe('what practice is worth', () => {
@@ -38,7 +39,16 @@ describe('what practice is worth', () => {
     expect(twice.items.length).toBeLessThanOrEqual(3)
     const [first] = twice.items
     if (first !== undefined)
-      expect(itemWords(first, 10)).toMatch(/10 hours of it are worth about \d\.\d[05] of/)
+      expect(
+        itemSentences(
+          { practice: twice, notes: NO_PRACTICE_NOTES, hours: 10, weeks: 1, retest: null },
+          first,
+        ),
+      ).toEqual([
+        expect.stringMatching(/10 hours of it are worth about \d\.\d[05] of/),
+        'Drill: the professional’s own.',
+        expect.stringMatching(/^Re-test in 1 week: /),
+      ])
   })
 })
 
@@ -97,5 +107,29 @@ describe('the practice file', () => {
     expect(() => parsePracticeNotes('{', 'p.json')).toThrow(
       expect.objectContaining({ code: 'MAR-PRACTICE-001' }),
     )
+  })
+})
+
+describe('the professional’s notes', () => {
+  it('are the same when they are written and read again, without what is ours', () => {
+    const notes = {
+      rates: { ...PRACTICE_RATES, mishits: 0.03 },
+      drills: { mishits: 'feet together', 'putting-line': ' ' },
+    }
+    const text = encodePracticeNotes(notes)
+    expect(JSON.parse(text)).toEqual({
+      schema: 'practice/1',
+      rates: { mishits: 0.03 },
+      drills: { mishits: 'feet together' },
+    })
+    expect(parsePracticeNotes(text, 'p.json')).toEqual({ ...notes, drills: { mishits: 'feet together' } })
+  })
+})
+
+describe('retestDay', () => {
+  it('counts weeks over the end of a year and of February, and knows what is no day', () => {
+    expect(retestDay('2026-11-25', 6)).toBe('2027-01-06')
+    expect(retestDay('2028-02-22', 1)).toBe('2028-02-29')
+    for (const text of ['', '2026-02-30', 'May', '2026-5-1']) expect(retestDay(text, 1)).toBeNull()
   })
 })

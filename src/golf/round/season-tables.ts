@@ -1,5 +1,7 @@
 import { costText } from '#golf/strategy/cost-text.ts'
+import { totalOf } from './recap.ts'
 import type { Season } from './season.ts'
+import type { SplitRound } from './season-questions.ts'
 import { choosingWords, partWords } from './season-words.ts'
 import { NAMED_STROKES } from './settings.ts'
 import type { WordTable } from './word-table.ts'
@@ -47,5 +49,25 @@ export function struckTable({ parts, rounds }: Season): WordTable {
         costText(strokes / rounds),
         ...(count < NAMED_STROKES ? ['too few', ''] : [low, high].map((sum) => costText(sum / rounds))),
       ]),
+  }
+}
+
+/** Round by round, strokes more or fewer than expected on what could be split. */
+export function roundsTable(rounds: readonly SplitRound[]): WordTable {
+  return {
+    columns: [
+      { heading: 'round' },
+      ...['holes', 'score', 'expected', 'choices', 'struck', 'luck', 'all'].map((heading) => ({
+        heading,
+        isFigure: true,
+      })),
+    ],
+    rows: rounds.map(({ name, round, recap }) => [
+      round.date ?? name,
+      String(recap.holes.length),
+      String(recap.score),
+      recap.value.toFixed(2),
+      ...[recap.decision, recap.execution, recap.luck, totalOf(recap)].map(costText),
+    ]),
   }
 }

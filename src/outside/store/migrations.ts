@@ -14,6 +14,9 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0002-rounds': {
     up: (database: Kysely<unknown>) => createShelf(database, 'rounds'),
   },
+  '0003-notes': {
+    up: (database: Kysely<unknown>) => createShelf(database, 'notes'),
+  },
 }
 
 async function createShelf(database: Kysely<unknown>, table: string): Promise<void> {

@@ -38,15 +38,18 @@ describe('openStore', () => {
     await second.close()
   })
 
-  it('brings a store of before there were rounds up to date, with all it held', async () => {
+  it('brings a store of before there were rounds and notes up to date, with all it held', async () => {
     const first = await openStore(path)
     await first.courses.put('links', 'Links', '{"a":1}')
     await first.close()
     const connection = new Database(path)
-    connection.exec(`drop table rounds; delete from marram_migration where name = '0002-rounds'`)
+    connection.exec(
+      `drop table rounds; drop table notes; delete from marram_migration where name in ('0002-rounds', '0003-notes')`,
+    )
     connection.close()
     const store = await openStore(path)
     expect(await store.rounds.put('may', 'May', '{}')).toBe(1)
+    expect(await store.notes.put('practice', 'Notes', '{}')).toBe(1)
     expect(await store.courses.get('links')).toMatchObject({ document: '{"a":1}' })
     await store.close()
   })

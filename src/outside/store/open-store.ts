@@ -48,6 +48,7 @@ export async function openStore(path: string): Promise<Store> {
     days: guardedShelf(store.days, file, emptyLog),
     plans: guardedShelf(store.plans, file, emptyLog),
     rounds: guardedShelf(store.rounds, file, emptyLog),
+    notes: guardedShelf(store.notes, file, emptyLog),
     async close() {
       if (!isOpen) return
       isOpen = false

@@ -14,6 +14,7 @@ export function storeOverDatabase(database: Kysely<Tables>): Store {
     days: shelfOverTable(database, 'days'),
     plans: shelfOverTable(database, 'plans'),
     rounds: shelfOverTable(database, 'rounds'),
+    notes: shelfOverTable(database, 'notes'),
     close: () => database.destroy(),
   }
 }

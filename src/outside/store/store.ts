@@ -1,10 +1,11 @@
-/** Where courses, players, days, plans and rounds are kept. A change is on disk when its promise is fulfilled. */
+/** Where courses, players, days, plans, rounds and notes are kept. A change is on disk when its promise is fulfilled. */
 export interface Store {
   readonly courses: Shelf
   readonly players: Shelf
   readonly days: Shelf
   readonly plans: Shelf
   readonly rounds: Shelf
+  readonly notes: Shelf
   /** Lets go of the files; nothing of the store may be used afterwards. Closing twice is harmless. */
   close(): Promise<void>
 }

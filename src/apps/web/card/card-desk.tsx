@@ -89,7 +89,7 @@ export function CardDesk(props: {
   const isOwn = (ref: string): boolean => sentences.written.some((one) => isOn(one, course.name, ref, whose))
   const shown = dayTrouble ?? trouble ?? sentences.trouble
   return (
-    <main className="card-page">
+    <>
       <CardChoices
         choice={choice}
         onChoose={choose}
@@ -138,7 +138,7 @@ export function CardDesk(props: {
           </EngravedFor>
         </>
       )}
-    </main>
+    </>
   )
 }
 

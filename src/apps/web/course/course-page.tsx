@@ -8,7 +8,7 @@ import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
-import { cardPlace, coursePlace, dayPlace, deskPlace, SURVEY } from '../page/places.ts'
+import { coursePlace, dayPlace, deskPlace, playerPlace, SURVEY } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { figure, length, unitSign, windOnHole, windSpeed } from '../words.ts'
 import { type CardHole, courseCard } from './course-card.ts'
@@ -57,7 +57,7 @@ export function CoursePage(props: {
           )
         }
       >
-        <a className="button" href={cardPlace(courseId, null)}>
+        <a className="button" href={playerPlace('card', courseId, null)}>
           The card
         </a>
         <a className="button" href={dayPlace(courseId)}>

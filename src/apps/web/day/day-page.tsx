@@ -6,7 +6,7 @@ import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { Section } from '../ledger/section.tsx'
 import { PageHead } from '../page/page-head.tsx'
-import { cardPlace, coursePlace, dayPlace } from '../page/places.ts'
+import { coursePlace, dayPlace, playerPlace } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { PinsOfDay, useHolesOfDay } from './pins-of-day.tsx'
 import { dayOf } from './typed-day.ts'
@@ -75,7 +75,7 @@ export function DayPage(props: {
           )
         }
       >
-        <a className="button" href={cardPlace(courseId, null)}>
+        <a className="button" href={playerPlace('card', courseId, null)}>
           The card
         </a>
       </PageHead>

@@ -7,7 +7,7 @@ import type { Library } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { ReadingChoices } from '../reading/reading-choices.tsx'
 import { shortDate } from '../words.ts'
-import { cardPlace, coursePlace, NEW_PLAYER, PLAYERS, ROUNDS, shotsPlace } from './places.ts'
+import { coursePlace, NEW_PLAYER, PLAYERS, playerPlace, ROUNDS, shotsPlace } from './places.ts'
 
 /** Steps back and forth. */
 interface Steps {
@@ -107,7 +107,7 @@ export function DeskHead(props: {
         <a className="button" href={coursePlace(desk.courseId)}>
           Holes
         </a>
-        <a className="button" href={cardPlace(desk.courseId, desk.playerId)}>
+        <a className="button" href={playerPlace('card', desk.courseId, desk.playerId)}>
           Card
         </a>
         <a className="button" href={shotsPlace(desk.playerId)}>

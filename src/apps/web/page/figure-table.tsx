@@ -7,7 +7,7 @@ export function FigureTable(props: { readonly caption: string; readonly table: W
   const { columns, rows } = table
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it is carried by keys too (WCAG 2.2, 2.1.1).
-    <section className="figure-frame" aria-label={caption} tabIndex={0}>
+    <section className="figure-frame" aria-label={`${caption}: table`} tabIndex={0}>
       <table className="figure-table">
         <thead>
           <tr>
@@ -24,7 +24,7 @@ export function FigureTable(props: { readonly caption: string; readonly table: W
         </thead>
         <tbody>
           {rows.map(([first, ...rest]) => (
-            <tr key={first}>
+            <tr key={[first, ...rest].join()}>
               <th scope="row">{first}</th>
               {rest.map((cell, index) => (
                 <td key={columns[index + 1]?.heading} className="number">

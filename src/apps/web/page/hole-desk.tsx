@@ -53,6 +53,8 @@ import { useTurn } from './use-turn.ts'
 import { useWanted } from './use-wanted.ts'
 import { WaitingFor } from './waiting-for.tsx'
 
+const loadDeskWall = async () => (await import('../wall/desk-wall.tsx')).DeskWall
+
 /** The hole desk: the hole as a chart, the plan as a ledger, and everything in between to move. */
 export function HoleDesk(props: {
   readonly library: Library
@@ -228,17 +230,20 @@ export function HoleDesk(props: {
               survey !== null &&
               situation !== null && (
                 <WallButton
-                  plan={plan}
-                  option={option}
-                  hole={hole}
-                  surveyed={surveyed}
-                  desk={desk}
-                  situation={situation}
-                  reader={reader}
-                  hazards={hazards.named}
-                  scales={ruler.scales}
-                  survey={survey}
-                  marks={marks}
+                  load={loadDeskWall}
+                  show={{
+                    plan,
+                    option,
+                    hole,
+                    surveyed,
+                    desk,
+                    situation,
+                    reader,
+                    hazards: hazards.named,
+                    scales: ruler.scales,
+                    survey,
+                    marks,
+                  }}
                 />
               )}
           </p>

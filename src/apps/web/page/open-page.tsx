@@ -7,13 +7,13 @@ import { DESK_SETTINGS } from '../settings.ts'
 import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
 import {
-  cardOfPlace,
   courseOfDayPlace,
   courseOfPlace,
   DESK,
   NEW_PLAYER,
   PLAYERS,
   playerOfPlace,
+  playerPageOfPlace,
   ROUNDS,
   recapOfPlace,
   SURVEY,
@@ -26,10 +26,18 @@ const loadShots = async () => (await import('../shots/shots-page.tsx')).ShotsPag
 const loadCoursePage = async () => (await import('../course/course-page.tsx')).CoursePage
 const loadCard = async () => (await import('../card/card-page.tsx')).CardPage
 const loadDay = async () => (await import('../day/day-page.tsx')).DayPage
+const loadSeason = async () => (await import('../season/season-page.tsx')).SeasonPage
+const loadPractice = async () => (await import('../practice/practice-page.tsx')).PracticePage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadRecap = async () => (await import('../recap/recap-page.tsx')).RecapPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
 const loadSurvey = async () => (await import('../survey/survey-page.tsx')).SurveyPage
+
+const PLAYER_PAGES = {
+  card: { what: 'the card', load: loadCard },
+  season: { what: 'the season', load: loadSeason },
+  practice: { what: 'the practice', load: loadPractice },
+} as const
 
 /** The desk, the ten questions that lead to it, the shots of a player, the survey of a hole, a course or the players, as the reader likes to read. */
 export function OpenPage(): ReactElement {
@@ -61,12 +69,15 @@ function PageOfPlace(props: {
     setPlayerId(id)
     location.hash = DESK
   }
-  const card = cardOfPlace(place)
-  if (card !== undefined)
-    return <LatePart key="card" what="the card" load={loadCard} show={{ ...props, ...card }} />
   const dayCourse = courseOfDayPlace(place)
   if (dayCourse !== undefined)
     return <LatePart key="day" what="the day" load={loadDay} show={{ ...props, courseId: dayCourse }} />
+  const ofPlayer = playerPageOfPlace(place)
+  if (ofPlayer !== undefined) {
+    const { page, ...of } = ofPlayer
+    const { what, load } = PLAYER_PAGES[page]
+    return <LatePart key={page} what={what} load={load} show={{ ...props, ...of }} />
+  }
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />

@@ -1,27 +1,38 @@
 import { describe, expect, it } from 'vitest'
 import {
-  cardOfPlace,
-  cardPlace,
   courseOfPlace,
   coursePlace,
+  playerPageOfPlace,
+  playerPlace,
   ROUNDS,
   recapOfPlace,
   recapPlace,
 } from './places.ts'
 
-describe('cardOfPlace', () => {
-  it('leads to the card of a player on a course, or of nobody yet', () => {
-    expect(cardOfPlace(cardPlace('sandrel-ness', 'wren'))).toEqual({
-      courseId: 'sandrel-ness',
-      playerId: 'wren',
-    })
-    expect(cardOfPlace(cardPlace('sandrel-ness', null))).toEqual({ courseId: 'sandrel-ness', playerId: null })
-  })
+describe('playerPageOfPlace', () => {
+  it.each(['card', 'season', 'practice'] as const)(
+    'leads to the %s of a player on a course, or of nobody yet',
+    (page) => {
+      const course = { page, courseId: 'sandrel-ness' }
+      expect(playerPageOfPlace(playerPlace(page, 'sandrel-ness', 'wren'))).toEqual({
+        ...course,
+        playerId: 'wren',
+      })
+      expect(playerPageOfPlace(playerPlace(page, 'sandrel-ness', null))).toEqual({
+        ...course,
+        playerId: null,
+      })
+    },
+  )
 
   it('is no other address, and a course may be called a card', () => {
     for (const place of ['', '#/desk', '#/course/card', '#/course/sandrel-ness', '#/cards', '#/card/x'])
-      expect(cardOfPlace(place)).toBeUndefined()
-    expect(cardOfPlace(cardPlace('card', 'card'))).toEqual({ courseId: 'card', playerId: 'card' })
+      expect(playerPageOfPlace(place)).toBeUndefined()
+    expect(playerPageOfPlace(playerPlace('card', 'card', 'card'))).toEqual({
+      page: 'card',
+      courseId: 'card',
+      playerId: 'card',
+    })
     expect(courseOfPlace(coursePlace('card'))).toBe('card')
   })
 })

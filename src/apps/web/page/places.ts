@@ -34,25 +34,33 @@ export function courseOfPlace(place: string): string | undefined {
   return place.startsWith(`${COURSE}/`) ? decodeURIComponent(place.slice(COURSE.length + 1)) : undefined
 }
 
-/** The address of the printed pages of a player on a course; `null` = nobody is chosen yet. */
-export function cardPlace(courseId: string, playerId: string | null): string {
-  const card = `${coursePlace(courseId)}/card`
-  return playerId === null ? card : `${card}/${encodeURIComponent(playerId)}`
+/** The pages of a player on a course. */
+export type PlayerPage = 'card' | 'season' | 'practice'
+
+/** The address of a page of a player on a course; `null` = nobody is chosen yet. */
+export function playerPlace(page: PlayerPage, courseId: string, playerId: string | null): string {
+  const place = `${coursePlace(courseId)}/${page}`
+  return playerId === null ? place : `${place}/${encodeURIComponent(playerId)}`
 }
 
-/** Whose pages on which course an address leads to; `undefined` for any other address. */
-export function cardOfPlace(
-  place: string,
-): { readonly courseId: string; readonly playerId: string | null } | undefined {
-  const [, courseId, playerId] = CARD_PLACE.exec(place) ?? []
+/** Which page of whom on which course an address leads to; `undefined` for any other address. */
+export function playerPageOfPlace(place: string):
+  | {
+      readonly page: PlayerPage
+      readonly courseId: string
+      readonly playerId: string | null
+    }
+  | undefined {
+  const [, courseId, page, playerId] = PLAYER_PLACE.exec(place) ?? []
   if (courseId === undefined) return undefined
   return {
+    page: page as PlayerPage,
     courseId: decodeURIComponent(courseId),
     playerId: playerId === undefined ? null : decodeURIComponent(playerId),
   }
 }
 
-const CARD_PLACE = /^#\/course\/([^/]+)\/card(?:\/([^/]+))?$/
+const PLAYER_PLACE = /^#\/course\/([^/]+)\/(card|season|practice)(?:\/([^/]+))?$/
 
 /** The address where a day of a course is typed, its weather and pins. */
 export function dayPlace(courseId: string): string {

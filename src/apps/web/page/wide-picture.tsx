@@ -8,7 +8,10 @@ export function WidePicture(props: { readonly draw: (width: number) => Drawing }
   const { draw } = props
   const place = useRef<HTMLDivElement>(null)
   const width = Math.min(MOST_WIDTH, useSize(place)?.width ?? 0)
-  const drawing = useMemo(() => (width === 0 ? null : draw(width / SCALE)), [draw, width])
+  const drawing = useMemo(
+    () => (width === 0 ? null : draw(Math.max(LEAST_UNITS, width / SCALE))),
+    [draw, width],
+  )
   return (
     <div ref={place} className="wide-picture">
       {drawing !== null && <Picture drawing={drawing} />}
@@ -18,5 +21,7 @@ export function WidePicture(props: { readonly draw: (width: number) => Drawing }
 
 /** CSS pixels; wider, the eye loses the row. */
 const MOST_WIDTH = 760
+/** Narrower, the names leave no room for what they name. */
+const LEAST_UNITS = 300
 /** Type of the drawings is made for paper: on the screen it is that much larger. */
 const SCALE = 1.25

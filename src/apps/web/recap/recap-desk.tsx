@@ -21,12 +21,16 @@ import { drawWaterfall } from '#paper/draw/draw-waterfall.ts'
 import { WordsSheet } from '../card/words-sheet.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { Section } from '../ledger/section.tsx'
+import { faultWords } from '../page/fault-words.ts'
 import { FigureTable } from '../page/figure-table.tsx'
-import { deskPlace } from '../page/places.ts'
+import { Lines } from '../page/lines.tsx'
+import { deskPlace, playerPlace } from '../page/places.ts'
 import { WidePicture } from '../page/wide-picture.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
 import type { KeptRoundFile } from '../rounds/kept-round.ts'
-import { faultWords, useRecap } from './use-recap.ts'
+import { loadWall, WallButton } from '../wall/wall-button.tsx'
+import { recapPictures } from './recap-pictures.ts'
+import { useRecap } from './use-recap.ts'
 
 /** One round taken apart, once all of it is there. */
 export function RecapDesk(props: {
@@ -105,18 +109,19 @@ export function RecapDesk(props: {
           )}
         </>
       )}
+      <div className="head-buttons after-links">
+        <a className="button" href={playerPlace('season', courseId, playerId)}>
+          The season
+        </a>
+        <a className="button" href={playerPlace('practice', courseId, playerId)}>
+          What to practise
+        </a>
+        {recap.holes.length > 0 && (
+          <WallButton load={loadWall} show={{ pictures: () => recapPictures(recap), foot: words.title }} />
+        )}
+      </div>
       {isWhole && <WordsSheet words={words} name={`${kept.id}-recap`} />}
     </>
-  )
-}
-
-function Lines({ of }: { readonly of: readonly string[] }): ReactElement {
-  return (
-    <ul className="after-lines">
-      {[...new Set(of)].map((line) => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
   )
 }
 

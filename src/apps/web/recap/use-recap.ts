@@ -1,8 +1,8 @@
 import { useMemo } from 'react'
-import type { Fault } from '#faults/fault.ts'
 import { type PlayedOn, recapQuestions } from '#golf/round/recap-questions.ts'
 import { type RoundRecap, recapRound } from '#golf/round/recap-round.ts'
 import type { Round } from '#golf/round/round.ts'
+import { faultWords } from '../page/fault-words.ts'
 import { afterRound, afterState } from '../planning/after-round.ts'
 import { useWork, type Work } from '../planning/use-work.ts'
 
@@ -42,9 +42,4 @@ export function useRecap(on: PlayedOn, round: Round, isQuick: boolean): RecapWor
     return { recap: recapRound(holes), left: [...missing, ...faults.map(faultWords)] }
   }, [asked, states])
   return { work, ...split }
-}
-
-/** What is wrong and what to do, with its place. */
-export function faultWords({ place, message, advice }: Fault): string {
-  return [place === '' ? '' : `${place}:`, message, advice].filter((word) => word !== '').join(' ')
 }

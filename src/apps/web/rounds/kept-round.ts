@@ -5,7 +5,7 @@ import { parseRound } from '#golf/round/parse-round.ts'
 import type { Round } from '#golf/round/round.ts'
 import { type RoundBelongs, roundBelongs } from '#golf/round/round-belongs.ts'
 import { fetchDocument, listDocuments } from '../documents/fetch-document.ts'
-import { type Loaded, useLoaded } from '../documents/use-library.ts'
+import { type Loaded, troubleOf, useLoaded } from '../documents/use-library.ts'
 
 /** A round of the store, and whose it is. */
 export interface KeptRoundFile {
@@ -37,6 +37,29 @@ async function loadDays(): Promise<readonly KeptDay[]> {
       day: parseDay(await fetchDocument('days', id), `days/${id}`),
     })),
   )
+}
+
+/** Every round that can be read, by date, and why others cannot. */
+export interface KeptRounds {
+  readonly rounds: readonly KeptRoundFile[]
+  readonly unread: readonly string[]
+}
+
+async function loadRounds(): Promise<KeptRounds> {
+  const unread: string[] = []
+  const rounds: KeptRoundFile[] = []
+  for (const { id, name } of await listDocuments('rounds'))
+    await loadRound(id).then(
+      (round) => rounds.push(round),
+      (error: unknown) => unread.push(`${name}: ${troubleOf(error).message}`),
+    )
+  rounds.sort((one, other) => (one.round.date ?? '').localeCompare(other.round.date ?? ''))
+  return { rounds, unread }
+}
+
+/** Every round of the store. */
+export function useKeptRounds(): Loaded<KeptRounds> {
+  return useLoaded('all', loadRounds)
 }
 
 /** A round of the store by id. */

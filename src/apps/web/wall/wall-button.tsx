@@ -1,12 +1,13 @@
 import { type ComponentProps, type ReactElement, useState } from 'react'
 import { useCommands } from '../commands/use-commands.ts'
-import { LatePart } from '../page/late-part.tsx'
+import { LatePart, type LoadPart } from '../page/late-part.tsx'
 import type { Wall } from './wall.tsx'
 
-const loadWall = async () => (await import('./wall.tsx')).Wall
-
-/** Shows the plan on the wall of a room, one idea a picture. */
-export function WallButton(props: Omit<ComponentProps<typeof Wall>, 'onClose'>): ReactElement {
+/** Shows pictures on the wall of a room, one idea a picture; `load` must be the same function every time. */
+export function WallButton<Props extends { readonly onClose: () => void }>(props: {
+  readonly load: LoadPart<Props>
+  readonly show: Omit<NoInfer<Props>, 'onClose'>
+}): ReactElement {
   const [isOpen, setOpen] = useState(false)
   const open = (): void => setOpen(true)
   useCommands({ wall: open })
@@ -16,8 +17,15 @@ export function WallButton(props: Omit<ComponentProps<typeof Wall>, 'onClose'>):
         On the wall
       </button>
       {isOpen && (
-        <LatePart what="the pictures" load={loadWall} show={{ ...props, onClose: () => setOpen(false) }} />
+        <LatePart
+          what="the pictures"
+          load={props.load}
+          show={{ ...props.show, onClose: () => setOpen(false) } as unknown as Props}
+        />
       )}
     </>
   )
 }
+
+/** Fetches the wall for pictures that are at hand. */
+export const loadWall: LoadPart<ComponentProps<typeof Wall>> = async () => (await import('./wall.tsx')).Wall

@@ -6,20 +6,31 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react'
+import type { Drawing } from '#paper/draw/drawing.ts'
 import { Picture } from '../chart/picture.tsx'
 import { onKeys } from '../commands/on-keys.ts'
-import { GoingCurves } from '../going/going-curves.tsx'
-import { type Shown, type WallPicture, wallPictures } from './wall-pictures.ts'
 import '../style/wall.css'
 
+/** One idea: its words, and its drawing, or what draws itself. */
+export interface WallPicture {
+  readonly words: string
+  readonly picture: Drawing | (() => ReactElement)
+}
+
 /**
- * The plan for the wall of a room: large type, one idea a picture, stepped by arrow keys, space or a tap on the picture.
+ * Pictures for the wall of a room: large type, one idea a picture, stepped by arrow keys, space or a tap on the picture.
  * Escape closes it.
  */
-export function Wall(props: Shown & { readonly onClose: () => void }): ReactElement | null {
+export function Wall(props: {
+  /** `isTall`: the wall is higher than wide. */
+  readonly pictures: (isTall: boolean) => readonly WallPicture[]
+  /** What all of them are of. */
+  readonly foot: string
+  readonly onClose: () => void
+}): ReactElement | null {
   const place = useRef<HTMLDialogElement>(null)
   const [at, setAt] = useState(0)
-  const pictures = wallPictures(props, useIsTall())
+  const pictures = props.pictures(useIsTall())
   const now = Math.min(at, pictures.length - 1)
   const shown = pictures[now]
   const go = (to: number): void => setAt(Math.max(0, Math.min(pictures.length - 1, to)))
@@ -54,13 +65,12 @@ export function Wall(props: Shown & { readonly onClose: () => void }): ReactElem
     >
       <h2 aria-live="polite">{shown.words}</h2>
       <div className="wall-picture">
-        <WallDrawing picture={shown} {...props} onStep={() => go(now + 1)} />
+        <WallDrawing shown={shown} onStep={() => go(now + 1)} />
       </div>
       <p className="wall-foot">
         <span>
-          {props.plan.method.draws === 0 ? 'A first answer · ' : ''}
-          {props.plan.course}, hole {props.hole.ref} · {props.plan.player} · picture {now + 1} of{' '}
-          {pictures.length}
+          {props.foot}
+          {pictures.length > 1 && ` · picture ${now + 1} of ${pictures.length}`}
         </span>
         {/* Never truly disabled: the keys go with the focus, which a disabled button loses. */}
         <button type="button" aria-disabled={now === 0} onClick={() => go(now - 1)}>
@@ -82,22 +92,15 @@ export function Wall(props: Shown & { readonly onClose: () => void }): ReactElem
   )
 }
 
-function WallDrawing(
-  props: Shown & { readonly picture: WallPicture; readonly onStep: () => void },
-): ReactElement {
-  const { picture, situation, reader } = props
-  if (picture.drawing === null)
-    return (
-      <div className="wall-curves">
-        <GoingCurves situation={situation} reader={reader} />
-      </div>
-    )
+function WallDrawing(props: { readonly shown: WallPicture; readonly onStep: () => void }): ReactElement {
+  const { words, picture } = props.shown
+  if (typeof picture === 'function') return <div className="wall-curves">{picture()}</div>
   return (
     // The buttons below do the same: a tap on the picture is only the nearest way.
     // biome-ignore lint/a11y/noStaticElementInteractions: see above
     // biome-ignore lint/a11y/useKeyWithClickEvents: keys are heard by the whole dialog
     <div className="wall-tap" onClick={props.onStep}>
-      <Picture key={picture.words} drawing={picture.drawing} />
+      <Picture key={words} drawing={picture} />
     </div>
   )
 }

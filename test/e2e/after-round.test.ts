@@ -4,7 +4,7 @@ import { beyondTheSide, PATIENCE, serveDesk, smallTargets, violations } from '..
 import { canReadPdf, textOf } from '../acceptance/printed-pages.ts'
 import { twoShort } from '../fixtures/two-short.ts'
 
-/** What stands after a round: the recap of one that is kept. A course of two short holes, so that a hole takes a second or two. */
+/** What stands after a round: the recap of one that is kept, the season, and what to practise. A course of two short holes, so that a hole takes a second or two. */
 const desk = await serveDesk()
 afterAll(() => desk.close())
 const { page } = desk
@@ -70,12 +70,21 @@ beforeAll(async () => {
   expect(await put('courses/two-short', twoShort())).toBe(201)
   expect(await put('players/ebbe', EBB)).toBe(201)
   expect(await put('rounds/round-june', ROUND)).toBe(201)
+  for (let day = 2; day < 8; day += 1) {
+    const date = `2026-06-0${day}`
+    const holes = [hole('1', '9-iron', 4 + day), hole('2', '9-iron', 3)]
+    await put(`rounds/round-${day}`, { ...ROUND, id: `round-${day}`, date, holes })
+  }
+  await put('rounds/round-twin', { ...ROUND, id: 'round-twin' })
   await page.reload()
 })
 
 describe('the recap', () => {
   it('opens from the kept rounds, splits every hole that can be, and adds up to the score as it is printed', async () => {
-    await page.getByRole('link', { name: /^Recap of .*Ebbe/ }).click()
+    await page
+      .getByRole('link', { name: /^Recap of 2026-06-01.*Ebbe/ })
+      .first()
+      .click()
     await isWhole()
     await poll(() => page.locator('.wide-picture svg').count()).toBe(1)
     expect(await page.locator('.after-lead').textContent()).toMatch(/Ebbe Strömnäs.*: 6 strokes on 2 holes/)
@@ -114,7 +123,10 @@ describe('the recap', () => {
 
   it('is there at once when it is opened again, and can be stopped and gone on with', async () => {
     await page.getByRole('link', { name: 'Rounds' }).click()
-    await page.getByRole('link', { name: /^Recap of .*Ebbe/ }).click()
+    await page
+      .getByRole('link', { name: /^Recap of 2026-06-01.*Ebbe/ })
+      .first()
+      .click()
     await page.locator('.wide-picture').waitFor()
     expect(await page.getByRole('progressbar').count()).toBe(0)
     await page.getByRole('button', { name: 'Soon and rough' }).click()
@@ -139,6 +151,95 @@ describe('the recap', () => {
     await page.getByLabel('Player', { exact: true }).selectOption('ebbe')
     await isWhole()
     expect([player, player_id]).toEqual([EBB.name, 'ebbe'])
+  })
+})
+
+describe('the season', () => {
+  it('takes the rounds of the player together, each once, and writes the letter', async () => {
+    await page.goto(`${desk.address}#/course/two-short/season/ebbe`)
+    await isWhole()
+    expect(await page.locator('.after-lead').textContent()).toBe('Two Short, Ebbe Strömnäs: 7 rounds')
+    const letter = await page.getByRole('region', { name: 'The letter' }).textContent()
+    // The long club from the first tee, every time: a matter of choosing.
+    expect(letter).toMatch(
+      /A longer club off the tee|More club on the way to the green than the plan cost \d/,
+    )
+    const left = await page.getByRole('region', { name: /left out/ }).textContent()
+    expect(left).toMatch(/2026-06-01 is kept twice.*|round-open|not closed yet/)
+    expect(await page.locator('[aria-label^="Round by round"] tbody tr').count()).toBe(7)
+    const figures = await page.locator('[aria-label^="From plan to score"] tbody td').allTextContents()
+    const [choices, struck, luck, over] = figures.map(figureOf) as number[]
+    expect((choices ?? 0) + (struck ?? 0) + (luck ?? 0)).toBeCloseTo(over ?? 0, 1)
+    expect(await page.locator('.wide-picture svg text').allTextContents()).toContain('strokes to the green')
+  })
+
+  it('has no violation, on a narrow screen either', looks)
+
+  it('counts only the rounds that are meant to count', async () => {
+    await page.getByRole('button', { name: '2026-06-02 counts' }).click()
+    await page.getByText('Ebbe Strömnäs: 6 rounds').first().waitFor()
+    await isWhole()
+    expect(await page.locator('[aria-label^="Round by round"] tbody tr').count()).toBe(6)
+  })
+
+  it('says that there is no round yet', async () => {
+    await page.getByLabel('Player', { exact: true }).selectOption('wren')
+    await page.getByText('No closed round of Wren on this course is kept yet.').waitFor()
+    expect(await violations(page)).toEqual([])
+  })
+})
+
+describe('what to practise', () => {
+  const inStore = async (): Promise<unknown> =>
+    JSON.parse(String(await page.evaluate(`fetch('/api/notes/practice').then((answer) => answer.text())`)))
+  const part = (name: string) => page.getByRole('group', { name })
+
+  it('says at most three things with a dated re-test', async () => {
+    await page.goto(`${desk.address}#/course/two-short/practice/ebbe`)
+    await isWhole()
+    await page.getByLabel('From', { exact: true }).fill('2026-11-25')
+    const items = page.locator('.practice-items li')
+    expect(await items.count()).toBeGreaterThan(0)
+    expect(await items.count()).toBeLessThanOrEqual(3)
+    await poll(() => items.first().textContent()).toMatch(
+      /10 hours of it are worth about \d\.\d[05] of a stroke a round here\..*own\.Re-test on 2027-01-06:/,
+    )
+  })
+
+  it('has no violation, on a narrow screen either', looks)
+
+  it('goes by the professional’s own rate and words, at once, and keeps them', async () => {
+    const worth = async (): Promise<number> =>
+      figureOf(
+        await page
+          .locator('[aria-label^="Every part"] tr', { hasText: 'solid contact' })
+          .locator('td')
+          .last()
+          .textContent(),
+      )
+    const before = await worth()
+    await part('Solid contact').getByLabel('Better an hour, %').fill('8')
+    await poll(worth).toBeGreaterThan(5 * before)
+    await part('Solid contact').getByLabel('Drill').fill('Ten with the feet together.')
+    await poll(() => page.locator('.practice-items li').first().textContent()).toContain(
+      'Solid contact: 10 hours of it',
+    )
+    await poll(() => page.locator('.sheet svg').first().textContent()).toContain('feet together')
+    const listed = `fetch('/api/notes').then((answer) => answer.text())`
+    await poll(() => page.evaluate(listed)).toContain('"practice"')
+    await poll(inStore).toEqual({
+      schema: 'practice/1',
+      rates: { mishits: 0.08 },
+      drills: { mishits: 'Ten with the feet together.' },
+    })
+    await part('Solid contact').getByLabel('Better an hour, %').fill('80')
+    expect(await part('Solid contact').getByLabel('Better an hour, %').getAttribute('aria-invalid')).toBe(
+      'true',
+    )
+    await page.reload()
+    await isWhole()
+    expect(await part('Solid contact').getByLabel('Better an hour, %').inputValue()).toBe('8')
+    expect(await page.locator('.practice-items li').first().textContent()).toContain('feet together')
   })
 })
 
