@@ -3,6 +3,7 @@ import { partWords } from '#golf/round/season-words.ts'
 import { NAMED_STROKES } from '#golf/round/settings.ts'
 import { costText } from '#golf/strategy/cost-text.ts'
 import type { Drawing, Shape } from './drawing.ts'
+import { rowText } from './row-text.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 import { circleSteps, lineSteps } from './steps.ts'
 
@@ -46,7 +47,7 @@ export function drawSeason({ parts, rounds, findings }: Season, width = 420): Dr
         ...lineSteps([at(high), middle - 4], [at(high), middle + 4]),
       ]
       return [
-        words(name, [0, middle + 4], isSure ? 'serif-bold' : 'serif'),
+        rowText(name, [0, middle + 4], isSure ? 'serif-bold' : 'serif'),
         { kind: 'path', steps: whisker, stroke: { paint: 'ink', width: DRAW_SETTINGS.line } },
         {
           kind: 'path',
@@ -54,11 +55,11 @@ export function drawSeason({ parts, rounds, findings }: Season, width = 420): Dr
           fill: isSure ? 'ink' : 'paper',
           stroke: { paint: 'ink', width: DRAW_SETTINGS.line },
         },
-        words(costText(value), [width, middle + 4], isSure ? 'sans-bold' : 'sans', 'end'),
+        rowText(costText(value), [width, middle + 4], isSure ? 'sans-bold' : 'sans', 'end'),
       ]
     }),
-    words('← fewer', [NAME_ROOM, foot + 14], 'serif'),
-    words('more →', [NAME_ROOM + room, foot + 14], 'serif', 'end'),
+    rowText('← fewer', [NAME_ROOM, foot + 14], 'serif'),
+    rowText('more →', [NAME_ROOM + room, foot + 14], 'serif', 'end'),
   ]
   return {
     width,
@@ -72,13 +73,4 @@ export function drawSeason({ parts, rounds, findings }: Season, width = 420): Dr
       .join(' '),
     shapes,
   }
-}
-
-function words(
-  text: string,
-  at: readonly [number, number],
-  face: 'serif' | 'serif-bold' | 'sans' | 'sans-bold',
-  anchor: 'start' | 'end' = 'start',
-): Shape {
-  return { kind: 'text', text, at, size: DRAW_SETTINGS.type, paint: 'ink', face, anchor }
 }

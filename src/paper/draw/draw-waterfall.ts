@@ -1,4 +1,5 @@
 import type { Drawing, Shape } from './drawing.ts'
+import { rowText } from './row-text.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 import { lineSteps, rectangleSteps } from './steps.ts'
 
@@ -42,11 +43,11 @@ export function drawWaterfall({ expected, steps, score }: Waterfall, width = 420
       const bar = rectangleSteps(low, top + row / 2 - 4, Math.max(high - low, 0.4), 8)
       return [
         link(from, top, row),
-        words(name, [0, top + row / 2 + 4], 'serif'),
+        rowText(name, [0, top + row / 2 + 4], 'serif'),
         strokes > 0
           ? { kind: 'path', steps: bar, fill: 'ink' }
           : { kind: 'path', steps: bar, stroke: { paint: 'ink', width: DRAW_SETTINGS.line } },
-        words(signed(strokes), [high + 6, top + row / 2 + 4], 'sans'),
+        rowText(signed(strokes), [high + 6, top + row / 2 + 4], 'sans'),
       ]
     }),
     link(at(ends.at(-1) as number), (steps.length + 1) * row, row),
@@ -66,13 +67,13 @@ export function drawWaterfall({ expected, steps, score }: Waterfall, width = 420
 /** A total: a tick of its own with the figure in bold. */
 function totalRow(name: string, figure: string, x: number, top: number, row: number): Shape[] {
   return [
-    words(name, [0, top + row / 2 + 4], 'serif-bold'),
+    rowText(name, [0, top + row / 2 + 4], 'serif-bold'),
     {
       kind: 'path',
       steps: lineSteps([x, top + 3], [x, top + row - 3]),
       stroke: { paint: 'ink', width: 1.6 },
     },
-    words(figure, [x + 6, top + row / 2 + 4], 'sans-bold'),
+    rowText(figure, [x + 6, top + row / 2 + 4], 'sans-bold'),
   ]
 }
 
@@ -83,14 +84,6 @@ function link(x: number, top: number, row: number): Shape {
     steps: lineSteps([x, top - row / 2], [x, top + row / 2]),
     stroke: { paint: 'ink', width: DRAW_SETTINGS.fineLine, dash: [1.5, 1.5] },
   }
-}
-
-function words(
-  text: string,
-  at: readonly [number, number],
-  face: 'serif' | 'serif-bold' | 'sans' | 'sans-bold',
-): Shape {
-  return { kind: 'text', text, at, size: DRAW_SETTINGS.type, paint: 'ink', face }
 }
 
 function hundredths(strokes: number): number {
