@@ -2,6 +2,7 @@ import { Command } from 'commander'
 import { bagCommand } from './bag-command.ts'
 import { bookCommand } from './book-command.ts'
 import { checkCommand } from './check-command.ts'
+import { clubCommand } from './club-command.ts'
 import { foursomesCommand } from './foursomes-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
@@ -152,18 +153,29 @@ export function commandLine(
       listed,
     )
     .option('--tee <name>', 'the tee markers (as each round says unless given)')
-    .option(
-      '--day <file>',
-      'the conditions of a day (.day.json), found by its date; once for each day',
-      listed,
-      [],
-    )
+    .option('--day <file>', DAYS, listed, [])
     .option('--full', 'solve each hole by full settings, which takes ten times as long')
     .option('--out <file>', 'write the letter to the player (.pdf)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await seasonCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('club')
+    .description(
+      'rounds of many members together, without names: where strokes are lost, holes, tees, hole locations',
+    )
+    .argument('<course>', COURSE)
+    .requiredOption('--player <file>', 'a member (.player.json); once for each', listed)
+    .requiredOption('--round <file>', 'a round that names its player (.round.json); once for each', listed)
+    .option('--day <file>', DAYS, listed, [])
+    .option('--least <count>', 'members behind every figure at least (5 unless given, 3 at least)')
+    .option('--full', 'solve each hole by full settings, which takes ten times as long')
+    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
+    .action(async (course, _own, command) =>
+      done(await clubCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program
@@ -374,6 +386,7 @@ export function commandLine(
   return program
 }
 
+const DAYS = 'the conditions of a day (.day.json), found by its date; once for each day'
 const COURSE = 'a course file, a hole table (.csv), or any source that can be imported'
 
 /** An option that may be given again. */

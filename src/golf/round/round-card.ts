@@ -8,6 +8,7 @@ import { stablefordPoints } from '#golf/rules/stableford-points.ts'
 import { strokesReceived } from '#golf/rules/strokes-received.ts'
 import { handicapOn } from '#golf/strategy/handicap-on.ts'
 import { type Round, scoreOf } from './round.ts'
+import { ROUND_HOLES } from './settings.ts'
 
 /** One hole of a card. */
 export interface CardHole {
@@ -37,8 +38,6 @@ export interface RoundCard {
 
 /** A card, or in one sentence why there is none. */
 export type CardAnswer = { readonly card: RoundCard } | { readonly missing: string }
-
-const ROUND_HOLES = 18
 
 /**
  * The card of eighteen holes from one set of tees. Sources: Rules of Golf 2023, 3.3 and 21.1; Rules of Handicapping 2024, 3.1,

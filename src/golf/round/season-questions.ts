@@ -64,18 +64,16 @@ export function seasonQuestions(
 }
 
 /** A round of a season that could be split. */
-export interface SplitRound extends SeasonRound {
-  readonly recap: RoundRecap
-}
+export type SplitRound<One extends SeasonRound = SeasonRound> = One & { readonly recap: RoundRecap }
 
 /** What was answered, hole by hole, laid together into rounds again; one of which no hole could be split is left out. */
-export function splitRounds(
-  rounds: readonly SeasonRound[],
+export function splitRounds<One extends SeasonRound>(
+  rounds: readonly One[],
   answers: readonly {
     readonly question: SeasonQuestion
     readonly answer: Exclude<SeasonAnswer, { readonly fault: unknown }>
   }[],
-): { readonly rounds: readonly SplitRound[]; readonly faults: readonly Fault[] } {
+): { readonly rounds: readonly SplitRound<One>[]; readonly faults: readonly Fault[] } {
   const holes = new Map<RoundHole, HoleRecap>()
   const faults: Fault[] = []
   for (const { question, answer } of answers)

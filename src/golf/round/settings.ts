@@ -69,3 +69,14 @@ export const TOLD_PRACTICE_STROKES = 0.002
 export const MOST_PRACTICE_RATE = 0.2
 /** The chip by which strokes lost near the green are stated, metres of fairway: as in the player file. */
 export const USUAL_CHIP_METRES = 20
+
+/** Holes of a round (Rules of Golf 2023, 5.1). */
+export const ROUND_HOLES = 18
+/** No figure of a club is of fewer members than this, unless another number is asked for. Common practice: from three to ten. */
+export const LEAST_MEMBERS = 5
+/** Fewer members than this are never summed up: of two, each knows the other. */
+export const FEWEST_MEMBERS = 3
+/** Markers from which fewer greens than this share are reached in par less two are worth a word. Our assumption. */
+export const FEW_GREENS_SHARE = 0.1
+/** A hole whose place by difficulty is so many places from its place by stroke index is worth a word. Our assumption: a third of eighteen. */
+export const NAMED_INDEX_PLACES = 6
