@@ -235,7 +235,7 @@ describe('an address', () => {
     const health = await (await ask('/api/health')).json()
     expect(health).toEqual({
       status: 'ok',
-      documents: { courses: 0, players: 0, days: 1, plans: 0, rounds: 0 },
+      documents: { courses: 0, players: 0, days: 1, plans: 0, rounds: 0, notes: 0 },
     })
   })
 })
