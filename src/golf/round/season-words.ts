@@ -1,6 +1,6 @@
 import { capital } from '#golf/strategy/capital.ts'
 import type { Choosing } from './choosing.ts'
-import type { StruckPart } from './part-results.ts'
+import type { PartResult, StruckPart } from './part-results.ts'
 import type { Finding, Season } from './season.ts'
 
 /** A season, with what is told beside it. */
@@ -49,7 +49,7 @@ function rounded(strokes: number): string {
 }
 
 /** What a finding costs, one sentence to the player. */
-export function findingWords(finding: Finding): string {
+function findingWords(finding: Finding): string {
   const cost = `${rounded(finding.strokesARound)} of a stroke a round`
   if (finding.kind === 'choosing') {
     const { way, count } = finding.choosing
@@ -78,11 +78,21 @@ export function seasonWords(season: Season): string[] {
     findings.length === 0
       ? ['Nothing stands out that is more than chance.']
       : findings.slice(0, MOST_FINDINGS).map(findingWords)
-  const better = gains.map(
-    ({ part, strokes }) =>
-      `${capital(PART_WORDS[part])}: ${rounded(strokes / rounds)} of a stroke a round better than your profile says. Let the profile learn from these rounds.`,
-  )
-  return [keptWords, ...cost, ...named, ...better]
+  return [keptWords, ...cost, ...named, ...gains.map((gain) => gainWords(gain, rounds))]
+}
+
+function gainWords({ part, strokes }: PartResult, rounds: number): string {
+  return `${capital(PART_WORDS[part])}: ${rounded(strokes / rounds)} of a stroke a round better than your profile says. Let the profile learn from these rounds.`
+}
+
+/** How the parts of the game were struck, in one sentence: what stands out most, or that nothing does. */
+export function struckWords({ findings, gains, rounds }: Season): string {
+  const [gain] = gains
+  const finding = findings.find(({ kind }) => kind === 'part')
+  if (finding !== undefined) return findingWords(finding)
+  return gain === undefined
+    ? 'How each part of the game was struck: nothing stands out that is more than chance.'
+    : gainWords(gain, rounds)
 }
 
 const MOST_FINDINGS = 3

@@ -7,8 +7,8 @@ import { rowText } from './row-text.ts'
 import { DRAW_SETTINGS } from './settings.ts'
 import { circleSteps, lineSteps } from './steps.ts'
 
-const NAME_ROOM = 178
-const FIGURE_ROOM = 44
+const NAME_ROOM = 162
+const FIGURE_ROOM = 40
 const PAD_STROKES = 0.05
 
 /**

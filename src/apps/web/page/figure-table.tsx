@@ -25,7 +25,9 @@ export function FigureTable(props: { readonly caption: string; readonly table: W
         <tbody>
           {rows.map(([first, ...rest]) => (
             <tr key={[first, ...rest].join()}>
-              <th scope="row">{first}</th>
+              <th scope="row" className={/^[\d-]+$/.test(first ?? '') ? 'unbroken' : undefined}>
+                {first}
+              </th>
               {rest.map((cell, index) => (
                 <td key={columns[index + 1]?.heading} className="number">
                   {cell}
