@@ -121,6 +121,18 @@ describe('the recap', () => {
     if (canReadPdf) expect(textOf(readFileSync(await file.path()))).toMatch(/From plan to score.*\n?.*6/)
   })
 
+  it('stands on the wall of a room, one idea a picture, by keys alone', async () => {
+    await page.keyboard.press('w')
+    const wall = page.getByRole('dialog', { name: 'On the wall' })
+    await wall.locator('svg').waitFor()
+    expect(await wall.locator('svg text').allTextContents()).toContain('how it was struck')
+    expect(await violations(page)).toEqual([])
+    await page.keyboard.press('ArrowRight')
+    await poll(() => wall.locator('svg text').allTextContents()).toContain('struck: putting')
+    await page.keyboard.press('Escape')
+    await wall.waitFor({ state: 'detached' })
+  })
+
   it('is there at once when it is opened again, and can be stopped and gone on with', async () => {
     await page.getByRole('link', { name: 'Rounds' }).click()
     await page

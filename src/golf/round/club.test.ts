@@ -4,6 +4,9 @@ import { clubBasis, clubHoleTable, clubWords } from './club-words.ts'
 import type { GamePart, HoleRecap, StrokeSplit } from './recap.ts'
 import { recapRound } from './recap-round.ts'
 
+const GREEN = { lie: 'green', ground: 'green' } as const
+const FAIRWAY = { lie: 'fairway', ground: 'fairway' } as const
+
 const stroke = (number: number, part: GamePart, decision = 0): StrokeSplit => ({
   number,
   count: 1,
@@ -11,7 +14,7 @@ const stroke = (number: number, part: GamePart, decision = 0): StrokeSplit => ({
   penalty: 0,
   part,
   club: null,
-  from: { point: [0, 0], lie: part === 'putting' ? 'green' : 'fairway' },
+  from: { point: [0, 0], ...(part === 'putting' ? GREEN : FAIRWAY) },
   pinMetres: 100,
   to: null,
   before: 1,
