@@ -293,7 +293,20 @@ export function commandLine(
     .command('pattern')
     .description('what shots change in a player, club by club, and how sure it is')
     .argument('<player>', 'the player file (.player.json)')
-    .requiredOption('--shots <file...>', 'tables of shots (.csv)')
+    .option('--shots <file...>', 'tables of shots (.csv)')
+    .option(
+      '--round <file>',
+      'a round on the course (.round.json) or a typed paper log; once for each of several rounds',
+      listed,
+      [],
+    )
+    .option(
+      '--day <file>',
+      'the conditions of a round’s day (.day.json), found by its date; once for each day',
+      listed,
+      [],
+    )
+    .option('--tee <name>', 'the tee markers of the rounds (as each says unless given)')
     .option('--columns <list>', 'what other columns are: Club=club,Carry=carry_yd,Side=offline_yd')
     .option('--mapping <file>', 'the same from a file: {"Club": "club", "Carry": "carry_yd"}')
     .option('--out <file>', 'the player file to write (.player.json)')
@@ -301,9 +314,11 @@ export function commandLine(
     .option('--club <name>', 'draw the pattern of this club instead, before and after, with its shots')
     .option(
       '--course <file>',
-      'a course: which plans change with the shots, and what the old ones would cost',
+      'a course: where the rounds were played, which plans change, and what the old ones would cost',
     )
     .option('--hole <ref|all>', 'the hole of that course (all unless given)')
+    .option('--full', 'find the plans of the rounds by full settings, which takes ten times as long')
+    .option('--workers <count>', 'threads for the rounds (as many as cores unless given; 0 = none)')
     .action(async (player, _own, command) =>
       done(await patternCommand(player, command.optsWithGlobals(), machine)),
     )

@@ -4,6 +4,7 @@ import { type PracticeHole, type PracticeQuestion, practiceHole } from '#golf/ro
 import type { HoleRecap } from '#golf/round/recap.ts'
 import { type RecapQuestion, recapHole, recapHoles } from '#golf/round/recap-hole.ts'
 import type { RoundHole } from '#golf/round/round.ts'
+import { type DatedHole, type ShotsOfHole, shotsOfHoles } from '#golf/round/shots-of-hole.ts'
 import { clubUse, type HoleUse } from '#golf/strategy/club-use.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
@@ -21,6 +22,10 @@ export type RecapAnswer = { readonly recap: HoleRecap } | Unanswered
 export type SeasonQuestion = Omit<RecapQuestion, 'logged'> & { readonly logged: readonly RoundHole[] }
 /** Each of them split, or why it cannot be; or why none of them. */
 export type SeasonAnswer = { readonly recaps: readonly RecapAnswer[] } | Unanswered
+/** One hole of rounds that are learned from: all that was logged on it on days alike. */
+export type RoundShotsQuestion = Omit<RecapQuestion, 'logged'> & { readonly logged: readonly DatedHole[] }
+/** What it says of its player's shots, or why it says nothing. */
+export type RoundShotsAnswer = { readonly ofHole: ShotsOfHole } | Unanswered
 /** What a better player would save on a hole, or why that cannot be said. */
 export type PracticeAnswer = { readonly practice: PracticeHole } | Unanswered
 
@@ -52,6 +57,11 @@ export function seasonTask(question: SeasonQuestion): SeasonAnswer {
   return answered(() => ({
     recaps: recapHoles(question).map((one) => (one instanceof Failure ? unanswered(one) : { recap: one })),
   }))
+}
+
+/** The same for the shots of a hole in rounds. */
+export function roundShotsTask(question: RoundShotsQuestion): RoundShotsAnswer {
+  return answered(() => ({ ofHole: shotsOfHoles(question) }))
 }
 
 /** The same for what practice is worth on a hole. */

@@ -1,23 +1,18 @@
-import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
-import type { Course } from '#golf/course/course.ts'
-import type { Day } from '#golf/course/day.ts'
-import { holeFromCourse } from '#golf/course/hole-from-course.ts'
-import type { Player } from '#golf/player/player.ts'
 import type { HoleRecap } from '#golf/round/recap.ts'
 import { recapRound } from '#golf/round/recap-round.ts'
-import type { Round, RoundHole } from '#golf/round/round.ts'
+import type { RoundHole } from '#golf/round/round.ts'
 import { type Season, seasonOf } from '#golf/round/season.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
-import { loadRound } from './load-round.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { parseWorkers } from './parse-workers.ts'
 import { seasonPool } from './plan-pool.ts'
 import type { SeasonQuestion } from './plan-task.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
+import { holesOfRounds, loadRounds } from './rounds-of-days.ts'
 import { seasonDocument } from './season-document.ts'
 import { seasonFacts } from './season-facts.ts'
 import { seasonPage } from './season-page.ts'
@@ -48,12 +43,6 @@ export interface SeasonReport {
   readonly faults: readonly Fault[]
 }
 
-interface LoadedRound {
-  readonly file: string
-  readonly round: Round
-  readonly day: Day | null
-}
-
 /**
  * `marram season`: rounds of one player taken together, each against the plan of its own day: the plan kept, what choices
  * cost, what stands out and what does not. Returns the exit code: 1 when a hole was left out or a log has errors.
@@ -64,18 +53,18 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
   const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
-  const days = options.day.map((file) => loadDay(file, course, options, machine))
-  const faults: Fault[] = []
-  const rounds = options.round.map((file): LoadedRound => {
-    const read = loadRound(file, units)
-    faults.push(...read.faults.map((fault) => ({ ...fault, place: `${file}, ${fault.place}` })))
-    return { file, round: read.round, day: dayOf(read.round, days) }
-  })
-  requireOnce(rounds)
+  const { rounds, ...read } = loadRounds(options, course, units, machine)
+  const faults: Fault[] = [...read.faults]
   const isQuick = options.full !== true
   const calm = loadDay(undefined, course, options, machine)
-  const asked = questionsOf(course, player, rounds, calm, { tee: options.tee, isQuick })
-  const worked = await workHoles(seasonPool, asked.questions, workers, options.quiet === true, machine)
+  const asked = holesOfRounds(course, rounds, calm, options.tee)
+  const questions = asked.holes.map(
+    ({ hole, day, logged }): SeasonQuestion => ({
+      ...{ hole, player, day, isQuick },
+      logged: logged.map((one) => one.hole),
+    }),
+  )
+  const worked = await workHoles(seasonPool, questions, workers, options.quiet === true, machine)
   const holes = new Map<RoundHole, HoleRecap>()
   for (const { question, answer } of worked.answers)
     for (const [index, one] of answer.recaps.entries())
@@ -112,53 +101,4 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
       machine,
     )
   return exitCodeOf(faults)
-}
-
-/** The day file of a round's date; the only one where a round has no date. */
-function dayOf({ date }: Round, days: readonly Day[]): Day | null {
-  if (date === null) return days.length === 1 ? (days[0] ?? null) : null
-  return days.find((day) => day.date === date) ?? null
-}
-
-/** The same file twice would count a round twice. */
-function requireOnce(rounds: readonly LoadedRound[]): void {
-  const seen = new Map<string, string>()
-  for (const { file, round } of rounds) {
-    const key = JSON.stringify(round)
-    const before = seen.get(key)
-    if (before !== undefined)
-      throw new Failure('MAR-ROUND-020', `${file} is the same round as ${before}.`, '--round')
-    seen.set(key, file)
-  }
-}
-
-/** A question for each hole, tee and day: all that was logged there. */
-function questionsOf(
-  course: Course,
-  player: Player,
-  rounds: readonly LoadedRound[],
-  calm: Day,
-  { tee, isQuick }: { readonly tee: string | undefined; readonly isQuick: boolean },
-): { readonly questions: readonly SeasonQuestion[]; readonly faults: readonly Fault[] } {
-  const groups = new Map<string, { question: Omit<SeasonQuestion, 'logged'>; logged: RoundHole[] }>()
-  const faults: Fault[] = []
-  for (const { file, round, day } of rounds)
-    for (const logged of round.holes) {
-      const markers = tee ?? round.tee ?? undefined
-      const key = JSON.stringify([logged.ref, markers ?? null, day])
-      const known = groups.get(key)
-      if (known !== undefined) {
-        known.logged.push(logged)
-        continue
-      }
-      try {
-        const played = day ?? calm
-        const hole = holeFromCourse(course, logged.ref, { tee: markers, day: played })
-        groups.set(key, { question: { hole, player, day: played, isQuick }, logged: [logged] })
-      } catch (error) {
-        if (!(error instanceof Failure)) throw error
-        faults.push({ ...errorFault(error), place: `${file}, ${error.where}` })
-      }
-    }
-  return { questions: [...groups.values()].map(({ question, logged }) => ({ ...question, logged })), faults }
 }
