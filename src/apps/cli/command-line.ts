@@ -151,6 +151,12 @@ export function commandLine(
       'a round (.round.json) or a typed paper log; once for each of several rounds',
       listed,
     )
+    .option(
+      '--before <file>',
+      'a round of the season before, to say what changed; once for each of several rounds',
+      listed,
+      [],
+    )
     .option('--tee <name>', 'the tee markers (as each round says unless given)')
     .option(
       '--day <file>',

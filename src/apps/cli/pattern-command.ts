@@ -104,10 +104,10 @@ export async function patternCommand(
   return plans !== null && plans.unplanned.length > 0 ? 1 : exitCodeOf(faults)
 }
 
-/** Where shots come from must be said, and where rounds were played. Throws MAR-USAGE-002. */
+/** Where shots come from must be said, and where rounds were played. Throws MAR-USAGE-001 and 002. */
 function requireSource({ shots, round, course, day, tee }: PatternOptions): void {
   if (shots === undefined && round.length === 0)
-    throw new Failure('MAR-USAGE-002', 'Say what to learn from: --shots, --round or both.', '--shots')
+    throw new Failure('MAR-USAGE-001', 'Say what to learn from: --shots, --round or both.', '--shots')
   if (round.length > 0 && course === undefined)
     throw new Failure('MAR-USAGE-002', 'A round is played on a course: give --course as well.', '--round')
   if (round.length === 0 && (day.length > 0 || tee !== undefined))

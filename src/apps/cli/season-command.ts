@@ -1,8 +1,9 @@
 import type { Fault } from '#faults/fault.ts'
 import type { HoleRecap } from '#golf/round/recap.ts'
-import { recapRound } from '#golf/round/recap-round.ts'
+import { type RoundRecap, recapRound } from '#golf/round/recap-round.ts'
 import type { RoundHole } from '#golf/round/round.ts'
 import { type Season, seasonOf } from '#golf/round/season.ts'
+import { type SeasonChange, seasonChange } from '#golf/round/season-change.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
@@ -24,6 +25,8 @@ import { askedSheet, sheetTitle, writeSheet } from './write-sheet.ts'
 export interface SeasonOptions extends GlobalOptions {
   readonly player: string
   readonly round: readonly string[]
+  /** Rounds of the season before. */
+  readonly before: readonly string[]
   readonly tee?: string
   readonly day: readonly string[]
   readonly full?: boolean
@@ -37,6 +40,8 @@ export interface SeasonReport {
   readonly course: string
   readonly player: string
   readonly season: Season
+  /** What changed against the season before, `null` where its rounds were not given. */
+  readonly change: SeasonChange | null
   /** Rounds without a day file of their date: held against a calm, normal day. */
   readonly withoutDay: number
   readonly isQuick: boolean
@@ -53,7 +58,9 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
   const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
-  const { rounds, ...read } = loadRounds(options, course, units, machine)
+  const { before, ...own } = options
+  const all = { ...own, round: [...before, ...own.round] }
+  const { rounds, ...read } = loadRounds(all, course, units, machine)
   const faults: Fault[] = [...read.faults]
   const isQuick = options.full !== true
   const calm = loadDay(undefined, course, options, machine)
@@ -70,25 +77,22 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
     for (const [index, one] of answer.recaps.entries())
       if ('fault' in one) faults.push(errorFault(one.fault))
       else holes.set(question.logged[index] as RoundHole, one.recap)
-  const recaps = rounds
-    .map(({ round }) =>
-      recapRound(
-        round.holes.flatMap((logged) => {
-          const recap = holes.get(logged)
-          return recap === undefined ? [] : [recap]
-        }),
-      ),
-    )
-    .filter((recap) => recap.holes.length > 0)
+  const recapsOf = (some: typeof rounds): RoundRecap[] =>
+    some
+      .map(({ round }) => recapRound(round.holes.flatMap((logged) => holes.get(logged) ?? [])))
+      .filter((recap) => recap.holes.length > 0)
+  const recaps = recapsOf(rounds.slice(before.length))
+  const earlier = recapsOf(rounds.slice(0, before.length))
   faults.push(
     ...asked.faults,
-    ...recaps.flatMap((recap) => recap.holes.flatMap((hole) => hole.faults)),
+    ...[...earlier, ...recaps].flatMap((recap) => recap.holes.flatMap((hole) => hole.faults)),
     ...worked.faults,
   )
   const answer: SeasonReport = {
     course: course.name,
     player: player.name,
     season: seasonOf(recaps, player),
+    change: before.length === 0 ? null : seasonChange(earlier, recaps, player),
     withoutDay: rounds.filter(({ day }) => day === null).length,
     isQuick,
     faults,

@@ -1,3 +1,5 @@
+import type { SeasonChange } from '#golf/round/season-change.ts'
+import { comparedWords, seasonChangeWords } from '#golf/round/season-change-words.ts'
 import { choosingWords, partWords, seasonWords } from '#golf/round/season-words.ts'
 import { capital } from '#golf/strategy/capital.ts'
 import type { SheetFacts } from '#paper/book/recap-sheet.ts'
@@ -8,11 +10,11 @@ import { AFTER_THE_ROUND } from './write-sheet.ts'
 
 /** The letter after a season: what was found in plain words, then the figures, strokes a round. */
 export function seasonFacts(answer: SeasonReport, title: string): Omit<SheetFacts, 'letters' | 'paper'> {
-  const { season } = answer
+  const { season, change } = answer
   const aRound = (strokes: number): string => costText(strokes / Math.max(1, season.rounds))
   return {
     title: `${title}: ${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}`,
-    opening: seasonWords(season),
+    opening: [...seasonWords(season), ...(change === null ? [] : seasonChangeWords(change))],
     sections: [
       {
         heading: 'Ways of choosing, strokes a round',
@@ -30,7 +32,19 @@ export function seasonFacts(answer: SeasonReport, title: string): Omit<SheetFact
           .filter(({ count }) => count > 0)
           .map(({ part, count, strokes }) => `${capital(partWords(part))}: ${count}, ${aRound(strokes)}.`),
       },
+      ...(change === null
+        ? []
+        : [{ heading: 'Against the season before, strokes a round', sentences: changeSentences(change) }]),
       { heading: 'Mind', sentences: [...seasonBasis(answer), AFTER_THE_ROUND] },
     ],
   }
+}
+
+function changeSentences({ changes }: SeasonChange): string[] {
+  return changes
+    .filter(({ verdict }) => verdict !== 'few')
+    .map(
+      ({ what, before, now, strokes, low, high }) =>
+        `${capital(comparedWords(what))}: ${costText(before)}, now ${costText(now)}; changed by ${costText(strokes)}, between ${costText(low)} and ${costText(high)}.`,
+    )
 }

@@ -35,14 +35,15 @@ export function partWords(part: StruckPart): string {
   return PART_WORDS[part]
 }
 
-/** Figures of a sentence: to a twentieth of a stroke, as everywhere in sentences. */
-function rounded(strokes: number): string {
-  return Math.max(0.05, Math.round(Math.abs(strokes) * 20) / 20).toFixed(2)
+/** Strokes a round in a sentence: to a twentieth of a stroke, as everywhere in sentences. */
+export function strokesARound(strokes: number): string {
+  const size = Math.max(0.05, Math.round(Math.abs(strokes) * 20) / 20)
+  return `${size.toFixed(2)} ${size > 1 ? 'strokes' : 'of a stroke'} a round`
 }
 
 /** What a finding costs, one sentence to the player. */
 export function findingWords(finding: Finding): string {
-  const cost = `${rounded(finding.strokesARound)} of a stroke a round`
+  const cost = strokesARound(finding.strokesARound)
   if (finding.kind === 'choosing') {
     const { way, count } = finding.choosing
     return `${capital(CHOOSING_WORDS[way])} cost ${cost}, over ${count} strokes. That is a matter of choosing, not of striking.`
@@ -64,7 +65,7 @@ export function seasonWords(season: Season): string[] {
       : [
           decision < 0.025
             ? 'Your choices cost next to nothing.'
-            : `Your choices cost ${rounded(decision)} of a stroke a round.`,
+            : `Your choices cost ${strokesARound(decision)}.`,
         ]
   const named =
     findings.length === 0
@@ -72,7 +73,7 @@ export function seasonWords(season: Season): string[] {
       : findings.slice(0, MOST_FINDINGS).map(findingWords)
   const better = gains.map(
     ({ part, strokes }) =>
-      `${capital(PART_WORDS[part])}: ${rounded(strokes / rounds)} of a stroke a round better than your profile says. Let the profile learn from these rounds.`,
+      `${capital(PART_WORDS[part])}: ${strokesARound(strokes / rounds)} better than your profile says. Let the profile learn from these rounds.`,
   )
   return [keptWords, ...cost, ...named, ...better]
 }

@@ -89,3 +89,8 @@ export const WAYS = {
 /** Paced distances on a paper log: standard deviation in metres, and as a share of what was left. Our assumption: half of what is looked for (`LEFT_TOLERANCE`). */
 export const PACED_SD_METRES = 2.5
 export const PACED_SD_SHARE = 0.05
+
+/** Chance that a player who has not changed is told of any change between two seasons: shared among all that is compared. Our choice. */
+export const FALSE_CHANGE_SHARE = 0.05
+/** Fewer holes of a season than this, three rounds, say nothing of what changed: most choices cost nothing and a few much. Our assumption. */
+export const LEAST_COMPARED_HOLES = 54
