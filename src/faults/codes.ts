@@ -232,8 +232,9 @@ export const FAULT_CODES = {
   'MAR-ROUND-011': 'A hole of the round cannot be split.',
   'MAR-ROUND-012': 'What was logged of a hole contradicts itself or the survey.',
   'MAR-ROUND-020': 'A round was given twice.',
-  'MAR-ROUND-021': 'A round does not name its player, or none of those that were given.',
-  'MAR-ROUND-022': 'The rounds are of too few members to say anything of all of them.',
+  'MAR-ROUND-021': 'A round was learned from before, and was left out.',
+  'MAR-ROUND-022': 'A round does not name its player, or none of those that were given.',
+  'MAR-ROUND-023': 'The rounds are of too few members to say anything of all of them.',
 
   'MAR-PRACTICE-001': 'The practice file is not JSON, or not one object of the schema practice/1.',
   'MAR-PRACTICE-002': 'A part of the practice file is none of the parts of the game, or its value cannot be.',

@@ -44,6 +44,25 @@ describe('marram season', () => {
     expect(page.out).toContain('2 rounds, 4 holes')
   })
 
+  it('says what changed against the season before, and that four holes are too few to tell', () => {
+    const [first, second] = rounds.filter((word) => word !== '--round') as [string, string]
+    const words = ['--round', second, '--before', first]
+    const { status, document } = marramJson('season', ...common, ...words)
+    expect(status).toBe(0)
+    expect(document).toMatchObject({ rounds: 1, holes: 2, change: { rounds_before: 1 } })
+    expect(document.change.changes.map(({ what }: Json) => what).slice(0, 2)).toEqual(['all', 'choices'])
+    for (const { verdict, low, strokes, before, now } of document.change.changes) {
+      expect([verdict, low]).toEqual(['few', null])
+      expect(now - before).toBeCloseTo(strokes, 9)
+    }
+    const page = marram('season', ...common, ...words)
+    expect(page.out).toContain(
+      'Too few rounds to tell what changed: one round in the season before and one round now.',
+    )
+    const twice = marram('season', ...common, '--round', first, '--before', first)
+    expect([twice.status, twice.err.includes('MAR-ROUND-020')]).toEqual([2, true])
+  })
+
   it('refuses a round that is given twice, and keeps the rest of one with a hole that is not there', () => {
     const twice = marram('season', ...common, ...rounds, '--round', rounds[1] as string)
     expect(twice.status).toBe(2)

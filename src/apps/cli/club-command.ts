@@ -4,15 +4,10 @@ import { type Day, type DayPin, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
 import { type Club, clubOf } from '#golf/round/club.ts'
 import type { StrokeIndexes } from '#golf/round/club-words.ts'
+import { dayOfRound, type RoundOfDay } from '#golf/round/holes-of-rounds.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
 import { roundBelongs } from '#golf/round/round-belongs.ts'
-import {
-  dayOfRound,
-  type SeasonRound,
-  seasonQuestions,
-  splitRounds,
-  twinRounds,
-} from '#golf/round/season-questions.ts'
+import { seasonQuestions, splitRounds, twinRounds } from '#golf/round/season-questions.ts'
 import { FEWEST_MEMBERS, LEAST_MEMBERS } from '#golf/round/settings.ts'
 import { clubDocument } from './club-document.ts'
 import { clubPage } from './club-page.ts'
@@ -48,7 +43,7 @@ export interface ClubReport {
 }
 
 /** A round of the member with this number among the players that were given. */
-interface MemberRound extends SeasonRound {
+interface MemberRound extends RoundOfDay {
   readonly member: number
 }
 
@@ -56,7 +51,7 @@ const MOST_MEMBERS = 50
 
 /**
  * `marram club`: rounds of many members taken together without names. Returns the exit code: 1 when a round or hole was left
- * out. Throws MAR-ROUND-022 for rounds of fewer members than the smallest group.
+ * out. Throws MAR-ROUND-023 for rounds of fewer members than the smallest group.
  */
 export async function clubCommand(path: string, options: ClubOptions, machine: Machine): Promise<number> {
   const workers = parseWorkers(options.workers)
@@ -71,7 +66,7 @@ export async function clubCommand(path: string, options: ClubOptions, machine: M
   const members = new Set(rounds.map(({ member }) => member)).size
   if (members < minimum)
     throw new Failure(
-      'MAR-ROUND-022',
+      'MAR-ROUND-023',
       `The rounds are of ${members} ${members === 1 ? 'member' : 'members'}: nothing is said of fewer than ${minimum}.`,
       '--round',
     )
@@ -131,7 +126,7 @@ function memberRounds(
     if (member < 0)
       faults.push({
         severity: 'error',
-        code: 'MAR-ROUND-021',
+        code: 'MAR-ROUND-022',
         message: 'The round does not say whose it is among the players that were given.',
         place: name,
         advice: 'Write the name of the player file as "player", or give that file with --player.',

@@ -2,7 +2,7 @@ import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { BagOfShots } from '#golf/player/bag-of-shots.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
-import { type LearnedFromShots, learnFromShots } from '#golf/player/learn-from-shots.ts'
+import { beforeShots, type LearnedFromShots, learnFromBag } from '#golf/player/learn-from-shots.ts'
 import type { LearnedPlayer } from '#golf/player/learn-player.ts'
 import { parseClubName } from '#golf/player/parse-club-name.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
@@ -13,6 +13,7 @@ import type { GlobalOptions, Machine } from './machine.ts'
 import { patternDocument } from './pattern-document.ts'
 import { patternPage } from './pattern-page.ts'
 import { type ChangedPlans, changedPlans } from './pattern-plans.ts'
+import { NO_ROUNDS, type RoundsRead, readRounds } from './pattern-rounds.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { readText } from './read-file.ts'
@@ -25,7 +26,13 @@ import { writeText } from './write-file.ts'
 /** The options of `marram pattern`, as typed. */
 export interface PatternOptions extends GlobalOptions {
   /** One table a file. */
-  readonly shots: readonly string[]
+  readonly shots?: readonly string[]
+  /** Rounds on the course, and the days they were played on. */
+  readonly round: readonly string[]
+  readonly day: readonly string[]
+  readonly tee?: string
+  readonly full?: boolean
+  readonly workers?: string
   readonly columns?: string
   readonly mapping?: string
   readonly out?: string
@@ -40,6 +47,8 @@ export interface PatternOptions extends GlobalOptions {
 /** What `marram pattern` found out. */
 export interface PatternAnswer extends LearnedFromShots {
   readonly reading: ShotReading
+  /** What the rounds said, `null` without any. */
+  readonly rounds: RoundsRead | null
   /** Of the files and of the clubs in them. */
   readonly faults: readonly Fault[]
   /** The file that was written, `null` without `--out`. */
@@ -48,7 +57,10 @@ export interface PatternAnswer extends LearnedFromShots {
   readonly plans: ChangedPlans | null
 }
 
-/** `marram pattern`: shots → what they change in a player, and with `--out` the player file with that. With `--course` which plans change too. Returns the exit code. */
+/**
+ * `marram pattern`: shots, in tables and in rounds, → what they change in a player, and with `--out` the player file with
+ * that. With `--course` which plans change too. Returns the exit code.
+ */
 export async function patternCommand(
   path: string,
   options: PatternOptions,
@@ -58,13 +70,19 @@ export async function patternCommand(
   const club = pictureClub(options)
   if (options.hole !== undefined && options.course === undefined)
     throw new Failure('MAR-USAGE-002', 'A hole is of a course: give --course as well.', '--hole')
+  requireSource(options)
   const file = parsePlayer(readText(path), path)
-  const reading = readShots(options.shots, options)
+  const reading = options.shots === undefined ? NO_TABLES : readShots(options.shots, options)
+  const unlearned = beforeShots(file, reading.shots)
+  const rounds =
+    options.course === undefined || options.round.length === 0
+      ? null
+      : await readRounds(unlearned.before, { ...options, course: options.course }, units, machine)
   const known = whileWorking(
-    `Learning from ${reading.shots.length} shots`,
+    `Learning from ${reading.shots.length + (rounds?.shots.length ?? 0)} shots`,
     options.quiet === true,
     machine,
-    () => learnFromShots(file, reading.shots),
+    () => learnFromBag(unlearned, rounds ?? NO_ROUNDS),
   )
   const { before, bag, learned } = known
   if (club !== null) requireClub(before, club)
@@ -75,16 +93,29 @@ export async function patternCommand(
       options.picture,
       club === null ? bagPicture(learned.player, units) : clubPicture(known, club, units),
     )
-  const faults = [...reading.faults, ...otherClubs(bag, learned)]
+  const faults = [...reading.faults, ...(rounds?.faults ?? []), ...otherClubs(bag, learned)]
   const plans =
     options.course === undefined
       ? null
       : await changedPlans(known, { ...options, course: options.course }, units, machine)
-  const answer: PatternAnswer = { ...known, reading, faults, out, plans }
+  const answer: PatternAnswer = { ...known, reading, rounds, faults, out, plans }
   if (options.json) printJson(patternDocument(answer), machine)
   else printLines(patternPage(answer, units, options.quiet === true, machine), machine)
   return plans !== null && plans.unplanned.length > 0 ? 1 : exitCodeOf(faults)
 }
+
+/** Where shots come from must be said, and where rounds were played. Throws MAR-USAGE-001 and 002. */
+function requireSource({ shots, round, course, day, tee }: PatternOptions): void {
+  if (shots === undefined && round.length === 0)
+    throw new Failure('MAR-USAGE-001', 'Say what to learn from: --shots, --round or both.', '--shots')
+  if (round.length > 0 && course === undefined)
+    throw new Failure('MAR-USAGE-002', 'A round is played on a course: give --course as well.', '--round')
+  if (round.length === 0 && (day.length > 0 || tee !== undefined))
+    throw new Failure('MAR-USAGE-002', 'A day and a tee are of rounds: give --round as well.', '--round')
+}
+
+/** No table of shots was given. */
+const NO_TABLES: ShotReading = { rows: 0, shots: [], repeated: 0, setAside: 0, unread: 0, faults: [] }
 
 /** The club whose pattern is drawn, as a bag names it; `null` for the whole bag. Throws MAR-USAGE-002. */
 function pictureClub({ club, picture }: PatternOptions): string | null {

@@ -9,6 +9,7 @@ export function patternDocument({
   learned,
   bag,
   reading,
+  rounds,
   faults,
   out,
   plans,
@@ -28,6 +29,17 @@ export function patternDocument({
       from,
       to,
     },
+    ...(rounds === null
+      ? {}
+      : {
+          rounds: {
+            rounds: rounds.rounds,
+            without_day: rounds.withoutDay,
+            shots: rounds.shots.length,
+            without_line: rounds.withoutLine,
+            unused: rounds.unused,
+          },
+        }),
     added_clubs: bag.added,
     clubs: learned.clubs.map((club) => clubDocument(club)),
     lies: learned.lies.map(lieDocument),

@@ -3,11 +3,13 @@ import { bagGaps } from '#golf/player/bag-gaps.ts'
 import { clubWords } from '#golf/player/club-words.ts'
 import { changeLines, type LearnedFigure, learnedRows, usedLines } from '#golf/player/learned-words.ts'
 import type { Player } from '#golf/player/player.ts'
+import { UNLEARNED, type Unlearned } from '#golf/round/shots-of-hole.ts'
 import type { Machine } from './machine.ts'
 import type { PatternAnswer } from './pattern-command.ts'
 import { daysOf } from './pattern-document.ts'
 import { lieLines } from './pattern-lies.ts'
 import { changedPlanLines } from './pattern-plans.ts'
+import type { RoundsRead } from './pattern-rounds.ts'
 import { faultLines } from './print-faults.ts'
 import { tableLines } from './table.ts'
 import { titled } from './titled.ts'
@@ -55,7 +57,36 @@ function readLines(answer: PatternAnswer): string[] {
     [learned.unused.length, 'with clubs that are not in the bag'],
   ] as const
   const told = parts.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`)
-  return [...(told.length === 0 ? [] : [`Of ${reading.rows} rows ${told.join(', ')}.`]), ...usedLines(answer)]
+  return [
+    ...(told.length === 0 ? [] : [`Of ${reading.rows} rows ${told.join(', ')}.`]),
+    ...(answer.rounds === null ? [] : roundLines(answer.rounds)),
+    ...usedLines(answer),
+  ]
+}
+
+/** What was taken from rounds and what was not. */
+function roundLines({ rounds, shots, withoutLine, unused, withoutDay }: RoundsRead): string[] {
+  const count = rounds === 1 ? 'One round' : `${rounds} rounds`
+  const left = UNLEARNED.filter((why) => unused[why] > 0).map(
+    (why) => `${unused[why]} ${UNLEARNED_WORDS[why]}`,
+  )
+  return [
+    `${count}: ${shots.length} full shots${withoutLine === 0 ? '' : `, ${withoutLine} of them without a line, which say how far and not how straight`}.`,
+    ...(left.length === 0 ? [] : [`Strokes not learned from: ${left.join(', ')}.`]),
+    ...(withoutDay === 0
+      ? []
+      : [`Without a day file of their date, and taken for played on a calm, normal day: ${withoutDay}.`]),
+  ]
+}
+
+const UNLEARNED_WORDS: Readonly<Record<Unlearned, string>> = {
+  putt: 'putts',
+  'near-green': 'near the green',
+  places: 'between places that were not logged',
+  club: 'without a club of the bag',
+  swing: 'that may have been no full swing',
+  line: 'that came to grief without a line',
+  unlike: 'that end where no strike of the club does',
 }
 
 function clubTable(answer: PatternAnswer, units: ReaderUnits): string[] {

@@ -4,7 +4,10 @@ import {
   type PracticeAnswer,
   practiceTask,
   type RecapAnswer,
+  type RoundShotsAnswer,
+  type RoundShotsQuestion,
   recapTask,
+  roundShotsTask,
   type SeasonAnswer,
   type SeasonQuestion,
   seasonTask,
@@ -32,6 +35,11 @@ export function recapPool(size: number): TaskPool<RecapQuestion, RecapAnswer> {
 /** Threads that split what was logged on the holes of a season; 0 = this one. */
 export function seasonPool(size: number): TaskPool<SeasonQuestion, SeasonAnswer> {
   return taskPool({ size, spawn: () => threadLane({ entry, name: 'seasonTask' }), here: seasonTask })
+}
+
+/** Threads that find the shots of the holes of rounds; 0 = this one. */
+export function roundShotsPool(size: number): TaskPool<RoundShotsQuestion, RoundShotsAnswer> {
+  return taskPool({ size, spawn: () => threadLane({ entry, name: 'roundShotsTask' }), here: roundShotsTask })
 }
 
 /** Threads that find what practice is worth on the holes of a course; 0 = this one. */

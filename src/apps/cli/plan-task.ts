@@ -5,7 +5,7 @@ import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
 import { timedPlan } from './timed-plan.ts'
 
 // biome-ignore lint/performance/noBarrelFile: it is the one module that threads load, and what else they work on is found in it.
-export { practiceTask, recapTask, seasonTask } from '#golf/round/round-tasks.ts'
+export { practiceTask, recapTask, roundShotsTask, seasonTask } from '#golf/round/round-tasks.ts'
 
 /** A plan, or why there is none. */
 export type PlanAnswer = { readonly plan: Plan } | Unanswered

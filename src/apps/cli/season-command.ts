@@ -1,25 +1,19 @@
-import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import { seasonOf } from '#golf/round/season.ts'
-import {
-  dayOfRound,
-  type SeasonRound,
-  seasonQuestions,
-  splitRounds,
-  twinRounds,
-} from '#golf/round/season-questions.ts'
+import { seasonChange } from '#golf/round/season-change.ts'
+import { seasonQuestions, splitRounds } from '#golf/round/season-questions.ts'
 import type { ToldSeason } from '#golf/round/season-words.ts'
 import { seasonFacts } from '#paper/book/season-facts.ts'
 import { sheetTitle } from '#paper/book/sheet-words.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
-import { loadRound } from './load-round.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { parseWorkers } from './parse-workers.ts'
 import { seasonPool } from './plan-pool.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
+import { loadRounds } from './rounds-of-days.ts'
 import { seasonDocument } from './season-document.ts'
 import { seasonPage } from './season-page.ts'
 import { parseUnits } from './units-of-the-reader.ts'
@@ -30,6 +24,8 @@ import { askedSheet, writeSheet } from './write-sheet.ts'
 export interface SeasonOptions extends GlobalOptions {
   readonly player: string
   readonly round: readonly string[]
+  /** Rounds of the season before. */
+  readonly before: readonly string[]
   readonly tee?: string
   readonly day: readonly string[]
   readonly full?: boolean
@@ -55,28 +51,26 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
   const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
-  const days = options.day.map((file) => loadDay(file, course, options, machine))
-  const faults: Fault[] = []
-  const rounds = options.round.map((file): SeasonRound => {
-    const read = loadRound(file, units)
-    faults.push(...read.faults.map((fault) => ({ ...fault, place: `${file}, ${fault.place}` })))
-    return { name: file, round: read.round, day: dayOfRound(read.round, days) }
-  })
-  requireOnce(rounds)
+  const { before, ...own } = options
+  const all = { ...own, round: [...before, ...own.round] }
+  const { rounds, ...read } = loadRounds(all, course, units, machine)
   const isQuick = options.full !== true
   const calm = loadDay(undefined, course, options, machine)
   const asked = seasonQuestions(rounds, { course, player, day: calm, tee: options.tee ?? null }, isQuick)
   const worked = await workHoles(seasonPool, asked.questions, workers, options.quiet === true, machine)
   const split = splitRounds(rounds, worked.answers)
-  const recaps = split.rounds.map(({ recap }) => recap)
-  faults.push(...asked.faults, ...split.faults, ...worked.faults)
+  const isEarlier = new Set(rounds.slice(0, before.length).map(({ key }) => key))
+  const recapsOf = (wanted: boolean) =>
+    split.rounds.filter(({ key }) => isEarlier.has(key) === wanted).map(({ recap }) => recap)
+  const recaps = recapsOf(false)
   const answer: SeasonReport = {
     course: course.name,
     player: player.name,
     season: seasonOf(recaps, player),
+    change: before.length === 0 ? null : seasonChange(recapsOf(true), recaps, player),
     withoutDay: rounds.filter(({ day }) => day === null).length,
     isQuick,
-    faults,
+    faults: [...read.faults, ...asked.faults, ...split.faults, ...worked.faults],
   }
   if (sheet !== null) await writeSheet(sheet, seasonFacts(answer, sheetTitle(course.name, player)))
   if (options.json) printJson(seasonDocument(answer), machine)
@@ -85,12 +79,5 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
       [...seasonPage(answer, machine), ...(sheet === null ? [] : ['', `The letter is in ${sheet.path}.`])],
       machine,
     )
-  return exitCodeOf(faults)
-}
-
-/** The same file twice would count a round twice. */
-function requireOnce(rounds: readonly SeasonRound[]): void {
-  const twins = twinRounds(rounds)
-  if (twins === null) return
-  throw new Failure('MAR-ROUND-020', `${twins[1].name} is the same round as ${twins[0].name}.`, '--round')
+  return exitCodeOf(answer.faults)
 }

@@ -1,4 +1,5 @@
 import type { Finding } from '#golf/round/season.ts'
+import { seasonChangeWords } from '#golf/round/season-change-words.ts'
 import { seasonWords } from '#golf/round/season-words.ts'
 import type { SeasonReport } from './season-command.ts'
 
@@ -7,6 +8,7 @@ export function seasonDocument({
   course,
   player,
   season,
+  change,
   withoutDay,
   isQuick,
   faults,
@@ -55,7 +57,18 @@ export function seasonDocument({
       strokes_a_round: finding.strokesARound,
     })),
     gains: season.gains.map(part),
-    sentences: seasonWords(season),
+    ...(change === null
+      ? {}
+      : {
+          change: {
+            rounds_before: change.roundsBefore,
+            changes: change.changes.map(({ low, high, ...one }) => ({
+              ...one,
+              ...(one.verdict === 'few' ? { low: null, high: null } : { low, high }),
+            })),
+          },
+        }),
+    sentences: [...seasonWords(season), ...(change === null ? [] : seasonChangeWords(change))],
     faults,
   }
 }

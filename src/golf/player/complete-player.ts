@@ -66,6 +66,7 @@ export function completePlayer(file: PlayerFile): Player {
     ...(file.age === undefined ? {} : { age: file.age }),
     ...(file.said === undefined ? {} : { said: file.said }),
     ...(file.sentences === undefined ? {} : { sentences: file.sentences }),
+    ...(file.learnedRounds === undefined ? {} : { learnedRounds: file.learnedRounds }),
     clubs,
     putting: completePutting(file, handicapIndex, guesses),
     shortGame: completeShortGame(

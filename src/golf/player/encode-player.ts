@@ -26,6 +26,7 @@ export function encodePlayer(player: Player): string {
       ...marks('putting', ['direction_sd_deg', 'distance_sd_share'], player.guesses),
     },
     ...(player.sentences === undefined ? {} : { sentences: player.sentences }),
+    ...(player.learnedRounds === undefined ? {} : { learnedRounds: player.learnedRounds }),
   }
   return `${JSON.stringify(document, null, 2)}\n`
 }

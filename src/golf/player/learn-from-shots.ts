@@ -5,17 +5,44 @@ import type { Player } from './player.ts'
 import type { PlayerFile } from './player-file.ts'
 import type { ShotRecord } from './shot-record.ts'
 
-/** What shots made of a player. */
-export interface LearnedFromShots {
+/** A player before anything is learned. */
+export interface BeforeShots {
   /** As the file and the prior had it, with the clubs that the shots put into the bag. */
   readonly before: Player
-  readonly learned: LearnedPlayer
   readonly bag: BagOfShots
+}
+
+/** What shots made of a player. */
+export interface LearnedFromShots extends BeforeShots {
+  readonly learned: LearnedPlayer
+}
+
+/** The player of a file with the bag that the shots show. */
+export function beforeShots(file: PlayerFile, shots: readonly ShotRecord[]): BeforeShots {
+  const bag = bagOfShots(file, shots)
+  return { before: completePlayer(bag.file), bag }
 }
 
 /** Learns the player of a file from shots: the bag first, then the pattern of every club in it. */
 export function learnFromShots(file: PlayerFile, shots: readonly ShotRecord[]): LearnedFromShots {
-  const bag = bagOfShots(file, shots)
-  const before = completePlayer(bag.file)
-  return { before, bag, learned: learnPlayer(before, bag.shots) }
+  return learnFromBag(beforeShots(file, shots))
+}
+
+/** Learns the pattern of every club, from the shots of the bag and from those of rounds, whose ids the player then knows. */
+export function learnFromBag(
+  { before, bag }: BeforeShots,
+  rounds: { readonly shots: readonly ShotRecord[]; readonly keys: readonly string[] } = {
+    shots: [],
+    keys: [],
+  },
+): LearnedFromShots {
+  const shots = [...bag.shots, ...rounds.shots]
+  const learned = learnPlayer(before, shots)
+  const learnedRounds = [...(before.learnedRounds ?? []), ...rounds.keys]
+  return {
+    before,
+    bag: { ...bag, shots },
+    learned:
+      learnedRounds.length === 0 ? learned : { ...learned, player: { ...learned.player, learnedRounds } },
+  }
 }

@@ -152,7 +152,13 @@ function learnRightHanded(
 }
 
 function mirrorShot(shot: ShotRecord): ShotRecord {
-  return { ...shot, offlineMetres: shot.offlineMetres === null ? null : -shot.offlineMetres }
+  const mirrored = { ...shot, offlineMetres: shot.offlineMetres === null ? null : -shot.offlineMetres }
+  if (shot.ways === undefined) return mirrored
+  const ways = shot.ways.map((way) => ({
+    ...way,
+    directionDegrees: way.directionDegrees === null ? null : -way.directionDegrees,
+  }))
+  return { ...mirrored, ways }
 }
 
 function mirrorLearned(club: LearnedClub): LearnedClub {

@@ -40,7 +40,7 @@ function jsonOf(text: string, where: string): unknown {
 }
 
 function withoutGuesses(written: WrittenPlayer): PlayerFile {
-  const { handicapIndex, age, said, bag, sentences } = written
+  const { handicapIndex, age, said, bag, sentences, learnedRounds } = written
   const keepsHandicap = handicapIndex !== undefined && written.guesses?.includes('handicapIndex') !== true
   return {
     name: pageName(written.name, age),
@@ -57,6 +57,7 @@ function withoutGuesses(written: WrittenPlayer): PlayerFile {
       ...countOf(written.putting),
     },
     ...(sentences === undefined ? {} : { sentences }),
+    ...(learnedRounds === undefined ? {} : { learnedRounds }),
   }
 }
 

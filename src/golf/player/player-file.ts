@@ -19,6 +19,8 @@ export interface PlayerFile {
   readonly putting: PuttingFile
   /** Sentences of cards that a person wrote. */
   readonly sentences?: readonly OwnSentence[]
+  /** Rounds that were learned from, by what tells them apart: none counts twice. */
+  readonly learnedRounds?: readonly string[]
 }
 
 /** One club of the file: SI metres, degrees, shares. */

@@ -122,6 +122,7 @@ const playerFields = {
   shortGame: z.optional(z.strictObject(shortGameShape)),
   putting: z.optional(z.strictObject(puttingShape)),
   sentences: z.optional(z.array(z.strictObject(sentenceShape))),
+  learnedRounds: z.optional(z.array(z.string())),
   guesses: z.optional(z.array(z.enum(['handicapIndex']))),
 }
 const playerSchema = z.strictObject(playerFields)

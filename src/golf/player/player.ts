@@ -14,6 +14,8 @@ export interface Player {
   readonly said?: Said
   /** Sentences of cards that a person wrote for this player. */
   readonly sentences?: readonly OwnSentence[]
+  /** Rounds that the patterns were learned from. */
+  readonly learnedRounds?: readonly string[]
   /** Longest first; the putter is not among them. */
   readonly clubs: readonly Club[]
   readonly putting: Putting

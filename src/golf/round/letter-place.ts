@@ -37,6 +37,11 @@ const GROUNDS: Readonly<
   p: { grounds: ['fairway', 'first-cut', 'rough', 'heavy', 'fringe', 'tee', 'path'], lie: 'rough' },
 }
 
+/** Whether a ball that was given a letter may lie on this ground. */
+export function isGroundOf(letter: Exclude<FinishLetter, 'o'>, ground: Ground): boolean {
+  return GROUNDS[letter].grounds.includes(ground)
+}
+
 /**
  * Where a ball lies that finished on the ground of a letter with so much left to the pin: on the circle of that distance,
  * on that ground, nearest the line of play from the last place. Distances on paper are not exact: where the circle meets

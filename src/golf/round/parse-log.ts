@@ -8,6 +8,8 @@ import type { Round, RoundHole } from './round.ts'
 /** A round and everything that was wrong with its source. */
 export interface ReadRound {
   readonly round: Round
+  /** The id it was given when it was begun; `null` = none. */
+  readonly id: string | null
   readonly faults: readonly Fault[]
 }
 
@@ -49,7 +51,7 @@ export function parseLog(text: string, where: string, unit: LogUnit = 'yards'): 
       'No line is a hole. Write one a line, like 7: driver f-180 / 5i r-25 / sw g-6 / 2 putts.',
       faults[0] === undefined ? where : `${where}: ${faults[0].place}`,
     )
-  return { round: { ...head, holes }, faults }
+  return { round: { ...head, holes }, id: null, faults }
 }
 
 function fault(index: number, message: string, advice: string): Fault {

@@ -52,6 +52,7 @@ export function parseRound(text: string, where: string): ReadRound {
     throw new Failure('MAR-ROUND-008', 'The round has no hole that can be read.', `${where}: holes`)
   return {
     round: { date: file.text('date'), tee: file.text('tee'), format: file.text('format'), holes },
+    id: file.text('id'),
     faults,
   }
 }

@@ -65,7 +65,8 @@ export function recapHoles({
   })
 }
 
-function solveForRecap({ hole, player, day, isQuick }: Omit<RecapQuestion, 'logged'>): RecapHole {
+/** Solves the hole of a question as a recap does. */
+export function solveForRecap({ hole, player, day, isQuick }: Omit<RecapQuestion, 'logged'>): RecapHole {
   const model = holeModel(holeGround(hole, isQuick ? QUICK.cellMetres : undefined), player, day)
   const { problem, values } = isQuick
     ? solveHole(model, QUICK.quadrature, QUICK.aboutPinDegrees)
@@ -190,7 +191,7 @@ function partOf({ model: { hole } }: RecapHole, { from }: Stretch): GamePart {
 }
 
 /** The cheapest drop for a ball logged in a penalty area, as the plan takes it. */
-function cheapestDrop({ model, values }: RecapHole): DropFrom {
+export function cheapestDrop({ model, values }: RecapHole): DropFrom {
   const { places, hole } = model
   return (point, ground) => {
     const kind = ground === 'penalty-red' ? IN_RED : IN_YELLOW

@@ -1,6 +1,8 @@
 import { costText } from '#golf/strategy/cost-text.ts'
 import { totalOf } from './recap.ts'
 import type { Season } from './season.ts'
+import type { SeasonChange } from './season-change.ts'
+import { comparedWords } from './season-change-words.ts'
 import type { SplitRound } from './season-questions.ts'
 import { choosingWords, partWords } from './season-words.ts'
 import { NAMED_STROKES } from './settings.ts'
@@ -68,6 +70,20 @@ export function roundsTable(rounds: readonly SplitRound[]): WordTable {
       String(recap.score),
       recap.value.toFixed(2),
       ...[recap.decision, recap.execution, recap.luck, totalOf(recap)].map(costText),
+    ]),
+  }
+}
+
+/** What changed against the season before, strokes a round. */
+export function changeTable({ changes }: SeasonChange): WordTable {
+  return {
+    columns: [
+      { heading: '' },
+      ...['before', 'now', 'change', 'from', 'to'].map((heading) => ({ heading, isFigure: true })),
+    ],
+    rows: changes.map(({ what, before, now, strokes, low, high, verdict }) => [
+      comparedWords(what),
+      ...(verdict === 'few' ? ['too few', '', '', '', ''] : [before, now, strokes, low, high].map(costText)),
     ]),
   }
 }

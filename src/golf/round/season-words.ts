@@ -2,6 +2,7 @@ import { capital } from '#golf/strategy/capital.ts'
 import type { Choosing } from './choosing.ts'
 import type { PartResult, StruckPart } from './part-results.ts'
 import type { Finding, Season } from './season.ts'
+import type { SeasonChange } from './season-change.ts'
 
 /** A season, with what is told beside it. */
 export interface ToldSeason {
@@ -9,6 +10,8 @@ export interface ToldSeason {
   /** Rounds whose day is not known: held against a calm, normal day. */
   readonly withoutDay: number
   readonly isQuick: boolean
+  /** What changed against the season before, `null` where its rounds were not given. */
+  readonly change: SeasonChange | null
 }
 
 /** Ways of choosing that are not the plan's. */
@@ -43,14 +46,15 @@ export function partWords(part: StruckPart): string {
   return PART_WORDS[part]
 }
 
-/** Figures of a sentence: to a twentieth of a stroke, as everywhere in sentences. */
-function rounded(strokes: number): string {
-  return Math.max(0.05, Math.round(Math.abs(strokes) * 20) / 20).toFixed(2)
+/** Strokes a round in a sentence: to a twentieth of a stroke, as everywhere in sentences. */
+export function strokesARound(strokes: number): string {
+  const size = Math.max(0.05, Math.round(Math.abs(strokes) * 20) / 20)
+  return `${size.toFixed(2)} ${size > 1 ? 'strokes' : 'of a stroke'} a round`
 }
 
 /** What a finding costs, one sentence to the player. */
 function findingWords(finding: Finding): string {
-  const cost = `${rounded(finding.strokesARound)} of a stroke a round`
+  const cost = strokesARound(finding.strokesARound)
   if (finding.kind === 'choosing') {
     const { way, count } = finding.choosing
     return `${capital(CHOOSING_WORDS[way])} cost ${cost}, over ${count} strokes. That is a matter of choosing, not of striking.`
@@ -72,7 +76,7 @@ export function seasonWords(season: Season): string[] {
       : [
           decision < 0.025
             ? 'Your choices cost next to nothing.'
-            : `Your choices cost ${rounded(decision)} of a stroke a round.`,
+            : `Your choices cost ${strokesARound(decision)}.`,
         ]
   const named =
     findings.length === 0
@@ -82,7 +86,7 @@ export function seasonWords(season: Season): string[] {
 }
 
 function gainWords({ part, strokes }: PartResult, rounds: number): string {
-  return `${capital(PART_WORDS[part])}: ${rounded(strokes / rounds)} of a stroke a round better than your profile says. Let the profile learn from these rounds.`
+  return `${capital(PART_WORDS[part])}: ${strokesARound(strokes / rounds)} better than your profile says. Let the profile learn from these rounds.`
 }
 
 /** How the parts of the game were struck, in one sentence: what stands out most, or that nothing does. */
@@ -104,7 +108,7 @@ export const ALL_AS_PLANNED = 'Every choice that can be judged was the plan’s.
 export const QUICK_WORDS = 'Each hole was solved by quick settings, about 0.1 of a stroke rough in itself.'
 
 /** What a season was held against, and how its words are to be taken. */
-export function seasonBasis({ withoutDay, isQuick }: Omit<ToldSeason, 'season'>): string[] {
+export function seasonBasis({ withoutDay, isQuick, change }: Omit<ToldSeason, 'season'>): string[] {
   return [
     ...(withoutDay > 0
       ? [
@@ -113,5 +117,10 @@ export function seasonBasis({ withoutDay, isQuick }: Omit<ToldSeason, 'season'>)
       : []),
     ...(isQuick ? [QUICK_WORDS] : []),
     'A part stands out when even the low end of its interval is a loss: of players whose profile is right, one in twenty is told of one.',
+    ...(change === null
+      ? []
+      : [
+          'Both seasons are held against the same profile; of players who did not change one in twenty is told of a change.',
+        ]),
   ]
 }

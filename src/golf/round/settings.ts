@@ -80,3 +80,29 @@ export const FEWEST_MEMBERS = 3
 export const FEW_GREENS_SHARE = 0.1
 /** A hole whose place by difficulty is so many places from its place by stroke index is worth a word. Our assumption: a third of eighteen. */
 export const NAMED_INDEX_PLACES = 6
+/**
+ * How the ways in which a stroke may have been struck are looked for, from coarse to fine. Numerical choices: a carry up to so
+ * many times the stock carry and so many degrees off the line; points a share of a good strike's spread apart, so many at
+ * most and at least; places widened so many times on each pass; ways with less than a share of the likeliest one's
+ * likelihood are left out, and a stroke whose likeliest way is less likely than the last number ends as no strike does. Where no line is known a ball is taken to have gone where it ended, bounces to either side.
+ */
+export const WAYS = {
+  longestShare: 1.5,
+  widestDegrees: 60,
+  linelessDegrees: 3,
+  spacing: 0.5,
+  mostPoints: 640,
+  leastPoints: 48,
+  blurs: [6, 2, 1, 1],
+  leastInBox: 0.01,
+  leastKept: 0.003,
+  leastLikely: 0.0001,
+} as const
+/** Paced distances on a paper log: standard deviation in metres, and as a share of what was left. Our assumption: half of what is looked for (`LEFT_TOLERANCE`). */
+export const PACED_SD_METRES = 2.5
+export const PACED_SD_SHARE = 0.05
+
+/** Chance that a player who has not changed is told of any change between two seasons: shared among all that is compared. Our choice. */
+export const FALSE_CHANGE_SHARE = 0.05
+/** Fewer holes of a season than this, three rounds, say nothing of what changed: most choices cost nothing and a few much. Our assumption. */
+export const LEAST_COMPARED_HOLES = 54

@@ -1,3 +1,5 @@
+import type { SeasonChange } from '#golf/round/season-change.ts'
+import { comparedWords, seasonChangeWords } from '#golf/round/season-change-words.ts'
 import {
   ALL_AS_PLANNED,
   choosingWords,
@@ -12,11 +14,11 @@ import { AFTER_THE_ROUND, type SheetWords } from './sheet-words.ts'
 
 /** The letter after a season: what was found in plain words, then the figures, strokes a round. */
 export function seasonFacts(told: ToldSeason, title: string): SheetWords {
-  const { season } = told
+  const { season, change } = told
   const aRound = (strokes: number): string => costText(strokes / Math.max(1, season.rounds))
   return {
     title: `${title}: ${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}`,
-    opening: seasonWords(season),
+    opening: [...seasonWords(season), ...(change === null ? [] : seasonChangeWords(change))],
     sections: [
       {
         heading: 'Ways of choosing, strokes a round',
@@ -34,7 +36,19 @@ export function seasonFacts(told: ToldSeason, title: string): SheetWords {
           .filter(({ count }) => count > 0)
           .map(({ part, count, strokes }) => `${capital(partWords(part))}: ${count}, ${aRound(strokes)}.`),
       },
+      ...(change === null
+        ? []
+        : [{ heading: 'Against the season before, strokes a round', sentences: changeSentences(change) }]),
       { heading: 'Mind', sentences: [...seasonBasis(told), AFTER_THE_ROUND] },
     ],
   }
+}
+
+function changeSentences({ changes }: SeasonChange): string[] {
+  return changes
+    .filter(({ verdict }) => verdict !== 'few')
+    .map(
+      ({ what, before, now, strokes, low, high }) =>
+        `${capital(comparedWords(what))}: ${costText(before)}, now ${costText(now)}; changed by ${costText(strokes)}, between ${costText(low)} and ${costText(high)}.`,
+    )
 }

@@ -1,7 +1,7 @@
 import { type ReactElement, useState } from 'react'
 import '../style/after.css'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
-import { dayOfRound } from '#golf/round/season-questions.ts'
+import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
 import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 import type { Reader } from '../desk/desk.ts'
 import { type Library, useCourse, useLibrary, usePlayer } from '../documents/use-library.ts'

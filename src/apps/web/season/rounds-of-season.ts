@@ -1,9 +1,10 @@
 import type { Day } from '#golf/course/day.ts'
-import { dayOfRound, type SeasonRound, twinRounds } from '#golf/round/season-questions.ts'
+import { dayOfRound, type RoundOfDay } from '#golf/round/holes-of-rounds.ts'
+import { twinRounds } from '#golf/round/season-questions.ts'
 import type { KeptRoundFile } from '../rounds/kept-round.ts'
 
 /** A round that may count, and whether it does. */
-export interface CountedRound extends SeasonRound {
+export interface CountedRound extends RoundOfDay {
   readonly id: string
   readonly isCounted: boolean
 }

@@ -43,7 +43,7 @@ export function SeasonDesk(
   const taken = useSeason(on, counted, isQuick)
   const { work, season, left } = taken
   const told = useMemo(
-    () => ({ season, withoutDay: counted.filter(({ day }) => day === null).length, isQuick }),
+    () => ({ season, withoutDay: counted.filter(({ day }) => day === null).length, isQuick, change: null }),
     [season, counted, isQuick],
   )
   const title = sheetTitle(course.name, player)

@@ -1,13 +1,9 @@
 import { useMemo } from 'react'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
+import type { RoundOfDay } from '#golf/round/holes-of-rounds.ts'
 import type { PlayedOn } from '#golf/round/recap-questions.ts'
 import { type Season, seasonOf } from '#golf/round/season.ts'
-import {
-  type SeasonRound,
-  type SplitRound,
-  seasonQuestions,
-  splitRounds,
-} from '#golf/round/season-questions.ts'
+import { type SplitRound, seasonQuestions, splitRounds } from '#golf/round/season-questions.ts'
 import { faultWords } from '../page/fault-words.ts'
 import { afterRound, afterState } from '../planning/after-round.ts'
 import { useWork, type Work } from '../planning/use-work.ts'
@@ -24,7 +20,7 @@ export interface SeasonWork {
 /** Takes rounds together in workers, a hole with all that was logged on it at a time; `on` and `rounds` must be kept by the caller. */
 export function useSeason(
   on: Omit<PlayedOn, 'day'>,
-  rounds: readonly SeasonRound[],
+  rounds: readonly RoundOfDay[],
   isQuick: boolean,
 ): SeasonWork {
   const asked = useMemo(() => {

@@ -2,7 +2,7 @@ import { radiansToDegrees } from '#numbers/units/units.ts'
 import { lieEffect } from '../lie-effects.ts'
 import type { Club, Lie, Player } from '../player.ts'
 import { RUN_NOISE } from '../settings.ts'
-import type { ShotRecord } from '../shot-record.ts'
+import type { ShotRecord, StruckWay } from '../shot-record.ts'
 import { LEAST_SEASON_SPREAD, MISHIT_RUN_FACTOR } from './learn-settings.ts'
 import { LEARNED_LIES, type LieOfShots } from './lie-of-shots.ts'
 import { dayNumber, recencyWeight, seasonWave } from './season.ts'
@@ -26,6 +26,18 @@ export interface ShotColumns {
   readonly lie: Uint8Array
   /** What the player says: 1 good, 2 mishit, 0 nothing. */
   readonly said: Uint8Array
+  /** What each may have been, where carry and total are not known; else `null`. */
+  readonly ways: readonly (WayColumns | null)[]
+}
+
+/** What one shot may have been, a column a fact: carry with what the lie was thought to do divided out; see `StruckWay`. */
+export interface WayColumns {
+  readonly carry: Float64Array
+  readonly perRun: Float64Array
+  /** NaN where the line is not known. */
+  readonly direction: Float64Array
+  readonly ifGood: Float64Array
+  readonly ifMishit: Float64Array
 }
 
 /** All shots with one club. */
@@ -88,7 +100,9 @@ export function observe(player: Player, shots: readonly ShotRecord[], today?: nu
 
 const SAID = { '': 0, good: 1, mishit: 2 } as const
 
-type ShotRow = Readonly<Record<Exclude<keyof ShotColumns, 'count'>, number>>
+type ShotRow = Readonly<Record<Exclude<keyof ShotColumns, 'count' | 'ways'>, number>> & {
+  readonly ways: WayColumns | null
+}
 
 interface Basket {
   readonly club: Club
@@ -100,7 +114,8 @@ interface Basket {
 function clubObservations({ club, lies, shots }: Basket): ClubObservations {
   const run = club.totalMetres - club.carryMetres
   const runSd = Math.max(RUN_NOISE.leastMetres, RUN_NOISE.share * run)
-  const column = (name: keyof ShotRow): Float64Array => Float64Array.from(shots, (shot) => shot[name])
+  const column = (name: Exclude<keyof ShotRow, 'ways'>): Float64Array =>
+    Float64Array.from(shots, (shot) => shot[name])
   const columns = {
     count: shots.length,
     carry: column('carry'),
@@ -111,6 +126,7 @@ function clubObservations({ club, lies, shots }: Basket): ClubObservations {
     season: column('season'),
     lie: Uint8Array.from(shots, (shot) => shot.lie),
     said: Uint8Array.from(shots, (shot) => shot.said),
+    ways: shots.map((shot) => shot.ways),
   }
   return { lies, shots: columns, runSd, mishitRunSd: MISHIT_RUN_FACTOR * runSd }
 }
@@ -133,9 +149,11 @@ function lieOfShots(lie: Lie, club: string, player: Player): LieOfShots {
 
 /** Distances and direction of a shot as from the reference lie; `null` when it has no distance. */
 function measured(
-  { carryMetres, totalMetres, offlineMetres }: ShotRecord,
+  { carryMetres, totalMetres, offlineMetres, ways }: ShotRecord,
   carryFactor: number,
-): Pick<ShotRow, 'carry' | 'run' | 'total' | 'direction'> | null {
+): Pick<ShotRow, 'carry' | 'run' | 'total' | 'direction' | 'ways'> | null {
+  if (ways !== undefined)
+    return ways.length === 0 ? null : { ...NOTHING, ways: wayColumns(ways, carryFactor) }
   const along = carryMetres ?? totalMetres
   if (along === null || !(along > 0)) return null
   const length = Math.hypot(along, offlineMetres ?? 0)
@@ -144,6 +162,19 @@ function measured(
     run: carryMetres === null || totalMetres === null ? Number.NaN : totalMetres - carryMetres,
     total: carryMetres === null ? length : Number.NaN,
     direction: offlineMetres === null ? Number.NaN : radiansToDegrees(Math.atan2(offlineMetres, along)),
+    ways: null,
+  }
+}
+
+const NOTHING = { carry: Number.NaN, run: Number.NaN, total: Number.NaN, direction: Number.NaN }
+
+function wayColumns(ways: readonly StruckWay[], carryFactor: number): WayColumns {
+  return {
+    carry: Float64Array.from(ways, ({ carryMetres }) => carryMetres / carryFactor),
+    perRun: Float64Array.from(ways, ({ carryPerRun }) => carryPerRun / carryFactor),
+    direction: Float64Array.from(ways, ({ directionDegrees }) => directionDegrees ?? Number.NaN),
+    ifGood: Float64Array.from(ways, ({ ifGood }) => ifGood),
+    ifMishit: Float64Array.from(ways, ({ ifMishit }) => ifMishit),
   }
 }
 

@@ -92,6 +92,7 @@ export class PatternChain {
         numbers: this.numbers,
         at,
         run: this.runs[index] as number,
+        firstRun: (prior.run[index] as PatternPrior['run'][number]).metres,
         swing: this.swing,
         shares: shares[index] as SideShares,
         firstCarry: prior.carry[index] as number,

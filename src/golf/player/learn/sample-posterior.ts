@@ -29,7 +29,10 @@ export interface PosteriorDraws {
  */
 export function samplePosterior(input: ChainInput): PosteriorDraws {
   const { prior, observations } = input
-  const visited = observations.reduce((sum, { shots }) => sum + shots.count, 0)
+  const visited = observations.reduce(
+    (sum, { shots }) => shots.ways.reduce((all, ways) => all + (ways?.carry.length ?? 1), sum),
+    0,
+  )
   const kept = Math.round(
     Math.min(KEPT_SWEEPS.most, Math.max(KEPT_SWEEPS.least, KEPT_SWEEPS.visitedShots / Math.max(1, visited))),
   )

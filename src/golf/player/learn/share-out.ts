@@ -2,9 +2,10 @@ import { normalCdf, normalQuantile } from '#numbers/statistics/normal.ts'
 import { MISHIT_DIRECTION_FACTOR } from '../settings.ts'
 import { STRAY, STRAY_RUN, TOPPED_CARRY_SHARE } from './learn-settings.ts'
 import type { LieEffects } from './lie-of-shots.ts'
-import type { ClubObservations } from './observations.ts'
+import type { ClubObservations, WayColumns } from './observations.ts'
 import { mishitFrom, type SideShares } from './pattern-likelihood.ts'
 import { AT } from './pattern-prior.ts'
+import { type StrikesNow, shareOutWaysInto } from './share-out-ways.ts'
 import { addCarry, addLies, clearStrikes, type StrikeSums, type Strikes } from './strike-sums.ts'
 
 /** What is held of a club while its shots are shared out. */
@@ -13,6 +14,8 @@ export interface ClubPattern {
   /** Place of the club in `numbers`. */
   readonly at: number
   readonly run: number
+  /** The same before any shot: strokes of a round were followed with it. */
+  readonly firstRun: number
   /** How far carry swings with the year, as a share. */
   readonly swing: number
   readonly shares: SideShares
@@ -50,7 +53,19 @@ export function shareOutInto(
 
   const strayRunDensity = strayRunShare / STRAY_RUN.metres
   const spread = directionSd * (left + right)
+  const asNow: StrikesNow = {
+    ...{ carry, carrySd, mishitCarry, mishitSd, mishitShare, left, right, swing },
+    directionSd,
+    longerRun: pattern.run - pattern.firstRun,
+    strayDensity: STRAY.share * pattern.strayFactor * (strayCarry / STRAY.degrees),
+    strayOfCarry: STRAY.share * pattern.strayFactor * strayCarry,
+  }
   for (let k = 0; k < shots.count; k++) {
+    const ways = shots.ways[k] as WayColumns | null
+    if (ways !== null) {
+      shareOutWaysInto(sums, shots, k, ways, effects, asNow, uniform)
+      continue
+    }
     const lieOfShot = shots.lie[k] as number
     const lie = effects[lieOfShot] as LieEffects
     const season = shots.season[k] as number

@@ -44,7 +44,8 @@ export function learnedGuesses(
     const { shots } = observations[index] as ClubObservations
     if (shots.count === 0) return
     const shown: Learned[] = ['carry', 'carrySd', 'mishit']
-    if (shots.direction.some(isWritten)) shown.push('directionSd', 'side')
+    if (shots.direction.some(isWritten) || shots.ways.some((ways) => ways?.direction.some(isWritten)))
+      shown.push('directionSd', 'side')
     if (shots.run.some(isWritten) || shots.total.some(isWritten)) shown.push('run')
     const mishits = shots.count * (learned[index] as LearnedClub).numbers.mishit.after
     if (mishits >= LEAST_MISHITS) shown.push('mishitCarry', 'mishitCarrySd')

@@ -1,0 +1,38 @@
+import { Failure } from '#faults/failure.ts'
+import type { Fault } from '#faults/fault.ts'
+import type { Course } from '#golf/course/course.ts'
+import { dayOfRound, type RoundOfDay } from '#golf/round/holes-of-rounds.ts'
+import { roundKey } from '#golf/round/round-key.ts'
+import { loadDay } from './load-day.ts'
+import { loadRound } from './load-round.ts'
+import type { GlobalOptions, Machine } from './machine.ts'
+import type { ReaderUnits } from './units-of-the-reader.ts'
+
+/** A round from a file, with the day it was played on where there is a day file of it. */
+export interface LoadedRound extends RoundOfDay {
+  /** What tells it from every other round. */
+  readonly key: string
+}
+
+/** Reads rounds and the day files of their dates. Throws MAR-ROUND-020 for a round that is given twice. */
+export function loadRounds(
+  options: GlobalOptions & { readonly round: readonly string[]; readonly day: readonly string[] },
+  course: Course,
+  units: ReaderUnits,
+  machine: Machine,
+): { readonly rounds: readonly LoadedRound[]; readonly faults: readonly Fault[] } {
+  const days = options.day.map((file) => loadDay(file, course, options, machine))
+  const faults: Fault[] = []
+  const seen = new Map<string, string>()
+  const rounds = options.round.map((file): LoadedRound => {
+    const read = loadRound(file, units)
+    faults.push(...read.faults.map((fault) => ({ ...fault, place: `${file}, ${fault.place}` })))
+    const key = roundKey(read)
+    const before = seen.get(key)
+    if (before !== undefined)
+      throw new Failure('MAR-ROUND-020', `${file} is the same round as ${before}.`, '--round')
+    seen.set(key, file)
+    return { name: file, round: read.round, key, day: dayOfRound(read.round, days) }
+  })
+  return { rounds, faults }
+}
