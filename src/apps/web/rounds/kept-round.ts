@@ -18,7 +18,8 @@ export interface KeptRoundFile {
 /** Reads a round of the store. Throws a Failure when there is none or it holds no hole. */
 async function loadRound(id: string): Promise<KeptRoundFile> {
   const [text, where] = [await fetchDocument('rounds', id), `rounds/${id}`]
-  return { id, belongs: roundBelongs(text, where), ...parseRound(text, where) }
+  const { round, faults } = parseRound(text, where)
+  return { id, round, faults, belongs: roundBelongs(text, where) }
 }
 
 /** A day of the store. */
