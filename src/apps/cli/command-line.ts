@@ -2,6 +2,7 @@ import { Command } from 'commander'
 import { bagCommand } from './bag-command.ts'
 import { bookCommand } from './book-command.ts'
 import { checkCommand } from './check-command.ts'
+import { COURSE, listed } from './command-words.ts'
 import { foursomesCommand } from './foursomes-command.ts'
 import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
@@ -9,11 +10,9 @@ import { measureCommand } from './measure-command.ts'
 import { patternCommand } from './pattern-command.ts'
 import { planCommand } from './plan-command.ts'
 import { deletePlayer, exportPlayer } from './player-command.ts'
-import { practiceCommand } from './practice-command.ts'
 import { profileCommand } from './profile-command.ts'
-import { recapCommand } from './recap-command.ts'
 import { reliefCommand } from './relief-command.ts'
-import { seasonCommand } from './season-command.ts'
+import { roundCommands } from './round-commands.ts'
 import { serveCommand } from './serve-command.ts'
 import { shareCommand, takeCommand } from './share-command.ts'
 import { testDayCommand } from './test-day-command.ts'
@@ -121,75 +120,7 @@ export function commandLine(
       done(await planCommand(course, command.optsWithGlobals(), machine)),
     )
 
-  program
-    .command('recap')
-    .description('a round that was played: what the choices cost, how it was struck, and what was luck')
-    .argument('<course>', COURSE)
-    .requiredOption('--player <file>', 'the player file as it was that day (.player.json)')
-    .requiredOption('--round <file>', 'the round (.round.json) or a typed paper log')
-    .option('--hole <ref|all>', 'the hole (all that were logged unless given)', 'all')
-    .option('--tee <name>', 'the tee markers (as the round says unless given)')
-    .option('--day <file>', 'the conditions of that day (.day.json)')
-    .option('--out <file>', 'write the sheet for the lesson (.pdf)')
-    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
-    .option('--opponent <file>', 'whom the round was a match against (.player.json), with --opponent-round')
-    .option('--opponent-round <file>', "the opponent's round or paper log")
-    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) =>
-      done(await recapCommand(course, command.optsWithGlobals(), machine)),
-    )
-
-  program
-    .command('season')
-    .description(
-      'rounds taken together: the plan kept, what choices cost, what stands out and what is chance',
-    )
-    .argument('<course>', COURSE)
-    .requiredOption('--player <file>', 'the player file as it was in these rounds (.player.json)')
-    .requiredOption(
-      '--round <file>',
-      'a round (.round.json) or a typed paper log; once for each of several rounds',
-      listed,
-    )
-    .option(
-      '--before <file>',
-      'a round of the season before, to say what changed; once for each of several rounds',
-      listed,
-      [],
-    )
-    .option('--tee <name>', 'the tee markers (as each round says unless given)')
-    .option(
-      '--day <file>',
-      'the conditions of a day (.day.json), found by its date; once for each day',
-      listed,
-      [],
-    )
-    .option('--full', 'solve each hole by full settings, which takes ten times as long')
-    .option('--out <file>', 'write the letter to the player (.pdf)')
-    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
-    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) =>
-      done(await seasonCommand(course, command.optsWithGlobals(), machine)),
-    )
-
-  program
-    .command('practice')
-    .description('what an hour of practice is worth to a player on a course, part by part')
-    .argument('<course>', COURSE)
-    .requiredOption('--player <file>', 'the player file (.player.json)')
-    .option('--hole <ref|all>', 'the hole (all unless given)', 'all')
-    .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
-    .option('--day <file>', 'the conditions of the day (.day.json)')
-    .option('--hours <count>', 'hours of practice until the re-test (10 unless given)')
-    .option('--from <date>', 'the day practice begins, 2026-11-25; the re-test is dated from it')
-    .option('--weeks <count>', 'weeks until the re-test (6 unless given)')
-    .option('--notes <file>', "the professional's own rates and drills (.practice.json)")
-    .option('--out <file>', 'write the sheet of what to practise (.pdf)')
-    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
-    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) =>
-      done(await practiceCommand(course, command.optsWithGlobals(), machine)),
-    )
+  roundCommands(program, machine, done)
 
   program
     .command('relief')
@@ -393,11 +324,4 @@ export function commandLine(
     .action(async (_own, command) => done(await serveCommand(command.optsWithGlobals(), machine)))
 
   return program
-}
-
-const COURSE = 'a course file, a hole table (.csv), or any source that can be imported'
-
-/** An option that may be given again. */
-function listed(value: string, before: readonly string[] = []): readonly string[] {
-  return [...before, value]
 }
