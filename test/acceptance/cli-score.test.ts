@@ -14,7 +14,10 @@ const player = (name: string): string => `examples/${name}.player.json`
 /** A log that holds scores alone, from the first hole on. */
 const scores = (name: string, all: readonly (number | 'pick up')[]): string => {
   const path = join(folder, `${name}.log.txt`)
-  writeFileSync(path, `date 2026-07-23\ntee drift\n${all.map((one, hole) => `${hole + 1}: ${one}`).join('\n')}\n`)
+  writeFileSync(
+    path,
+    `date 2026-07-23\ntee drift\n${all.map((one, hole) => `${hole + 1}: ${one}`).join('\n')}\n`,
+  )
   return path
 }
 const fives: readonly number[] = Array(18).fill(5)
@@ -30,7 +33,12 @@ describe('marram score', () => {
     ]
     const { status, document } = marramJson(...words)
     expect(status).toBe(0)
-    expect(document).toMatchObject({ schema: 'score/1', play: 'four-ball', by: 'match', allowance_percent: 90 })
+    expect(document).toMatchObject({
+      schema: 'score/1',
+      play: 'four-ball',
+      by: 'match',
+      allowance_percent: 90,
+    })
     const balls: Json[] = document.sides.flatMap((side: Json) => side.balls)
     const lowest = Math.min(...balls.map((ball) => ball.playing_handicap))
     for (const ball of balls) {
@@ -53,7 +61,15 @@ describe('marram score', () => {
   it('scores one ball of two partners, points, par and a maximum', () => {
     const round = ['--round', scores('e', ['pick up', ...fives.slice(1)])]
     const single = ['score', course, '--player', player('aldous-brack'), ...round]
-    const pair = marramJson(...single, '--player', player('tobin-skell'), '--play', 'foursomes', '--by', 'points')
+    const pair = marramJson(
+      ...single,
+      '--player',
+      player('tobin-skell'),
+      '--play',
+      'foursomes',
+      '--by',
+      'points',
+    )
     expect(pair.document.allowance_percent).toEqual([50, 50])
     expect(pair.document.sides[0].balls).toHaveLength(1)
     const points = pair.document.sides[0].holes.reduce((sum: number, hole: Json) => sum + hole.counts, 0)
