@@ -236,6 +236,12 @@ export const FAULT_CODES = {
   'MAR-ROUND-022': 'A round does not name its player, or none of those that were given.',
   'MAR-ROUND-023': 'The rounds are of too few members to say anything of all of them.',
 
+  'MAR-SCORE-001': 'There are more or fewer players or rounds than the form of play has.',
+  'MAR-SCORE-002': 'Rounds that are scored together are of different courses, or of tees of a different par.',
+  'MAR-SCORE-003':
+    'The card lacks what the score is reckoned by: ratings, par, stroke index or an allowance.',
+  'MAR-SCORE-004': 'Rounds that are scored together are of different days or do not have the same holes.',
+
   'MAR-PRACTICE-001': 'The practice file is not JSON, or not one object of the schema practice/1.',
   'MAR-PRACTICE-002': 'A part of the practice file is none of the parts of the game, or its value cannot be.',
 

@@ -4,6 +4,7 @@ import { PAPERS, type Paper } from '#paper/book/settings.ts'
 import type { Purpose } from '#paper/book/stroke-words.ts'
 import type { GlobalOptions } from './machine.ts'
 import { parseQuestion, type Question } from './parse-question.ts'
+import { parseWord } from './parse-values.ts'
 import { parseUnits, type ReaderUnits } from './units-of-the-reader.ts'
 
 /** The options of `marram book`, as typed. */
@@ -40,14 +41,14 @@ export interface AskedBook {
 
 /** Reads the options. Throws MAR-USAGE-002, before any file is read. */
 export function parseBook(options: BookOptions): AskedBook {
-  const kind = oneOf(options.kind ?? 'card', PRINTED_KINDS, '--kind')
+  const kind = parseWord(options.kind ?? 'card', PRINTED_KINDS, '--kind')
   if (!isForAll(kind) && options.player.length === 0)
     throw new Failure('MAR-USAGE-002', 'Say for whom to print: --player FILE.', '--player')
   return {
     question: parseQuestion({ ...options, flips: false }),
     units: parseUnits(options.units),
-    purpose: oneOf(options.for ?? 'practice', ['practice', 'counting'], '--for'),
-    paper: oneOf(options.paper ?? 'a4', Object.keys(PAPERS) as Paper[], '--paper'),
+    purpose: parseWord(options.for ?? 'practice', ['practice', 'counting'], '--for'),
+    paper: parseWord(options.paper ?? 'a4', Object.keys(PAPERS) as Paper[], '--paper'),
     hasFolds: options.fold === true,
     kind: options.textOnly === true && !isWords(kind) ? 'card' : kind,
     greenScale: parseScale(options.greenScale ?? '1:480'),
@@ -68,13 +69,3 @@ function parseScale(text: string): number {
 /** Scales of a green between which a page can show one. Our assumption. */
 const LARGEST_SCALE = 100
 const SMALLEST_SCALE = 5000
-
-function oneOf<Word extends string>(text: string, words: readonly Word[], option: string): Word {
-  const word = words.find((known) => known === text)
-  if (word !== undefined) return word
-  throw new Failure(
-    'MAR-USAGE-002',
-    `"${text}" is not known here. Write ${words.slice(0, -1).join(', ')} or ${words.at(-1)}.`,
-    option,
-  )
-}

@@ -1,5 +1,4 @@
 import { Command } from 'commander'
-import { afterRoundCommands } from './after-round-commands.ts'
 import { bagCommand } from './bag-command.ts'
 import { bookCommand } from './book-command.ts'
 import { checkCommand } from './check-command.ts'
@@ -13,6 +12,7 @@ import { planCommand } from './plan-command.ts'
 import { deletePlayer, exportPlayer } from './player-command.ts'
 import { profileCommand } from './profile-command.ts'
 import { reliefCommand } from './relief-command.ts'
+import { roundCommands } from './round-commands.ts'
 import { serveCommand } from './serve-command.ts'
 import { shareCommand, takeCommand } from './share-command.ts'
 import { testDayCommand } from './test-day-command.ts'
@@ -120,7 +120,7 @@ export function commandLine(
       done(await planCommand(course, command.optsWithGlobals(), machine)),
     )
 
-  afterRoundCommands(program, machine, done)
+  roundCommands(program, machine, done)
 
   program
     .command('relief')

@@ -1,4 +1,4 @@
-/** What a course is, wherever one is asked for. */
+/** What a command says of the course that it takes. */
 export const COURSE = 'a course file, a hole table (.csv), or any source that can be imported'
 
 /** An option that may be given again. */

@@ -81,3 +81,14 @@ export function parseCount(text: string, option: string, least: number, most: nu
     throw new Failure('MAR-USAGE-002', `"${text}" is not a whole number from ${least} to ${most}.`, option)
   return count
 }
+
+/** One of some words. Throws MAR-USAGE-002. */
+export function parseWord<Word extends string>(text: string, words: readonly Word[], option: string): Word {
+  const word = words.find((known) => known === text)
+  if (word !== undefined) return word
+  throw new Failure(
+    'MAR-USAGE-002',
+    `"${text}" is not known here. Write ${words.slice(0, -1).join(', ')} or ${words.at(-1)}.`,
+    option,
+  )
+}

@@ -1,9 +1,11 @@
 import { clubKind } from '#golf/player/club-names.ts'
-import type { Club, Player } from '#golf/player/player.ts'
+import { STROKES_LOST_BY_LIE } from '#golf/player/near-green-settings.ts'
+import type { Club, Player, Putting } from '#golf/player/player.ts'
 import { puttingDistance } from '#golf/player/putting-distance.ts'
 import { puttingValues } from '#golf/player/putting-values.ts'
 import { shortGameValue } from '#golf/player/short-game-values.ts'
-import { LONG_CLUB_MOST_LOFT_DEGREES, USUAL_CHIP_METRES } from './settings.ts'
+import { priorShortSpread } from '#golf/player/short-spread.ts'
+import { CHIPS_OF_STROKES_LOST, LONG_CLUB_MOST_LOFT_DEGREES, USUAL_CHIP_METRES } from './settings.ts'
 
 /** A part of a player's profile that practice can make better. */
 export const PRACTICE_PARTS = [
@@ -62,31 +64,40 @@ function isLong({ name }: Club): boolean {
   return kind !== null && kind.loftDegrees <= LONG_CLUB_MOST_LOFT_DEGREES
 }
 
-/** Spreads that were measured get better with the strokes lost; those that follow from the strokes lost do so by themselves. */
+/**
+ * Spreads get better as is expected of who loses so many strokes fewer; of these strokes only those are saved that the chip
+ * itself lost, since the putts after it stay as they are.
+ */
 function betterShortGame(shortGame: Player['shortGame'], left: number): Player['shortGame'] {
   const { carrySdShare, directionSdDegrees, poorShare } = shortGame
+  // A player better than the tour average has nothing left to lose here.
+  const won = Math.max(0, shortGame.strokesLost) * (1 - left)
+  const [before, after] = [
+    priorShortSpread(shortGame.strokesLost),
+    priorShortSpread(shortGame.strokesLost - won),
+  ]
+  const better = (of: 'carrySdShare' | 'directionSdDegrees' | 'poorShare'): number => after[of] / before[of]
   return {
     ...shortGame,
-    // A player better than the tour average has nothing left to lose here.
-    strokesLost: Math.max(0, shortGame.strokesLost) * left + Math.min(0, shortGame.strokesLost),
-    ...(carrySdShare === undefined ? {} : { carrySdShare: carrySdShare * left }),
-    ...(directionSdDegrees === undefined ? {} : { directionSdDegrees: directionSdDegrees * left }),
-    ...(poorShare === undefined ? {} : { poorShare: poorShare * left }),
+    strokesLost: shortGame.strokesLost - CHIPS_OF_STROKES_LOST * won,
+    ...(carrySdShare === undefined ? {} : { carrySdShare: carrySdShare * better('carrySdShare') }),
+    ...(directionSdDegrees === undefined
+      ? {}
+      : { directionSdDegrees: directionSdDegrees * better('directionSdDegrees') }),
+    ...(poorShare === undefined ? {} : { poorShare: poorShare * better('poorShare') }),
   }
 }
 
 /**
  * The player putting so. What a chip or pitch costs holds the putt after it: it gets cheaper by what that putt does, from the
- * distance at which the player's putts cost what a chip leaves.
+ * distance at which the player's putts cost what a chip leaves. Strokes lost grow with the lie and the saving does not, so it is
+ * written down as from rough.
  */
-function withPutting(player: Player, putting: Player['putting']): Player {
+function withPutting(player: Player, putting: Putting): Player {
   const before = puttingValues(player).expected
   const after = puttingValues({ putting }).expected
   const left = puttingDistance(player, shortGameValue(player, 'fairway', USUAL_CHIP_METRES) - 1)
+  const saved = (before(left) - after(left)) / STROKES_LOST_BY_LIE.rough
   const { shortGame } = player
-  return {
-    ...player,
-    putting,
-    shortGame: { ...shortGame, strokesLost: shortGame.strokesLost - (before(left) - after(left)) },
-  }
+  return { ...player, putting, shortGame: { ...shortGame, strokesLost: shortGame.strokesLost - saved } }
 }

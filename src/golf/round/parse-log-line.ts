@@ -3,6 +3,7 @@ import { logClub } from './log-club.ts'
 import { type LogUnit, readDistance } from './read-distance.ts'
 import { FINISH_LETTERS, type Finish, isFinishLetter, type RoundHole, type RoundStroke } from './round.ts'
 import { LONGEST_LEFT_METRES, MOST_COUNTED } from './settings.ts'
+import { unknownStroke } from './unknown-stroke.ts'
 
 /** One line of a paper log: the hole, `null` when it names none, and what was wrong with it. */
 export interface LoggedLine {
@@ -10,7 +11,10 @@ export interface LoggedLine {
   readonly faults: readonly Fault[]
 }
 
-/** One hole of a paper log, `7: driver f-180 / 5i r-25 / sw g-6 / 2 putts`. `number` counts lines from 1. */
+/**
+ * One hole of a paper log, `7: driver f-180 / 5i r-25 / sw g-6 / 2 putts`, or its score alone, `7: 5`. `number` counts lines from
+ * 1.
+ */
 export function parseLogLine(line: string, number: number, unit: LogUnit): LoggedLine {
   const faults: Fault[] = []
   const place = `line ${number}`
@@ -36,6 +40,12 @@ export function parseLogLine(line: string, number: number, unit: LogUnit): Logge
   const counted = { putts: 0, isPickedUp: false }
   let column = start[0].length
   const entries = line.slice(column).split('/')
+  const inAll = /^\s*(\d+)\s*$/.exec(line.slice(column))
+  if (inAll && Number(inAll[1]) >= 1 && Number(inAll[1]) <= MOST_COUNTED) {
+    const ref = (start[1] ?? start[2]) as string
+    const strokes = Array.from({ length: Number(inAll[1]) }, () => unknownStroke(place))
+    return { hole: { ref, strokes, putts: 0, firstPuttMetres: null, isPickedUp: false, place }, faults }
+  }
   for (const [index, entry] of entries.entries()) {
     const at = `${place}, stroke ${index + 1}, column ${column + entry.search(/\S|$/) + 1}`
     column += entry.length + 1
@@ -87,16 +97,7 @@ function readStroke(
     say('Two strokes are parted by nothing.', 'Write the stroke, or strike one of the two /.')
   else if (words !== '' && club === null)
     say(`"${words}" is no club.`, 'Write it like driver, 3w, 5h, 7i, pw, sw or putter.')
-  return {
-    club,
-    aimOffsetMetres: null,
-    from: null,
-    finish,
-    lie: null,
-    penalty: penalised ? Number(penalised[2]) : null,
-    isAsPlanned: false,
-    place,
-  }
+  return { ...unknownStroke(place), club, finish, penalty: penalised ? Number(penalised[2]) : null }
 }
 
 function splitFinish(

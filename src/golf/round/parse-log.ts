@@ -10,6 +10,8 @@ export interface ReadRound {
   readonly round: Round
   /** The id it was given when it was begun; `null` = none. */
   readonly id: string | null
+  /** Name of the course, where the source has it. */
+  readonly course: string | null
   readonly faults: readonly Fault[]
 }
 
@@ -51,7 +53,7 @@ export function parseLog(text: string, where: string, unit: LogUnit = 'yards'): 
       'No line is a hole. Write one a line, like 7: driver f-180 / 5i r-25 / sw g-6 / 2 putts.',
       faults[0] === undefined ? where : `${where}: ${faults[0].place}`,
     )
-  return { round: { ...head, holes }, id: null, faults }
+  return { round: { ...head, holes }, id: null, course: null, faults }
 }
 
 function fault(index: number, message: string, advice: string): Fault {

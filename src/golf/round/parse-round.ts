@@ -53,6 +53,7 @@ export function parseRound(text: string, where: string): ReadRound {
   return {
     round: { date: file.text('date'), tee: file.text('tee'), format: file.text('format'), holes },
     id: file.text('id'),
+    course: file.text('course'),
     faults,
   }
 }

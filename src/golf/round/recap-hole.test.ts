@@ -10,7 +10,7 @@ import type { RecapHole } from './judge-choice.ts'
 import type { HoleRecap } from './recap.ts'
 import { recapHole, splitHole } from './recap-hole.ts'
 import type { RoundHole, RoundStroke } from './round.ts'
-import { UNKNOWN } from './unknown-stroke.fixture.ts'
+import { unknownStroke } from './unknown-stroke.ts'
 
 const hole = smallHole(230, 40)
 const player = threeClubs()
@@ -30,7 +30,7 @@ beforeAll(() => {
 
 const logged = (strokes: readonly Partial<RoundStroke>[], rest: Partial<RoundHole> = {}): RoundHole => ({
   ref: hole.ref,
-  strokes: strokes.map((stroke, index) => ({ ...UNKNOWN, place: `stroke ${index + 1}`, ...stroke })),
+  strokes: strokes.map((stroke, index) => ({ ...unknownStroke(`stroke ${index + 1}`), ...stroke })),
   putts: 0,
   firstPuttMetres: null,
   isPickedUp: false,

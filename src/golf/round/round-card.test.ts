@@ -5,7 +5,7 @@ import { parsePlayer } from '#golf/player/parse-player.ts'
 import { matchOfRounds } from './match-of-rounds.ts'
 import type { Round, RoundHole } from './round.ts'
 import { roundCard } from './round-card.ts'
-import { UNKNOWN } from './unknown-stroke.fixture.ts'
+import { unknownStroke } from './unknown-stroke.ts'
 
 // Rules of Handicapping 2024: the rated tees of the published examples (whs_worked_examples.csv), and Rules of Golf 2023, 21.1.
 
@@ -26,7 +26,7 @@ const player = (handicapIndex: number) =>
   )
 const hole = (ref: number, strokes: number | null): RoundHole => ({
   ref: String(ref),
-  strokes: strokes === null ? [] : Array.from({ length: strokes - 1 }, () => UNKNOWN),
+  strokes: strokes === null ? [] : Array.from({ length: strokes - 1 }, () => unknownStroke('')),
   putts: strokes === null ? 0 : 1,
   firstPuttMetres: null,
   isPickedUp: strokes === null,

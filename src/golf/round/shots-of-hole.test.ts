@@ -18,7 +18,7 @@ import type { RecapHole } from './judge-choice.ts'
 import type { RoundHole, RoundStroke } from './round.ts'
 import { FINISH_SD_METRES, FINISH_SD_SHARE } from './settings.ts'
 import { type ShotsOfHole, shotsOfHole } from './shots-of-hole.ts'
-import { UNKNOWN } from './unknown-stroke.fixture.ts'
+import { unknownStroke } from './unknown-stroke.ts'
 
 /** Fairway all over, a red pond across it from 150 to 190 m, sand beyond it to the left, a wood to the right. */
 const hole = inventedHole(330, [
@@ -48,7 +48,11 @@ beforeAll(() => {
 
 const logged = (strokes: readonly Partial<RoundStroke>[], rest: Partial<RoundHole> = {}): RoundHole => ({
   ref: hole.ref,
-  strokes: strokes.map((stroke, index) => ({ ...UNKNOWN, place: `stroke ${index + 1}`, ...stroke })),
+  strokes: strokes.map((stroke, index) => ({
+    ...unknownStroke(''),
+    place: `stroke ${index + 1}`,
+    ...stroke,
+  })),
   putts: 2,
   firstPuttMetres: null,
   isPickedUp: false,
@@ -129,7 +133,7 @@ describe('a stroke to a place on open fairway', () => {
   it('gives mirrored ways on a mirrored hole', () => {
     const turnedHole = mirrored(hole)
     const turned = mirrorPlayer(player)
-    const there = { ...UNKNOWN, place: 'stroke 1', ...driver }
+    const there = { ...unknownStroke(''), place: 'stroke 1', ...driver }
     const [here, other] = [
       onlyShot([{ ...there, aimOffsetMetres: 5, finish: { x: 25, y: 205 } }]),
       shotsOfHole(solve(turnedHole, turned), holeModel(holeGround(turnedHole), turned, CALM_DAY), {

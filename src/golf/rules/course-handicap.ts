@@ -21,7 +21,25 @@ export function courseHandicap(rating: TeeRating): number {
  * Source: Rules of Handicapping 2024, Rule 6.2.
  */
 export function playingHandicap(rating: TeeRating, allowancePercent: number): number {
-  return roundHalfUp(thousandThirtieths(rating) * allowancePercent, 113_000)
+  return sidePlayingHandicap([rating], [allowancePercent])
+}
+
+/**
+ * The one playing handicap of partners who play one ball: what each gives of the course handicap in per cent, lowest handicap
+ * first, added up and rounded once, halves up. Throws a RangeError when there are not as many parts as partners. Source: Rules of
+ * Handicapping 2024, Rule 6.2 and Appendix C.
+ */
+export function sidePlayingHandicap(
+  ratings: readonly TeeRating[],
+  allowancesPercent: readonly number[],
+): number {
+  if (ratings.length !== allowancesPercent.length)
+    throw new RangeError(`${allowancesPercent.length} allowances for ${ratings.length} partners`)
+  const parts = ratings.map(thousandThirtieths).sort((a, b) => a - b)
+  return roundHalfUp(
+    parts.reduce((sum, part, place) => sum + part * (allowancesPercent[place] as number), 0),
+    113_000,
+  )
 }
 
 /**

@@ -1,7 +1,6 @@
 /**
  * Share of the course handicap that a player keeps in each form of play, per cent. A list is what each partner gives
  * to the side's one handicap, lowest handicap first. Source: Rules of Handicapping 2024, Appendix C.
- * @public the group sheet will use it.
  */
 export const HANDICAP_ALLOWANCES = {
   'Individual stroke play': 95,

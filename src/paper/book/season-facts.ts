@@ -47,8 +47,10 @@ export function seasonFacts(told: ToldSeason, title: string): SheetWords {
 function changeSentences({ changes }: SeasonChange): string[] {
   return changes
     .filter(({ verdict }) => verdict !== 'few')
-    .map(
-      ({ what, before, now, strokes, low, high }) =>
-        `${capital(comparedWords(what))}: ${costText(before)}, now ${costText(now)}; changed by ${costText(strokes)}, between ${costText(low)} and ${costText(high)}.`,
+    .map(({ what, before, now, strokes, low, high }) =>
+      // Choices that always cost the same are no estimate: there is nothing between two ends.
+      costText(low) === costText(high)
+        ? `${capital(comparedWords(what))}: ${costText(now)}, as before.`
+        : `${capital(comparedWords(what))}: ${costText(before)}, now ${costText(now)}; changed by ${costText(strokes)}, between ${costText(low)} and ${costText(high)}.`,
     )
 }

@@ -4,14 +4,11 @@ import { COURSE, listed } from './command-words.ts'
 import type { Machine } from './machine.ts'
 import { practiceCommand } from './practice-command.ts'
 import { recapCommand } from './recap-command.ts'
+import { scoreCommand } from './score-command.ts'
 import { seasonCommand } from './season-command.ts'
 
-/** The commands for what comes after a round: recap, season, club and practice. */
-export function afterRoundCommands(
-  program: Command,
-  machine: Machine,
-  done: (exitCode: number) => void,
-): void {
+/** The commands for rounds that were played, added to `program`. */
+export function roundCommands(program: Command, machine: Machine, done: (exitCode: number) => void): void {
   program
     .command('recap')
     .description('a round that was played: what the choices cost, how it was struck, and what was luck')
@@ -28,6 +25,34 @@ export function afterRoundCommands(
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(async (course, _own, command) =>
       done(await recapCommand(course, command.optsWithGlobals(), machine)),
+    )
+
+  program
+    .command('score')
+    .description(
+      'the card of a side, or of two against each other: better ball, one ball by turns, scramble; strokes, points, match',
+    )
+    .argument('<course>', COURSE)
+    .option('--player <file>', 'a player file (.player.json); once for each of the side', listed, [])
+    .option(
+      '--round <file>',
+      "a round or typed paper log: each player's own in their order, or the one ball's",
+      listed,
+      [],
+    )
+    .option('--opponent <file>', 'a player file of the other side; as often as --player', listed, [])
+    .option('--opponent-round <file>', 'a round of the other side; as often as --round', listed, [])
+    .option('--play <form>', 'singles, four-ball, foursomes, greensomes, chapman or scramble', 'singles')
+    .option('--by <count>', 'strokes, points, maximum, par or match', 'strokes')
+    .option(
+      '--maximum <limit>',
+      'the most that counts on a hole: net-double-bogey (unless given), double-par, par+4 or strokes',
+    )
+    .option('--allowance <percent>', "the Committee's own, in place of the published one")
+    .option('--gross', 'nobody receives strokes')
+    .option('--tee <name>', 'the tee markers of all rounds (as each says unless given)')
+    .action(async (course, _own, command) =>
+      done(await scoreCommand(course, command.optsWithGlobals(), machine)),
     )
 
   program
@@ -49,7 +74,12 @@ export function afterRoundCommands(
       [],
     )
     .option('--tee <name>', 'the tee markers (as each round says unless given)')
-    .option('--day <file>', DAYS, listed, [])
+    .option(
+      '--day <file>',
+      'the conditions of a day (.day.json), found by its date; once for each day',
+      listed,
+      [],
+    )
     .option('--full', 'solve each hole by full settings, which takes ten times as long')
     .option('--out <file>', 'write the letter to the player (.pdf)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
@@ -66,7 +96,12 @@ export function afterRoundCommands(
     .argument('<course>', COURSE)
     .requiredOption('--player <file>', 'a member (.player.json); once for each', listed)
     .requiredOption('--round <file>', 'a round that names its player (.round.json); once for each', listed)
-    .option('--day <file>', DAYS, listed, [])
+    .option(
+      '--day <file>',
+      'the conditions of a day (.day.json), found by its date; once for each day',
+      listed,
+      [],
+    )
     .option('--least <count>', 'members behind every figure at least (5 unless given, 3 at least)')
     .option('--full', 'solve each hole by full settings, which takes ten times as long')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
@@ -93,5 +128,3 @@ export function afterRoundCommands(
       done(await practiceCommand(course, command.optsWithGlobals(), machine)),
     )
 }
-
-const DAYS = 'the conditions of a day (.day.json), found by its date; once for each day'
