@@ -13,11 +13,13 @@ export function PuttKeys(props: {
   const { sign, metres } = PUTT[units]
   const known =
     hole.firstPuttMetres === null ? '' : `${Math.round((hole.firstPuttMetres / metres) * 10) / 10}`
-  const [typed, setTyped] = useState<string | null>(null)
+  // What is typed stands until the round says it, so that the field is never empty between.
+  const [typed, setTyped] = useState({ text: known, over: known })
+  const shown = typed.over === known ? typed.text : known
+  const said = typedMetres(shown, metres)
+  const isWrong = said === null && shown.trim() !== ''
   const keep = (): void => {
-    if (typed === null || typed === known) return
-    step(say({ kind: 'first putt', hole: hole.ref, metres: typedMetres(typed, metres) }))
-    setTyped(null)
+    if (shown !== known && !isWrong) step(say({ kind: 'first putt', hole: hole.ref, metres: said }))
   }
   return (
     <fieldset className="keys putts">
@@ -48,8 +50,9 @@ export function PuttKeys(props: {
         <input
           inputMode="decimal"
           autoComplete="off"
-          value={typed ?? known}
-          onChange={(event) => setTyped(event.currentTarget.value)}
+          aria-invalid={isWrong || undefined}
+          value={shown}
+          onChange={(event) => setTyped({ text: event.currentTarget.value, over: known })}
           onBlur={keep}
           onKeyDown={(event) => event.key === 'Enter' && keep()}
         />

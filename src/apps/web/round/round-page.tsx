@@ -119,7 +119,7 @@ function HolePage(
         </p>
       )}
       <StrokeList hole={hole} units={units} card={card} target={target} onTarget={setTarget} step={step} />
-      <PuttKeys hole={hole} units={units} step={step} />
+      <PuttKeys key={hole.ref} hole={hole} units={units} step={step} />
       {next !== undefined && (
         <a className="wide next" href={holePlace(facts.id, next)}>
           On to hole {next}
