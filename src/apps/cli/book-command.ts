@@ -12,10 +12,10 @@ import {
   printedPages,
   printedSheets,
   readerOf,
+  sheetsOfField,
 } from '#paper/book/printed-kinds.ts'
-import type { Drawing } from '#paper/draw/drawing.ts'
 import type { FiledPlayer } from './batch-tasks.ts'
-import { type AskedBook, type BookOptions, parseBook } from './book-options.ts'
+import { type BookOptions, parseBook } from './book-options.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
@@ -54,7 +54,7 @@ export async function bookCommand(path: string, options: BookOptions, machine: M
     first === undefined || others.length > 0
       ? course.name
       : `${course.name}, ${pageName(first.player.name, first.player.age)}`
-  const sheets = prints.flatMap(({ pages }) => sheetsOf(pages, asked, prints.length > 1))
+  const sheets = sheetsOfField(prints.map(({ pages }) => imposedSheets(asked.kind, pages, asked)))
   writeBytes(options.out, await renderPdf(sheets, { title, readPart }))
   return report(prints, rows, round, options, machine)
 }
@@ -85,14 +85,6 @@ function printsOf(round: PrintedRound, players: readonly FiledPlayer[], rows: re
 function refuse(pages: readonly Page[], { asked, course }: PrintedRound): void {
   const [first] = checkPages(pages, asked.purpose, course.localRules)
   if (first !== undefined) throw new Failure(first.code, `${first.message} ${first.advice}`, first.place)
-}
-
-/** What comes out of the printer; of several players each begins a sheet of paper, for printers that use both sides. */
-function sheetsOf(pages: readonly Page[], asked: AskedBook, isField: boolean): Drawing[] {
-  const sheets = imposedSheets(asked.kind, pages, asked)
-  const [first] = sheets
-  if (!isField || first === undefined || sheets.length % 2 === 0) return sheets
-  return [...sheets, { ...first, title: 'Blank', description: 'Left blank.', shapes: [] }]
 }
 
 /** Says what was written, and names the holes without a plan and those that no page holds. Returns the exit code. */

@@ -59,3 +59,12 @@ export function imposedSheets(
 ): Drawing[] {
   return kind === 'book' ? imposeBook(pages, paper, hasFolds) : pages.map(({ drawing }) => drawing)
 }
+
+/** The sheets of several players, one after the other: each begins a sheet of paper, for printers that use both sides. */
+export function sheetsOfField(field: readonly (readonly Drawing[])[]): Drawing[] {
+  return field.flatMap((sheets) => {
+    const [first] = sheets
+    if (field.length < 2 || first === undefined || sheets.length % 2 === 0) return sheets
+    return [...sheets, { ...first, title: 'Blank', description: 'Left blank.', shapes: [] }]
+  })
+}

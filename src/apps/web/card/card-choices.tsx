@@ -1,12 +1,14 @@
 import type { ReactElement } from 'react'
 import type { Course } from '#golf/course/course.ts'
-import { isWords, PRINTED_KINDS } from '#paper/book/printed-kinds.ts'
+import { isWords, PRINTED_KINDS, type PrintedKind } from '#paper/book/printed-kinds.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { type CardChoice, KIND_NAMES } from './card-choice.ts'
 import { teesOf } from './round-holes.ts'
 
 /** What is printed, for which round and on which paper. */
 export function CardChoices(props: {
+  /** What there is to choose from; everything unless given. */
+  readonly kinds?: readonly PrintedKind[]
   readonly choice: CardChoice
   readonly onChoose: (change: Partial<CardChoice>) => void
   readonly course: Course
@@ -16,13 +18,13 @@ export function CardChoices(props: {
   readonly dayId: string
   readonly onDay: (id: string) => void
 }): ReactElement {
-  const { choice, onChoose, course, tee, days, dayId } = props
+  const { kinds = PRINTED_KINDS, choice, onChoose, course, tee, days, dayId } = props
   return (
     <div className="choices card-choices">
       <Choice
         label="What"
         value={choice.kind}
-        options={PRINTED_KINDS.map((kind) => ({ value: kind, name: KIND_NAMES[kind] }))}
+        options={kinds.map((kind) => ({ value: kind, name: KIND_NAMES[kind] }))}
         onChange={(value) => onChoose({ kind: PRINTED_KINDS.find((kind) => kind === value) ?? 'card' })}
       />
       <Choice

@@ -9,6 +9,7 @@ import {
   DESK,
   dayPlace,
   deskPlace,
+  groupPlace,
   NEW_PLAYER,
   PLAYERS,
   ROUNDS,
@@ -47,6 +48,7 @@ async function* storedEntries(): AsyncGenerator<readonly Entry[]> {
   yield courses.flatMap(({ id, name }) => [
     { name, kind: 'course', go: to(coursePlace(id)) },
     { name: `A day’s pins on ${name}`, kind: 'page', go: to(dayPlace(id)) },
+    { name: `A group’s cards on ${name}`, kind: 'page', go: to(groupPlace(id)) },
   ])
   const onDesk = keptDesk({ players, courses }, tabStorage)?.courseId
   for (const { id } of courses.toSorted(

@@ -8,7 +8,7 @@ import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
-import { coursePlace, dayPlace, deskPlace, playerPlace, SURVEY } from '../page/places.ts'
+import { coursePlace, dayPlace, deskPlace, groupPlace, playerPlace, SURVEY } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { figure, length, unitSign, windOnHole, windSpeed } from '../words.ts'
 import { type CardHole, courseCard } from './course-card.ts'
@@ -59,6 +59,9 @@ export function CoursePage(props: {
       >
         <a className="button" href={playerPlace('card', courseId, null)}>
           The card
+        </a>
+        <a className="button" href={groupPlace(courseId)}>
+          A group’s cards
         </a>
         <a className="button" href={dayPlace(courseId)}>
           A day’s pins

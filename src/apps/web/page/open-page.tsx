@@ -8,6 +8,7 @@ import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
 import {
   courseOfDayPlace,
+  courseOfGroupPlace,
   courseOfPlace,
   DESK,
   NEW_PLAYER,
@@ -28,6 +29,7 @@ const loadCard = async () => (await import('../card/card-page.tsx')).CardPage
 const loadDay = async () => (await import('../day/day-page.tsx')).DayPage
 const loadSeason = async () => (await import('../season/season-page.tsx')).SeasonPage
 const loadPractice = async () => (await import('../practice/practice-page.tsx')).PracticePage
+const loadGroup = async () => (await import('../group/group-page.tsx')).GroupPage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadRecap = async () => (await import('../recap/recap-page.tsx')).RecapPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
@@ -78,6 +80,11 @@ function PageOfPlace(props: {
     const { what, load } = PLAYER_PAGES[page]
     return <LatePart key={page} what={what} load={load} show={{ ...props, ...of }} />
   }
+  const groupCourse = courseOfGroupPlace(place)
+  if (groupCourse !== undefined)
+    return (
+      <LatePart key="group" what="the group" load={loadGroup} show={{ ...props, courseId: groupCourse }} />
+    )
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />

@@ -67,13 +67,25 @@ export function dayPlace(courseId: string): string {
   return `${coursePlace(courseId)}/day`
 }
 
-/** The course whose day an address leads to; `undefined` for any other address. */
-export function courseOfDayPlace(place: string): string | undefined {
-  const [, courseId] = DAY_PLACE.exec(place) ?? []
-  return courseId === undefined ? undefined : decodeURIComponent(courseId)
+/** The address of a group's cards on a course. */
+export function groupPlace(courseId: string): string {
+  return `${coursePlace(courseId)}/group`
 }
 
-const DAY_PLACE = /^#\/course\/([^/]+)\/day$/
+/** The course whose group an address leads to; `undefined` for any other address. */
+export function courseOfGroupPlace(place: string): string | undefined {
+  return courseWith('group', place)
+}
+
+/** The course whose day an address leads to; `undefined` for any other address. */
+export function courseOfDayPlace(place: string): string | undefined {
+  return courseWith('day', place)
+}
+
+function courseWith(part: string, place: string): string | undefined {
+  const [, courseId] = new RegExp(`^#/course/([^/]+)/${part}$`).exec(place) ?? []
+  return courseId === undefined ? undefined : decodeURIComponent(courseId)
+}
 
 /** What is laid on the desk by an address; what is absent stays as it was left. */
 export interface Wanted {
