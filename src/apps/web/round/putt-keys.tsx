@@ -13,13 +13,14 @@ export function PuttKeys(props: {
   const { sign, metres } = PUTT[units]
   const known =
     hole.firstPuttMetres === null ? '' : `${Math.round((hole.firstPuttMetres / metres) * 10) / 10}`
-  // What is typed stands until the round says it, so that the field is never empty between.
-  const [typed, setTyped] = useState({ text: known, over: known })
-  const shown = typed.over === known ? typed.text : known
-  const said = typedMetres(shown, metres)
-  const isWrong = said === null && shown.trim() !== ''
+  const [typed, setTyped] = useState<string | null>(null)
+  const said = typedMetres(typed ?? known, metres)
+  const isWrong = typed !== null && said === null && typed.trim() !== ''
   const keep = (): void => {
-    if (shown !== known && !isWrong) step(say({ kind: 'first putt', hole: hole.ref, metres: said }))
+    if (typed === null || isWrong) return
+    if (typed !== known) step(say({ kind: 'first putt', hole: hole.ref, metres: said }))
+    // From here on it is shown as the round says it, once that is on the disk.
+    setTyped(null)
   }
   return (
     <fieldset className="keys putts">
@@ -51,8 +52,8 @@ export function PuttKeys(props: {
           inputMode="decimal"
           autoComplete="off"
           aria-invalid={isWrong || undefined}
-          value={shown}
-          onChange={(event) => setTyped({ text: event.currentTarget.value, over: known })}
+          value={typed ?? known}
+          onChange={(event) => setTyped(event.currentTarget.value)}
           onBlur={keep}
           onKeyDown={(event) => event.key === 'Enter' && keep()}
         />
