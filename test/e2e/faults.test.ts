@@ -123,6 +123,8 @@ describe('a network', () => {
   const STILL = 1e7
   /** What the page has patience for, and how often it asks again: by its own clock, which is put on. */
   const PATIENT = '00:12'
+  /** The desk plans meanwhile, and on a busy machine a step of the clock then takes seconds. */
+  const WHILE_PLANNING = { timeout: 3 * PATIENCE }
 
   it('that is slow is waited for in words, and brings each document once', async () => {
     await strange(WATCH, async (page, session) => {
@@ -164,7 +166,7 @@ describe('a network', () => {
           .poll(async () => {
             await page.clock.fastForward(PATIENT)
             return (await note.count()) === 0 ? '' : note.textContent()
-          })
+          }, WHILE_PLANNING)
           .toContain(words)
       await planned(page)
       await slow(session, 0, -1)
@@ -172,7 +174,7 @@ describe('a network', () => {
         .poll(async () => {
           await page.clock.fastForward(PATIENT)
           return note.count()
-        })
+        }, WHILE_PLANNING)
         .toBe(0)
       const kept = await fetch(`${desk.address}api/players/edda-stallwyn`)
       expect(await kept.json()).toMatchObject({ name: 'Edda Stallwyn' })
