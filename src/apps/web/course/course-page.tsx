@@ -7,6 +7,7 @@ import { Picture } from '../chart/picture.tsx'
 import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
+import { CourseChoice } from '../page/course-choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
 import { coursePlace, dayPlace, deskPlace, groupPlace, playerPlace, SURVEY } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
@@ -36,14 +37,7 @@ export function CoursePage(props: {
         choices={
           library !== null && (
             <>
-              <Choice
-                label="Course"
-                value={courseId}
-                options={library.courses.map(({ id, name }) => ({ value: id, name }))}
-                onChange={(id) => {
-                  location.hash = coursePlace(id)
-                }}
-              />
+              <CourseChoice library={library} courseId={courseId} placeOf={coursePlace} />
               <Choice
                 label="Day"
                 value={dayId}

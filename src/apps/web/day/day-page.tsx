@@ -1,10 +1,12 @@
 import { type ReactElement, useState } from 'react'
+import '../style/ruled-page.css'
 import '../style/day.css'
 import type { Day } from '#golf/course/day.ts'
 import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { Section } from '../ledger/section.tsx'
+import { CourseChoice } from '../page/course-choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
 import { coursePlace, dayPlace, playerPlace } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
@@ -54,14 +56,7 @@ export function DayPage(props: {
         choices={
           library !== null && (
             <>
-              <Choice
-                label="Course"
-                value={courseId}
-                options={library.courses.map(({ id, name }) => ({ value: id, name }))}
-                onChange={(id) => {
-                  location.hash = dayPlace(id)
-                }}
-              />
+              <CourseChoice library={library} courseId={courseId} placeOf={dayPlace} />
               <Choice
                 label="Day"
                 value={typed.dayId}
@@ -79,7 +74,7 @@ export function DayPage(props: {
           The card
         </a>
       </PageHead>
-      <main className="day-page">
+      <main className="ruled-page day-page">
         {shown !== null && <TroubleNote trouble={shown} />}
         {asked !== null && (
           <p className="day-asked">

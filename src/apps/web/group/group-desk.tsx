@@ -81,7 +81,7 @@ export function GroupDesk(props: {
   }
   const shown = dayTrouble ?? pressTrouble ?? fault
   return (
-    <main className="card-page group-page">
+    <main className="ruled-page card-page group-page">
       <CardChoices
         kinds={KINDS}
         choice={choice}

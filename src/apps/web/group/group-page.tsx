@@ -1,9 +1,10 @@
 import type { ReactElement } from 'react'
 import '../style/card.css'
+import '../style/ruled-page.css'
 import '../style/group.css'
 import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
-import { Choice } from '../ledger/choice.tsx'
+import { CourseChoice } from '../page/course-choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
 import { coursePlace, groupPlace, NEW_PLAYER } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
@@ -29,16 +30,7 @@ export function GroupPage(props: {
         reader={reader}
         onReader={onReader}
         choices={
-          library !== null && (
-            <Choice
-              label="Course"
-              value={courseId}
-              options={library.courses.map(({ id, name }) => ({ value: id, name }))}
-              onChange={(id) => {
-                location.hash = groupPlace(id)
-              }}
-            />
-          )
+          library !== null && <CourseChoice library={library} courseId={courseId} placeOf={groupPlace} />
         }
       >
         <a className="button" href={NEW_PLAYER}>

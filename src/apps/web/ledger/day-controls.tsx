@@ -2,17 +2,10 @@ import type { ReactElement } from 'react'
 import type { Day } from '#golf/course/day.ts'
 import type { Desk, Reader } from '../desk/desk.ts'
 import { DESK_SETTINGS } from '../settings.ts'
-import {
-  compassPoint,
-  firmnessWord,
-  length,
-  readerMetres,
-  spreadWord,
-  windOnHole,
-  windSpeed,
-} from '../words.ts'
+import { length, readerMetres, spreadWord, windOnHole } from '../words.ts'
 import { Section } from './section.tsx'
 import { StepSlider } from './step-slider.tsx'
+import { GroundSliders, WindSliders } from './weather-sliders.tsx'
 
 /** Wind, ground, greens, markers, the player's spread and the pin: what changes a plan without the course changing. */
 export function DayControls(props: {
@@ -42,47 +35,14 @@ export function DayControls(props: {
   const isCalm = speedMetresPerSecond < 0.05
   return (
     <Section title="The day">
-      <StepSlider
-        label="Wind"
-        value={speedMetresPerSecond}
-        low={0}
-        high={DESK_SETTINGS.mostWind}
-        step={DESK_SETTINGS.windStep}
-        words={windSpeed(speedMetresPerSecond, reader)}
-        ends={['calm', windSpeed(DESK_SETTINGS.mostWind, reader)]}
-        onChange={props.onWindSpeed}
+      <WindSliders
+        wind={day.wind}
+        reader={reader}
+        onHole={isCalm ? '' : windOnHole(fromDegrees, bearingDegrees)}
+        onSpeed={props.onWindSpeed}
+        onFrom={props.onWindFrom}
       />
-      <StepSlider
-        label="From"
-        value={fromDegrees}
-        low={0}
-        high={360 - DESK_SETTINGS.windFromStep}
-        step={DESK_SETTINGS.windFromStep}
-        words={`${compassPoint(fromDegrees)}${isCalm ? '' : `: ${windOnHole(fromDegrees, bearingDegrees)}`}`}
-        ends={['north', 'round to north']}
-        isRound
-        onChange={props.onWindFrom}
-      />
-      <StepSlider
-        label="Ground"
-        value={day.firmness}
-        low={DESK_SETTINGS.softest}
-        high={DESK_SETTINGS.firmest}
-        step={DESK_SETTINGS.firmnessStep}
-        words={firmnessWord(day.firmness)}
-        ends={['soft', 'firm']}
-        onChange={props.onFirmness}
-      />
-      <StepSlider
-        label="Greens"
-        value={day.greenSpeedFeet}
-        low={DESK_SETTINGS.slowestGreen}
-        high={DESK_SETTINGS.fastestGreen}
-        step={DESK_SETTINGS.greenSpeedStep}
-        words={`${day.greenSpeedFeet} ft on the ramp`}
-        ends={['slow', 'fast']}
-        onChange={props.onGreenSpeed}
-      />
+      <GroundSliders day={day} onFirmness={props.onFirmness} onGreenSpeed={props.onGreenSpeed} />
       <StepSlider
         label="Tees"
         value={markers}

@@ -5,6 +5,7 @@ import type { Reader } from '../desk/desk.ts'
 import { type Library, useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { useKeptPlayer } from '../shots/use-kept-player.ts'
+import { CourseChoice } from './course-choice.tsx'
 import { PageHead } from './page-head.tsx'
 import { DESK, deskPlace, NEW_PLAYER, type PlayerPage, playerPlace } from './places.ts'
 import { TroubleNote } from './trouble-note.tsx'
@@ -59,11 +60,10 @@ export function PageOfPlayer(
         choices={
           library !== null && (
             <>
-              <Choice
-                label="Course"
-                value={courseId}
-                options={library.courses.map(({ id, name }) => ({ value: id, name }))}
-                onChange={(id) => go(id, playerId)}
+              <CourseChoice
+                library={library}
+                courseId={courseId}
+                placeOf={(id) => playerPlace(page, id, playerId)}
               />
               <Choice
                 label="Player"

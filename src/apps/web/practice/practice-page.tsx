@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react'
+import '../style/ruled-page.css'
 import '../style/after.css'
 import { useLoaded } from '../documents/use-library.ts'
 import { PageOfPlayer, type PlayerPageProps } from '../page/page-of-player.tsx'
@@ -16,7 +17,7 @@ export function PracticePage(props: PlayerPageProps): ReactElement {
       page="practice"
       what="the practice"
       choose="Choose the player who is to practise."
-      className="after-page"
+      className="ruled-page after-page"
     >
       {(of) =>
         notes.trouble !== null ? (

@@ -1,4 +1,5 @@
 import { type ReactElement, useState } from 'react'
+import '../style/ruled-page.css'
 import '../style/after.css'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
@@ -32,7 +33,7 @@ export function RecapPage(props: {
         </a>
       </PageHead>
       {shown !== null || library === null || kept.value === null || days.value === null ? (
-        <main className="after-page" aria-busy={shown === null}>
+        <main className="ruled-page after-page" aria-busy={shown === null}>
           {shown === null ? <WaitingFor what="the round" /> : <TroubleNote trouble={shown} />}
         </main>
       ) : (
@@ -71,7 +72,7 @@ function RecapOf(props: {
   const shown = course.trouble ?? player.trouble
   if (belongs.isOpen)
     return (
-      <main className="after-page">
+      <main className="ruled-page after-page">
         <p className="after-lead" role="status">
           This round counts and is not closed yet: nothing is worked out from it before (Rule {devices.clause}
           , {edition}). Close it on the phone first.
@@ -91,7 +92,7 @@ function RecapOf(props: {
     </div>
   )
   return (
-    <main className="after-page">
+    <main className="ruled-page after-page">
       {choices}
       {shown !== null && <TroubleNote trouble={shown} />}
       {shown === null && (courseId === '' || playerId === '') && (

@@ -68,7 +68,7 @@ export function PaperLog(props: {
         ; +1 a penalty stroke more, pick up an unfinished hole.
       </p>
       {trouble !== null && <TroubleNote trouble={trouble} />}
-      <div className="log-facts">
+      <div className="typed-facts">
         <Chosen
           label="Course"
           value={log.courseId}

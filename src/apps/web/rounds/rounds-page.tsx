@@ -1,4 +1,5 @@
 import { type ReactElement, useCallback, useEffect, useState } from 'react'
+import '../style/ruled-page.css'
 import '../style/rounds.css'
 import { Failure } from '#faults/failure.ts'
 import { encodeShared, parseShared, type SharedKind } from '#outside/formats/shared-file.ts'
@@ -53,7 +54,7 @@ export function RoundsPage(props: {
           On the phone
         </a>
       </PageHead>
-      <main className="rounds-page">
+      <main className="ruled-page rounds-page">
         {shown !== null && <TroubleNote trouble={shown} />}
         <div role="status">
           {said.map((line) => (

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react'
+import '../style/ruled-page.css'
 import '../style/after.css'
 import { PageOfPlayer, type PlayerPageProps } from '../page/page-of-player.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
@@ -17,7 +18,7 @@ export function SeasonPage(props: PlayerPageProps): ReactElement {
       page="season"
       what="the season"
       choose="Choose the player whose season it is to be."
-      className="after-page"
+      className="ruled-page after-page"
     >
       {(of) =>
         trouble !== null ? (
