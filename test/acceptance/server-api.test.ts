@@ -81,6 +81,8 @@ describe('documents', () => {
       ['api/players/x', course],
       ['api/days/x', PLAYER],
       ['api/plans/x', DAY],
+      ['api/rounds/x', PLAYER],
+      ['api/notes/practice', PLAYER],
     ] as const) {
       const answer = await put(path, body)
       const { error } = (await answer.json()) as { error: { code: string; message: string; where: string } }
@@ -88,7 +90,7 @@ describe('documents', () => {
       expect(error.message.length).toBeGreaterThan(10)
     }
     const { documents } = (await (await ask('api/health')).json()) as { documents: object }
-    expect(documents).toEqual({ courses: 0, players: 0, days: 0, plans: 0, rounds: 0 })
+    expect(documents).toEqual({ courses: 0, players: 0, days: 0, plans: 0, rounds: 0, notes: 0 })
   })
 
   it('that are courses with errors are refused with every fault and its place', async () => {
