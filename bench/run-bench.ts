@@ -91,7 +91,7 @@ const restOfOneRun: Timed<ReturnType<typeof restTables>> = {
   prepare: () => restTables(ground.places, greenSurface(hole)),
   run: (rest) => {
     for (let degrees = 0; degrees < 360; degrees += RUN_HEADING_STEP_DEGREES)
-      readAll(rest.tableFor(RUN_METRES, (degrees * Math.PI) / 180), ground.places.count)
+      readAll(rest.tablesFor(RUN_METRES)((degrees * Math.PI) / 180), ground.places.count)
   },
 }
 const greenTablesOfOneLanding: Timed<ReturnType<typeof restTables>> = {

@@ -78,16 +78,11 @@ export function simulateFlight(
   const trial = new Float64Array(7)
 
   function slopeInto(out: Float64Array, at: Float64Array): void {
-    const [, , z, vx, vy, vz, spin] = at as unknown as [
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-    ]
-    const share = air.windShare ? air.windShare(z) : 1
+    const vx = at[3] as number
+    const vy = at[4] as number
+    const vz = at[5] as number
+    const spin = at[6] as number
+    const share = air.windShare ? air.windShare(at[2] as number) : 1
     const wx = vx - air.windRight * share
     const wy = vy - air.windAlong * share
     const speed = Math.hypot(wx, wy, vz)

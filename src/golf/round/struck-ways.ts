@@ -5,6 +5,7 @@ import { AT_REST, outcomeKind } from '#golf/strategy/outcome.ts'
 import { restPoint } from '#golf/strategy/rest-point.ts'
 import { shotTable } from '#golf/strategy/shot-table.ts'
 import type { Shot } from '#golf/strategy/shots.ts'
+import { patternOf } from '#golf/strategy/strike-pattern.ts'
 import { type StrokeEnds, strokeEnds } from '#golf/strategy/stroke-ends.ts'
 import { distance } from '#numbers/geometry/point.ts'
 import { lowDiscrepancyPoints } from '#numbers/statistics/low-discrepancy.ts'
@@ -129,15 +130,18 @@ function layOut(question: StruckQuestion, box: Box, size: number, blur: number):
   const offLine = place(box.offLine, 0)
   const carry = place(box.carry, 1)
   const none = new Float64Array(count)
-  const table = shotTable({
+  const struck = {
     shot,
     lie: from.lie,
-    heading,
     player: model.player,
-    flights: model.flights,
     today: model.today,
     strikes: { count, goodCount: size, directionShare: none, carryDeviate: none },
-    pattern: { offLine, carry, mishitShare: 0.5 },
+  }
+  const table = shotTable({
+    ...struck,
+    pattern: patternOf(struck, { offLine, carry, mishitShare: 0.5 }),
+    heading,
+    flights: model.flights,
     rest: model.rest,
     places: model.places,
     growth: model.canopy,

@@ -1,8 +1,8 @@
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import type { Club, Lie, Player } from '#golf/player/player.ts'
 import { STROKE_QUADRATURE } from './settings.ts'
-import { strikePattern } from './shot-table.ts'
 import { type Shot, shotsOf } from './shots.ts'
+import { strikePattern } from './strike-pattern.ts'
 import { strikesOf } from './strikes.ts'
 
 /** Where one club's balls come down on a level range without wind. */

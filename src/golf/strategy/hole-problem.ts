@@ -8,10 +8,10 @@ import { lineGroups, reachOf } from './line-groups.ts'
 import { headingOf } from './lines-of-play.ts'
 import { KEPT_ACTIONS, KEPT_WITHIN_STROKES, SCREENED_STROKES, SOLVE_QUADRATURE } from './settings.ts'
 import { shortGameEndsInto } from './short-game-ends.ts'
-import { type ShotTable, type StrikePattern, shotTable, strikePattern } from './shot-table.ts'
+import { type ShotTable, shotTable } from './shot-table.ts'
 import { type Shot, shotsOf } from './shots.ts'
+import { type StrikePattern, strikePattern } from './strike-pattern.ts'
 import { strikesOf } from './strikes.ts'
-import { costFromCell } from './stroke-cost.ts'
 import { costOfRow, type StrokeRow, strokeRows } from './stroke-rows.ts'
 import { type WeighedHole, weighedHole } from './weigh/weighed-hole.ts'
 
@@ -44,7 +44,7 @@ export interface HoleProblemOptions {
   readonly kernel?: KernelFor
   /** Lines to each side of the pin, degrees. */
   readonly aboutPinDegrees?: number
-  /** What goes back is a partner's to play again, at the present value of the state: {@link costFromCell}. For improving only. */
+  /** What goes back is a partner's to play again, at the present value of the state: {@link costOfRow}. For improving only. */
   readonly isByTurns?: boolean
 }
 
@@ -57,7 +57,7 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
   const shots = options.shots ?? shotsOf(player)
   const strikes = strikesOf(options.quadrature ?? SOLVE_QUADRATURE)
   const tables = new Array<ShotTable | undefined>(actionCount(shots.length))
-  const patterns = new Map<string, StrikePattern>()
+  const patterns = new Map<Lie, (StrikePattern | undefined)[]>()
   const kept = options.kept
     ? keptHere(model, options.kept)
     : new Int32Array(places.coarseCount * KEPT_ACTIONS).fill(-1)
@@ -79,9 +79,10 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
       today: model.today,
       strikes,
     }
-    const key = `${shot} ${lie}`
-    const pattern = patterns.get(key) ?? strikePattern(of)
-    patterns.set(key, pattern)
+    const ofLie = patterns.get(lie) ?? []
+    patterns.set(lie, ofLie)
+    const pattern = ofLie[shot] ?? strikePattern(of)
+    ofLie[shot] = pattern
     return shotTable({
       ...of,
       pattern,
@@ -121,25 +122,19 @@ export function holeProblem(model: HoleModel, options: HoleProblemOptions = {}):
     const first = state * KEPT_ACTIONS
     const most = (keptCosts[first] as number) + (options.isByTurns ? ANY_STROKES : SCREENED_STROKES)
     let best = Number.POSITIVE_INFINITY
-    let action = -1
+    let chosen: KeptRow | null = null
     for (let slot = first; slot < first + KEPT_ACTIONS && (keptCosts[slot] as number) <= most; slot++) {
-      if ((kept[slot] as number) < 0) break
-      const cost = costFromCell(
-        model,
-        tableOf(kept[slot] as number),
-        state,
-        values,
-        values[state] as number,
-        options.isByTurns,
-      )
+      const action = kept[slot] as number
+      if (action < 0) break
+      const known = rows[state]?.find((one) => one.action === action)
+      const one = known ?? { action, row: rowOf(tableOf(action), state) }
+      const cost = costOfRow(costs, one.row, values, values[state] as number, options.isByTurns)
       if (cost >= best) continue
       best = cost
-      action = kept[slot] as number
+      chosen = one
     }
-    if (action !== bestAction[state] || !rows[state]) {
-      bestAction[state] = action
-      rows[state] = action < 0 ? [] : [{ action, row: rowOf(tableOf(action), state) }]
-    }
+    bestAction[state] = chosen === null ? -1 : chosen.action
+    rows[state] = chosen === null ? [] : [chosen]
     return best
   }
 

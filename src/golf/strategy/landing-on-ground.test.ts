@@ -37,7 +37,7 @@ function runOf(rest: RestTables, x: number, y: number, onFairway: number, onGree
   const index = places.greenIndex[landing] as number
   const outcome =
     index < 0
-      ? restAt(places, rest.tableFor(onFairway, 0), landing)
+      ? restAt(places, rest.tablesFor(onFairway)(0), landing)
       : restAt(places, rest.greenTablesFor(onGreen)(0), index)
   return (places.y[outcomePlace(places, outcome)] as number) - (places.y[landing] as number)
 }
@@ -81,12 +81,12 @@ describe('where a ball comes to rest by the ground it lands on', () => {
   it('stops at sand, is caught by water and slows in rough, the more the longer it is', () => {
     const rest = tables(0)
     const landing = placeAt(places, 0, 108)
-    const inSand = restAt(places, rest.tableFor(30, 0), landing)
+    const inSand = restAt(places, rest.tablesFor(30)(0), landing)
     expect([outcomeKind(places, inSand), groundOf(places, outcomePlace(places, inSand))]).toEqual([
       AT_REST,
       'bunker',
     ])
-    const inWater = restAt(places, rest.tableFor(30, 0), placeAt(places, 0, 138))
+    const inWater = restAt(places, rest.tablesFor(30)(0), placeAt(places, 0, 138))
     expect(outcomeKind(places, inWater)).toBe(IN_RED)
     const rough = (['short', 'normal', 'long'] as const).map((length) =>
       runOf(tables(0, 0, length), 40, 60, 24),
@@ -112,7 +112,7 @@ describe('where a ball comes to rest by the ground it lands on', () => {
         const index = of.greenIndex[landing] as number
         const outcome =
           index < 0
-            ? restAt(of, rests.tableFor(9, heading), landing)
+            ? restAt(of, rests.tablesFor(9)(heading), landing)
             : restAt(of, rests.greenTablesFor(runs)(heading), index)
         return [of.x[outcomePlace(of, outcome)] as number, of.y[outcomePlace(of, outcome)] as number]
       }

@@ -17,40 +17,52 @@ export function reachedStates(
   rowsFrom: (state: number) => readonly StrokeRow[],
   values: Float64Array,
 ): Int32Array {
-  /** By place: the chance to come there that is not followed yet, and the greatest by one stroke of several. */
+  /** By place: the chance to come there that is not followed yet, the greatest by one stroke of several, and by one. */
   const chance = new Float64Array(places.coarseCount)
+  const most = new Float64Array(places.coarseCount)
   const byOne = new Float64Array(places.coarseCount)
   const isReached = new Uint8Array(places.coarseCount)
+  /** Where balls come to by the present stroke, and by all of the state. */
+  const ofOne = new Int32Array(places.coarseCount)
+  const ofAll = new Int32Array(places.coarseCount)
+  let countOfOne = 0
 
   function comeTo(place: number, share: number): void {
-    if (states.isState[place] === 1) byOne[place] = (byOne[place] as number) + share
+    if (share === 0 || states.isState[place] !== 1) return
+    const before = byOne[place] as number
+    if (before === 0) ofOne[countOfOne++] = place
+    byOne[place] = before + share
   }
 
   function end(outcome: number, share: number): void {
-    const place = outcomePlace(places, outcome)
     if (costs.isSpecial[outcome] === 0) {
-      comeTo(place, share)
+      comeTo(outcome, share)
       return
     }
     if (costs.isKnown[outcome] === 0) costs.workOut(outcome, values)
-    comeTo(place, share * (costs.played[outcome] as number))
+    comeTo(outcomePlace(places, outcome), share * (costs.played[outcome] as number))
     const drop = costs.drop[outcome] as number
     if (drop >= 0) comeTo(drop, share * (costs.relieved[outcome] as number))
   }
 
   function follow(strokes: readonly Pick<StrokeRow, 'outcome' | 'weight'>[], share: number): void {
-    const most = new Map<number, number>()
+    let countOfAll = 0
     for (const { outcome, weight } of strokes) {
+      countOfOne = 0
       for (let at = 0; at < outcome.length; at++) end(outcome[at] as number, share * (weight[at] as number))
-      for (const one of outcome)
-        for (const place of [outcomePlace(places, one), costs.drop[one] as number]) {
-          const came = byOne[place] ?? 0
-          if (came === 0) continue
-          most.set(place, Math.max(most.get(place) ?? 0, came))
-          byOne[place] = 0
-        }
+      for (let at = 0; at < countOfOne; at++) {
+        const place = ofOne[at] as number
+        const [came, before] = [byOne[place] as number, most[place] as number]
+        byOne[place] = 0
+        if (before === 0) ofAll[countOfAll++] = place
+        if (came > before) most[place] = came
+      }
     }
-    for (const [place, came] of most) chance[place] = (chance[place] as number) + came
+    for (let at = 0; at < countOfAll; at++) {
+      const place = ofAll[at] as number
+      chance[place] = (chance[place] as number) + (most[place] as number)
+      most[place] = 0
+    }
   }
 
   costs.valuesMoved()

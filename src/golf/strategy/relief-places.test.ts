@@ -61,7 +61,7 @@ function casesOn(hole: Hole, places: Places, rest: RestTables, count: number): C
     const isUpright = [15.2, 45.3, -30.2, -40.2].some((x) => Math.abs(crossing[0] - x) < 1e-4)
     const square = Math.abs(isUpright ? Math.sin(heading) : Math.cos(heading))
     if (square < Math.SQRT1_2) continue
-    cases.push({ from, ball, crossing, outcome: restAt(places, rest.tableFor(0, heading), landing) })
+    cases.push({ from, ball, crossing, outcome: restAt(places, rest.tablesFor(0)(heading), landing) })
   }
   return cases
 }
@@ -142,7 +142,7 @@ describe('the value of relief on cells', () => {
       const trouble = { ...troubleOf([0, 0], ball), isFromTee: true }
       const choices = reliefChoices(hole, trouble, ballSituation(hole, trouble), dropper)
       const landing = placeAt(places, ball[0], ball[1])
-      const outcome = restAt(places, model.rest.tableFor(0, Math.atan2(ball[0], ball[1])), landing)
+      const outcome = restAt(places, model.rest.tablesFor(0)(Math.atan2(ball[0], ball[1])), landing)
       const [kind, at] = [outcomeKind(places, outcome), outcomePlace(places, outcome)]
       // The same strikes and the same player on both: what differs is where the ball is dropped.
       const [exact, cells] = [[], []] as [number[], number[]]

@@ -44,46 +44,69 @@ export function runGround(places: Places, green: GreenSurface, rough: GroundToda
   }
 }
 
+/** A direction in which balls run, and where steps along it lead from the middle of a coarse cell. */
+export interface RunWay {
+  readonly heading: number
+  readonly stepMetres: number
+  /** One step, metres. */
+  readonly dx: number
+  readonly dy: number
+  /** By number of steps: coarse cells to the right and on. */
+  readonly columns: Int16Array
+  readonly rows: Int16Array
+}
+
+/** A way for runs of up to so many steps along a heading; further ones are followed without its cells. */
+export function runWay({ coarse }: Places, heading: number, stepMetres: number, steps: number): RunWay {
+  const [dx, dy] = [stepMetres * Math.sin(heading), stepMetres * Math.cos(heading)]
+  const cells = (metres: number): Int16Array =>
+    Int16Array.from({ length: steps + 1 }, (_, step) => Math.round((step * metres) / coarse.resolution))
+  return { heading, stepMetres, dx, dy, columns: cells(dx), rows: cells(dy) }
+}
+
 /**
  * Follows one run step by step: each ground uses it up at its own rate; a penalty area or the boundary ends it.
  * `runMetres` is the run on a level fairway, or, for a ball that lands on the green, its run there; negative is back
- * against the heading. The run is rounded to whole steps. A ball that runs on to a green from outside is slowed and
+ * against the way's heading. The run is rounded to whole steps. A ball that runs on to a green from outside is slowed and
  * sped up by its slope as one that rolls.
  */
-export function restFrom(
-  ground: RunGround,
-  landing: number,
-  runMetres: number,
-  heading: number,
-  stepMetres: number,
-): Outcome {
+export function restFrom(ground: RunGround, landing: number, runMetres: number, way: RunWay): Outcome {
   const { places, shares } = ground
-  const along = runMetres < 0 ? -stepMetres : stepMetres
-  const dx = along * Math.sin(heading)
-  const dy = along * Math.cos(heading)
-  let x = places.x[landing] as number
-  let y = places.y[landing] as number
+  const { columns, rows } = places.coarse
   let place = landing
   let code = places.ground[place] as number
-  if (code === OUT || code === RED || code === YELLOW) {
-    const crossing = crossingPlace(places, x, y, heading)
-    return outcomeOf(places, kindOf(code), crossing)
-  }
+  const [fromX, fromY] = [places.x[landing] as number, places.y[landing] as number]
+  if (code === OUT || code === RED || code === YELLOW)
+    return outcomeOf(places, kindOf(code), crossingPlace(places, fromX, fromY, way.heading))
+  const isBack = runMetres < 0
+  const [dx, dy] = isBack ? [-way.dx, -way.dy] : [way.dx, way.dy]
   // The run of a ball that lands on the green is what it is on the slope there.
   const hasLandedOnGreen = code === GREEN
   const ownShare = hasLandedOnGreen ? (shares[GREEN] as number) : 1
   // Half a step more than the run, so that a run is rounded to whole steps and not cut down to them.
-  let run = (Math.round(Math.abs(runMetres) / stepMetres) + 0.5) / ownShare
-  for (;;) {
+  let run = (Math.round(Math.abs(runMetres) / way.stepMetres) + 0.5) / ownShare
+  // From coarse cells all runs lead through the same cells beside them, until one comes near the pin.
+  let known =
+    isBack || landing >= places.coarseCount || places.isNearPin[landing] === 1 ? 0 : way.columns.length
+  const row = Math.floor(landing / columns)
+  const column = landing - row * columns
+  for (let step = 1; ; step++) {
     let share = shares[code] as number
     if (share === 0) break
     if (code === GREEN && !hasLandedOnGreen)
-      share *= rollShare(ground, place, dx / stepMetres, dy / stepMetres)
+      share *= rollShare(ground, place, dx / way.stepMetres, dy / way.stepMetres)
     run -= 1 / share
     if (run < 0) break
-    x += dx
-    y += dy
-    const next = placeAt(places, x, y)
+    let next = -1
+    if (step < known) {
+      const toColumn = column + (way.columns[step] as number)
+      const toRow = row + (way.rows[step] as number)
+      next =
+        (toRow < 0 ? 0 : toRow >= rows ? rows - 1 : toRow) * columns +
+        (toColumn < 0 ? 0 : toColumn >= columns ? columns - 1 : toColumn)
+      if (places.isNearPin[next] === 1) known = 0
+    }
+    if (step >= known) next = placeAt(places, fromX + step * dx, fromY + step * dy)
     code = places.ground[next] as number
     if (code === OUT || code === RED || code === YELLOW) return outcomeOf(places, kindOf(code), place)
     place = next

@@ -13,7 +13,7 @@ import {
   outcomePlace,
 } from './outcome.ts'
 import { groundOf, type Places, placeAt, placesOf } from './places.ts'
-import { type RunGround, restFrom, runGround } from './rest-from.ts'
+import { type RunGround, restFrom, runGround, runWay } from './rest-from.ts'
 import { restAt } from './rest-table.ts'
 import { restTables } from './rest-tables.ts'
 import { RUN_STEP_METRES } from './settings.ts'
@@ -81,7 +81,7 @@ describe('any landing, run and heading on a hole with every ground', () => {
       // From back by 20 m to on by 120 m; a green that falls may double what is left.
       const run = 140 * next() - 20
       const metres = 2 * Math.abs(run)
-      const outcome = restFrom(ground, landing, run, heading, RUN_STEP_METRES)
+      const outcome = restFrom(ground, landing, run, runWay(places, heading, RUN_STEP_METRES, 0))
       const kind = outcomeKind(places, outcome)
       const place = outcomePlace(places, outcome)
       const say = (): string => JSON.stringify({ ball, run, landing, heading, metres, outcome, kind, place })
@@ -109,12 +109,25 @@ describe('any landing, run and heading on a hole with every ground', () => {
     expect(withoutCrossing).toBeLessThan(RUNS / 4)
   })
 
+  it('runs by the kept cells of a way as by its own position', () => {
+    const next = seededGenerator(4350)
+    for (let ball = 0; ball < RUNS / 10; ball++) {
+      const landing = Math.floor(next() * places.coarseCount)
+      const heading = (2 * next() - 1) * Math.PI
+      const run = 90 * next()
+      const [kept, own] = [30, 0].map((steps) =>
+        restFrom(ground, landing, run, runWay(places, heading, RUN_STEP_METRES, steps)),
+      )
+      if (kept !== own) expect.fail(JSON.stringify({ ball, landing, heading, run, kept, own }))
+    }
+  })
+
   it('is found in the tables as it is followed', () => {
     const next = seededGenerator(4400)
     const rest = restTables(places, green)
     for (let table = 0; table < 60; table++) {
       const heading = (2 * next() - 1) * 3 * Math.PI
-      const outcomes = rest.tableFor(120 * next(), heading)
+      const outcomes = rest.tablesFor(120 * next())(heading)
       for (let place = 0; place < places.count; place++) {
         const outcome = restAt(places, outcomes, place)
         if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${table}: ${outcome}`)

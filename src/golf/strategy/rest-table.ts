@@ -52,6 +52,28 @@ export function restAt(places: Places, table: RestTable, index: number): Outcome
   return outcomeOf(places, kind, place)
 }
 
+/** Calls for every number of a table in turn what becomes of the ball: several times as fast as asking for each. */
+export function eachRest(
+  places: Places,
+  table: RestTable,
+  size: number,
+  take: (index: number, outcome: Outcome) => void,
+): void {
+  const { words } = table
+  let first = 0
+  for (let from = 0; from < size; from += GROUP, first += STRIDE) {
+    let kinds = words[first] as number
+    const until = Math.min(GROUP, size - from)
+    for (let within = 0; within < until; within++) {
+      const place = words[first + 1 + within] as number
+      if (place === places.count) {
+        take(from + within, workOut(places, table, from + within, first, within))
+        kinds = words[first] as number
+      } else take(from + within, ((kinds >> (KIND_BITS * within)) & KIND_MASK) * places.count + place)
+    }
+  }
+}
+
 function workOut(
   places: Places,
   { words, follow }: RestTable,

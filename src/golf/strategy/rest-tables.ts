@@ -4,17 +4,17 @@ import type { GroundToday } from '#golf/ball/turf.ts'
 import type { GreenSurface } from '#golf/course/green-surface.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Places } from './places.ts'
-import { restFrom, runGround } from './rest-from.ts'
+import { type RunWay, restFrom, runGround, runWay } from './rest-from.ts'
 import { type RestTable, restTable } from './rest-table.ts'
 import { GREEN_RUN_STEP_METRES, RUN_HEADING_STEP_DEGREES, RUN_STEP_METRES } from './settings.ts'
 
 /** Where balls come to rest, a table for each length of run and heading, kept. */
 export interface RestTables {
   /**
-   * By place, for balls that land off the green. `runMetres`: run on a level fairway as firm as today; `heading`: radians
-   * clockwise from the y axis.
+   * By place, for balls that land off the green, along a heading. `runMetres`: run on a level fairway as firm as today;
+   * heading: radians clockwise from the y axis.
    */
-  tableFor(runMetres: number, heading: number): RestTable
+  tablesFor(runMetres: number): (heading: number) => RestTable
   /** By number of the place on the green, for balls that land there: they run by the slope where they land. */
   greenTablesFor(runs: GreenRuns): (heading: number) => RestTable
   /** Bytes of the tables made so far. */
@@ -23,6 +23,8 @@ export interface RestTables {
   readonly isGreenSloped: boolean
 }
 
+/** Steps of a way whose cells are kept: more than balls commonly run. */
+const KNOWN_STEPS = 40
 /** A run on the green is told apart up to this many steps either way. */
 const MOST_GREEN_STEPS = 250
 
@@ -35,39 +37,62 @@ export function restTables(
   const ground = runGround(places, green, rough)
   const headingStep = degreesToRadians(RUN_HEADING_STEP_DEGREES)
   const headings = Math.round((2 * Math.PI) / headingStep)
-  const kept = new Map<number, RestTable>()
-  const keptOnGreen = new Map<number, RestTable>()
+  const kept = new Map<number, (RestTable | undefined)[]>()
+  const keptOnGreen = new Map<number, (RestTable | undefined)[]>()
   // Signed, so that a heading and its mirror have exactly opposite sines.
   const indexOf = (heading: number): number =>
     ((Math.round(heading / headingStep) % headings) + headings) % headings
   const headingOf = (index: number): number => (index > headings / 2 ? index - headings : index) * headingStep
 
+  const ways = new Map<number, RunWay>()
+  function wayAlong(heading: number): RunWay {
+    const known = ways.get(heading) ?? runWay(places, heading, RUN_STEP_METRES, KNOWN_STEPS)
+    ways.set(heading, known)
+    return known
+  }
+
   function buildTable(steps: number, heading: number): RestTable {
-    return restTable(places, places.count, (place) =>
-      restFrom(ground, place, steps * RUN_STEP_METRES, heading, RUN_STEP_METRES),
-    )
+    const way = wayAlong(heading)
+    return restTable(places, places.count, (place) => restFrom(ground, place, steps * RUN_STEP_METRES, way))
   }
 
   function buildGreenTable(runs: GreenRuns, heading: number): RestTable {
+    const way = runWay(places, heading, GREEN_RUN_STEP_METRES, 0)
     const [sin, cos] = [Math.sin(heading), Math.cos(heading)]
     return restTable(places, places.greenPlaces.length, (index) => {
       const grade = (ground.riseX[index] as number) * sin + (ground.riseY[index] as number) * cos
       const run = runOnSlope(runs, grade)
-      return restFrom(ground, places.greenPlaces[index] as number, run, heading, GREEN_RUN_STEP_METRES)
+      return restFrom(ground, places.greenPlaces[index] as number, run, way)
     })
+  }
+
+  /** Tables of one run by heading, made when first asked for. */
+  function byHeading(
+    of: Map<number, (RestTable | undefined)[]>,
+    run: number,
+    build: (heading: number) => RestTable,
+  ): (heading: number) => RestTable {
+    const tables = of.get(run) ?? new Array<RestTable | undefined>(headings)
+    of.set(run, tables)
+    return (heading) => {
+      const index = indexOf(heading)
+      const known = tables[index]
+      if (known) return known
+      const made = build(headingOf(index))
+      tables[index] = made
+      return made
+    }
   }
 
   return {
     bytes: () =>
-      [...kept.values(), ...keptOnGreen.values()].reduce((sum, { words }) => sum + words.byteLength, 0),
+      [...kept.values(), ...keptOnGreen.values()]
+        .flat()
+        .reduce((sum, table) => sum + (table ? table.words.byteLength : 0), 0),
     isGreenSloped: ground.isGreenSloped,
-    tableFor(runMetres, heading) {
+    tablesFor(runMetres) {
       const steps = Math.max(0, Math.round(runMetres / RUN_STEP_METRES))
-      const index = indexOf(heading)
-      const key = steps * headings + index
-      const table = kept.get(key) ?? buildTable(steps, headingOf(index))
-      kept.set(key, table)
-      return table
+      return byHeading(kept, steps, (heading) => buildTable(steps, heading))
     },
     greenTablesFor(runs) {
       const [falling, level, rising] = [runs.falling, runs.level, runs.rising].map((metres) =>
@@ -80,13 +105,7 @@ export function restTables(
         level: level * GREEN_RUN_STEP_METRES,
         rising: rising * GREEN_RUN_STEP_METRES,
       }
-      return (heading) => {
-        const index = indexOf(heading)
-        const key = run * headings + index
-        const table = keptOnGreen.get(key) ?? buildGreenTable(rounded, headingOf(index))
-        keptOnGreen.set(key, table)
-        return table
-      }
+      return byHeading(keptOnGreen, run, (heading) => buildGreenTable(rounded, heading))
     },
   }
 }

@@ -11,7 +11,7 @@ import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { area, box, CALM_DAY, disc, inventedHole } from './invented-hole.fixture.ts'
 import { OUTCOME_KINDS, outcomeKind, outcomePlace } from './outcome.ts'
 import { groundOf } from './places.ts'
-import { restFrom, runGround } from './rest-from.ts'
+import { restFrom, runGround, runWay } from './rest-from.ts'
 import type { RestTable } from './rest-table.ts'
 import { GREEN_RUN_STEP_METRES, RUN_STEP_METRES } from './settings.ts'
 import { shotsOf } from './shots.ts'
@@ -71,12 +71,15 @@ function withLazyTables(model: HoleModel, rough: 'short' | 'normal' | 'long'): H
     rest: {
       isGreenSloped: true,
       bytes: () => 0,
-      tableFor: (run, heading) => lazy((place) => restFrom(running, place, run, heading, RUN_STEP_METRES)),
-      greenTablesFor: (runs) => (heading) =>
-        lazy((index) => {
-          const run = Math.sin(heading) > 0 ? runs.rising : runs.falling
-          return restFrom(running, places.greenPlaces[index] as number, run, heading, GREEN_RUN_STEP_METRES)
-        }),
+      tablesFor: (run) => (heading) => {
+        const way = runWay(places, heading, RUN_STEP_METRES, 0)
+        return lazy((place) => restFrom(running, place, run, way))
+      },
+      greenTablesFor: (runs) => (heading) => {
+        const way = runWay(places, heading, GREEN_RUN_STEP_METRES, 0)
+        const run = Math.sin(heading) > 0 ? runs.rising : runs.falling
+        return lazy((index) => restFrom(running, places.greenPlaces[index] as number, run, way))
+      },
     },
   }
 }

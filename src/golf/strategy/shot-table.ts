@@ -2,28 +2,20 @@ import type { FlightChange, Flights } from '#golf/ball/flights.ts'
 import { type GreenRuns, greenRunsToday, runToday } from '#golf/ball/run-today.ts'
 import { LEAST_MISHIT_GREEN_SHARE } from '#golf/ball/surface-settings.ts'
 import type { GroundToday } from '#golf/ball/turf.ts'
-import { lieEffect } from '#golf/player/lie-effects.ts'
 import type { Lie, Player, Sit } from '#golf/player/player.ts'
-import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
-import { LEVEL_STANCE, type Stance, stanceEffect } from '#golf/player/stance.ts'
-import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
-import { degreesToRadians } from '#numbers/units/units.ts'
+import type { Stance } from '#golf/player/stance.ts'
 import type { Canopy } from './canopy.ts'
 import type { Outcome } from './outcome.ts'
 import { fineOffsets, type Places } from './places.ts'
 import { type RestTable, restAt } from './rest-table.ts'
 import type { RestTables } from './rest-tables.ts'
-import {
-  LEAST_MISHIT_CARRY_SHARE,
-  LEAST_SLANT_SHARE,
-  MISHIT_HEIGHT_SHARE,
-  RUN_STEP_METRES,
-} from './settings.ts'
+import { LEAST_SLANT_SHARE, MISHIT_HEIGHT_SHARE, RUN_STEP_METRES } from './settings.ts'
 import { isLow, type Shot } from './shots.ts'
-import { type Slant, slantOf } from './slant.ts'
+import { slantOf } from './slant.ts'
 import type { SlantTable } from './slant-table.ts'
 import type { SlantTables } from './slant-tables.ts'
 import { type StrikePaths, strikePaths } from './strike-paths.ts'
+import { type StrikePattern, strikePattern } from './strike-pattern.ts'
 import type { Strikes } from './strikes.ts'
 
 /** One shot from one lie along one heading: where each strike lands, seen from the ball, and what becomes of it there. */
@@ -81,98 +73,53 @@ export interface ShotTableInput {
   readonly growth: Canopy | SlantTables
 }
 
-/** The strikes of a shot from a lie, whatever its heading: off the line in radians, right positive, and carry in metres. */
-export interface StrikePattern {
-  readonly offLine: Float64Array
-  readonly carry: Float64Array
-  readonly mishitShare: number
-}
-
-/** Lays out the strikes of a shot: good ones have the club's own spread to each side; a mishit is shorter and wider. */
-export function strikePattern(
-  input: Pick<ShotTableInput, 'shot' | 'lie' | 'sit' | 'stance' | 'player' | 'today' | 'strikes'>,
-): StrikePattern {
-  const { shot, sit, stance, strikes, today } = input
-  const { stock } = shot
-  const effect = lieEffect(input.lie, stock.name, input.player, { sit, rough: today.rough })
-  const slope = stance ? stanceEffect(stance, shot.loftDegrees, input.player.hand) : LEVEL_STANCE
-  const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction * slope.direction
-  const offLine = new Float64Array(strikes.count)
-  const carry = new Float64Array(strikes.count)
-  for (let k = 0; k < strikes.count; k++) {
-    const isGood = k < strikes.goodCount
-    const spread = isGood ? sd : sd * MISHIT_DIRECTION_FACTOR
-    const share = strikes.directionShare[k] as number
-    offLine[k] = slope.turn + splitNormalQuantile(share, spread * stock.leftShare, spread * stock.rightShare)
-    const deviate = strikes.carryDeviate[k] as number
-    const carryShare = isGood
-      ? 1 + stock.carrySdShare * effect.distance * slope.distance * deviate
-      : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
-    carry[k] = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
-  }
-  return { offLine, carry, mishitShare: Math.min(stock.mishitShare * effect.mishit * slope.mishit, 0.9) }
-}
-
 /**
  * Lays a shot's pattern along a heading. The run follows the ball's own direction, turned on by its curve.
  */
 export function shotTable(input: ShotTableInput): ShotTable {
-  const { shot, heading, strikes } = input
+  const { shot, heading, strikes, growth, places, rest, today } = input
   const { stock } = shot
-  const { sit, stance, today } = input
-  const effect = lieEffect(input.lie, shot.stock.name, input.player, { sit, rough: today.rough })
-  const slope = stance ? stanceEffect(stance, shot.loftDegrees, input.player.hand) : LEVEL_STANCE
+  const pattern = input.pattern ?? strikePattern(input)
   const change = input.flights.changeFor(
     shot.loftDegrees,
     stock.carryMetres,
     heading,
-    slope.launch,
+    pattern.launch,
     isLow(shot),
   )
   const stockRun = Math.max(0, stock.totalMetres - stock.carryMetres)
-  const run = runToday(stockRun, change, effect.spin) * today.firmness
-  const pattern = input.pattern ?? strikePattern(input)
-  const { mishitShare } = pattern
+  const run = runToday(stockRun, change, pattern.spin) * today.firmness
   const curve = Math.atan(stock.curveShare)
   // Runs are followed in whole steps; what is left of one, less than half a step either way, is laid on the carry.
   const runLeft = run - RUN_STEP_METRES * Math.round(run / RUN_STEP_METRES)
-  const onGreen = greenRunsToday(stockRun, change, today, effect.spin, input.rest.isGreenSloped)
-  const goodOnGreen = input.rest.greenTablesFor(eachRun(onGreen, (metres) => metres - runLeft))
-  const mishitOnGreen = input.rest.greenTablesFor(
+  const onGreen = greenRunsToday(stockRun, change, today, pattern.spin, rest.isGreenSloped)
+  const goodOnGreen = rest.greenTablesFor(eachRun(onGreen, (metres) => metres - runLeft))
+  const mishitOnGreen = rest.greenTablesFor(
     eachRun(onGreen, (metres) => Math.max(metres, LEAST_MISHIT_GREEN_SHARE * run) - runLeft),
   )
-  const count = strikes.count
+  const restOf = rest.tablesFor(run)
+  const { count, goodCount } = strikes
   const table = {
+    ...strikeMoves(count),
     shot,
     change,
-    turn: slope.turn,
+    turn: pattern.turn,
     heading,
-    goodCount: strikes.goodCount,
+    goodCount,
     directionShare: strikes.directionShare,
-    dx: new Float64Array(count),
-    dy: new Float64Array(count),
-    cellDx: new Int32Array(count),
-    cellDy: new Int32Array(count),
-    fineDx: new Int32Array(count),
-    fineDy: new Int32Array(count),
-    weight: new Float64Array(count),
+    weight: pattern.weight,
     rest: new Array<RestTable>(count),
     restOnGreen: new Array<RestTable>(count),
   }
-  const { growth, places } = input
   const lattice = fineOffsets(places)
-  const falls: RestTable[] = []
-  const heightShare = new Float64Array(count)
-  const carries = new Float64Array(count)
-  const downHeading = new Float64Array(count)
+  const [sin, cos] = [Math.sin(heading), Math.cos(heading)]
   for (let k = 0; k < count; k++) {
-    const isGood = k < strikes.goodCount
-    const direction = heading + (pattern.offLine[k] as number)
     const carry = pattern.carry[k] as number
     const forward = carry * change.carryShare + runLeft
     const drift = carry * change.driftShare
-    const dx = forward * Math.sin(direction) + drift * Math.cos(heading)
-    const dy = forward * Math.cos(direction) - drift * Math.sin(heading)
+    const [offSine, offCosine] = [pattern.offSine[k] as number, pattern.offCosine[k] as number]
+    const dx = forward * (sin * offCosine + cos * offSine) + drift * cos
+    const dy = forward * (cos * offCosine - sin * offSine) - drift * sin
     table.dx[k] = dx
     table.dy[k] = dy
     const fineDx = Math.round(dx / places.fine.resolution + lattice.offX)
@@ -181,54 +128,93 @@ export function shotTable(input: ShotTableInput): ShotTable {
     table.fineDy[k] = fineDy
     table.cellDx[k] = Math.floor((fineDx + lattice.toCellX) / places.finePerCoarse)
     table.cellDy[k] = Math.floor((fineDy + lattice.toCellY) / places.finePerCoarse)
-    table.weight[k] = isGood
-      ? (1 - mishitShare) / strikes.goodCount
-      : mishitShare / (count - strikes.goodCount)
-    table.rest[k] = input.rest.tableFor(run, direction + curve)
-    table.restOnGreen[k] = (isGood ? goodOnGreen : mishitOnGreen)(direction + curve)
-    falls.push(input.rest.tableFor(0, direction + curve))
-    heightShare[k] = isGood ? 1 : MISHIT_HEIGHT_SHARE
-    carries[k] = carry
-    downHeading[k] = direction + curve
+    const running = heading + (pattern.offLine[k] as number) + curve
+    table.rest[k] = restOf(running)
+    table.restOnGreen[k] = (k < goodCount ? goodOnGreen : mishitOnGreen)(running)
   }
-  const open = new Array<null>(count).fill(null)
-  if ('tallest' in growth ? growth.tallest === 0 : growth.isEmpty)
-    return { ...table, paths: null, up: open, down: open }
+  const isOpen = 'tallest' in growth ? growth.tallest === 0 : growth.isEmpty
+  if (isOpen) return { ...table, paths: null, up: nothing(count), down: nothing(count) }
   const heights = input.flights.heightsFor(
     shot.loftDegrees,
     stock.carryMetres,
     heading,
-    slope.launch,
+    pattern.launch,
     isLow(shot),
   )
-  const { dx, dy } = table
-  if (!('tallest' in growth))
-    return {
-      ...table,
-      paths: strikePaths({ heights, heightShare, dx, dy, falls }),
-      up: open,
-      down: open,
-    }
-  // Good strikes leave and come down alike, and so do mishits of the club's usual length and more; shorter ones run.
-  const slants = (isDown: boolean): (SlantTable | null)[] => {
-    const [good, mishit] = [
-      { heightShare: 1, carryMetres: stock.carryMetres * change.carryShare },
-      {
-        heightShare: MISHIT_HEIGHT_SHARE,
-        carryMetres: stock.carryMetres * stock.mishitCarryShare * change.carryShare,
-      },
-    ].map(({ heightShare: share, carryMetres }) =>
-      slantOf({ heights, heightShare: share, carryMetres }, isDown, growth.tallest),
-    ) as [Slant | null, Slant | null]
-    const shortest = LEAST_SLANT_SHARE * stock.carryMetres * stock.mishitCarryShare
-    return Array.from({ length: count }, (_, k) => {
-      const isGood = k < strikes.goodCount
-      const slant = isGood ? good : (carries[k] as number) < shortest ? null : mishit
-      const heading = isDown ? (downHeading[k] as number) : Math.atan2(dx[k] as number, dy[k] as number)
-      return slant === null ? null : growth.tableFor(slant, heading)
-    })
+  if ('tallest' in growth)
+    return { ...table, paths: null, ...slantsOf(growth, { ...table, pattern, heights, curve }) }
+  const fallsTo = rest.tablesFor(0)
+  const paths = strikePaths({
+    heights,
+    heightShare: Float64Array.from(table.dx, (_, k) => (k < goodCount ? 1 : MISHIT_HEIGHT_SHARE)),
+    dx: table.dx,
+    dy: table.dy,
+    falls: Array.from(pattern.offLine, (offLine) => fallsTo(heading + offLine + curve)),
+  })
+  return { ...table, paths, up: nothing(count), down: nothing(count) }
+}
+
+/** The numbers of a table in one piece of memory: tables are made by the ten thousand. */
+function strikeMoves(
+  count: number,
+): Pick<ShotTable, 'dx' | 'dy' | 'cellDx' | 'cellDy' | 'fineDx' | 'fineDy'> {
+  const memory = new ArrayBuffer(32 * count)
+  const whole = (number: number): Int32Array => new Int32Array(memory, (16 + 4 * number) * count, count)
+  return {
+    dx: new Float64Array(memory, 0, count),
+    dy: new Float64Array(memory, 8 * count, count),
+    cellDx: whole(0),
+    cellDy: whole(1),
+    fineDx: whole(2),
+    fineDy: whole(3),
   }
-  return { ...table, paths: null, up: slants(false), down: slants(true) }
+}
+
+/** By number of strikes: nothing that may catch any. */
+const nothings = new Map<number, readonly null[]>()
+
+function nothing(count: number): readonly null[] {
+  const known = nothings.get(count) ?? new Array<null>(count).fill(null)
+  nothings.set(count, known)
+  return known
+}
+
+/** What catches balls on one slant, by heading. */
+type Along = ReturnType<SlantTables['tablesFor']>
+
+/** What may catch each strike. Good strikes leave and come down alike, and so do mishits of the club's usual length and more; shorter ones run. */
+function slantsOf(
+  growth: SlantTables,
+  table: Pick<ShotTable, 'shot' | 'change' | 'heading' | 'goodCount' | 'dx' | 'dy'> & {
+    readonly pattern: StrikePattern
+    readonly heights: Float64Array
+    readonly curve: number
+  },
+): Pick<ShotTable, 'up' | 'down'> {
+  const { shot, change, heading, goodCount, dx, dy, pattern, heights, curve } = table
+  const { stock } = shot
+  const usual = stock.carryMetres * change.carryShare
+  const shortest = LEAST_SLANT_SHARE * stock.carryMetres * stock.mishitCarryShare
+  const along = (isDown: boolean): [Along | null, Along | null] => {
+    const of = (heightShare: number, carryMetres: number): Along | null => {
+      const slant = slantOf({ heights, heightShare, carryMetres }, isDown, growth.tallest)
+      return slant === null ? null : growth.tablesFor(slant)
+    }
+    return [of(1, usual), of(MISHIT_HEIGHT_SHARE, usual * stock.mishitCarryShare)]
+  }
+  const [goodUp, mishitUp] = along(false)
+  const [goodDown, mishitDown] = along(true)
+  const count = dx.length
+  const up = new Array<SlantTable | null>(count)
+  const down = new Array<SlantTable | null>(count)
+  for (let k = 0; k < count; k++) {
+    const isRun = k >= goodCount && (pattern.carry[k] as number) < shortest
+    const rising = k < goodCount ? goodUp : isRun ? null : mishitUp
+    const falling = k < goodCount ? goodDown : isRun ? null : mishitDown
+    up[k] = rising === null ? null : rising(Math.atan2(dx[k] as number, dy[k] as number))
+    down[k] = falling === null ? null : falling(heading + (pattern.offLine[k] as number) + curve)
+  }
+  return { up, down }
 }
 
 function eachRun(runs: GreenRuns, change: (metres: number) => number): GreenRuns {

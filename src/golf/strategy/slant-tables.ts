@@ -16,8 +16,8 @@ export interface SlantTables {
   readonly tallest: number
   /** Bytes of the tables made so far. */
   bytes(): number
-  /** `heading`: radians clockwise from the y axis, of the ball's way; `null` when nothing is in the way of any cell. */
-  tableFor(slant: Slant, heading: number): SlantTable | null
+  /** By heading of the ball's way, radians clockwise from the y axis; `null` when nothing is in the way of any cell. */
+  tablesFor(slant: Slant): (heading: number) => SlantTable | null
 }
 
 interface OpenCatch extends Catch {
@@ -50,7 +50,7 @@ export function slantTables(hole: Hole, places: Places, states: States, rest: Re
 
   function make(slant: Slant, heading: number): SlantTable | null {
     const left = new Float64Array(places.coarseCount).fill(1)
-    const falls = rest.tableFor(0, heading)
+    const falls = rest.tablesFor(0)(heading)
     const catches: OpenCatch[] = []
     /** By cell: one more than the number of its last catch. */
     const last = new Int32Array(places.coarseCount)
@@ -132,16 +132,18 @@ export function slantTables(hole: Hole, places: Places, states: States, rest: Re
     tallest,
     bytes: () =>
       [...kept.values()].flat().reduce((sum, table) => sum + (table ? slantTableBytes(table) : 0), 0),
-    tableFor(slant, heading) {
-      const signed = Math.round(heading / headingStep)
-      const index = ((signed % headings) + headings) % headings
+    tablesFor(slant) {
       const byHeading = kept.get(slant) ?? []
       kept.set(slant, byHeading)
-      const known = byHeading[index]
-      if (known !== undefined) return known
-      const made = make(slant, (index > headings / 2 ? index - headings : index) * headingStep)
-      byHeading[index] = made
-      return made
+      return (heading) => {
+        const signed = Math.round(heading / headingStep)
+        const index = ((signed % headings) + headings) % headings
+        const known = byHeading[index]
+        if (known !== undefined) return known
+        const made = make(slant, (index > headings / 2 ? index - headings : index) * headingStep)
+        byHeading[index] = made
+        return made
+      }
     },
   }
 }

@@ -39,23 +39,39 @@ export function slantOf(flight: SlantFlight, isDown: boolean, tallest: number): 
   while (heightAt(above) < look) above += 1
   const below = heightAt(above - 1)
   const share = (above - 1 + (look - below) / (heightAt(above) - below)) / parts
-  const rise = stepped((look * heightShare) / share)
-  const ceiling = apex * scale >= tallest ? Number.POSITIVE_INFINITY : stepped(apex * scale)
+  const rise = stepsOf((look * heightShare) / share)
+  return oneOf(isDown, rise, apex * scale >= tallest ? null : stepsOf(apex * scale), tallest)
+}
+
+/** Slants of the same figures are one object, so that tables are found by it. `ceiling`: in steps; `null` is above everything. */
+function oneOf(isDown: boolean, rise: number, ceiling: number | null, tallest: number): Slant {
+  const among = slants.get(tallest) ?? new Map<number, Slant>()
+  slants.set(tallest, among)
+  const key = 2 * (MOST_STEPS * (ceiling ?? MOST_STEPS) + rise) + (isDown ? 1 : 0)
+  const known = among.get(key)
+  if (known) return known
+  const made = slantInSteps(
+    isDown,
+    SLANT_STEPS ** rise,
+    ceiling === null ? Infinity : SLANT_STEPS ** ceiling,
+    tallest,
+  )
+  among.set(key, made)
+  return made
+}
+
+function slantInSteps(isDown: boolean, rise: number, ceiling: number, tallest: number): Slant {
   // A flight is as high at its middle as it would be at a quarter of its length going straight on.
-  return oneOf(isDown, rise, ceiling, (ceiling < tallest ? 2 * ceiling : tallest) / rise)
+  return { isDown, rise, ceiling, reach: (ceiling < tallest ? 2 * ceiling : tallest) / rise }
 }
 
-/** Slants of the same figures are one object, so that tables are found by it. */
-function oneOf(isDown: boolean, rise: number, ceiling: number, reach: number): Slant {
-  const key = `${isDown} ${rise} ${ceiling} ${reach}`
-  const known = slants.get(key) ?? { isDown, rise, ceiling, reach }
-  slants.set(key, known)
-  return known
-}
+/** By the height of what stands on the hole, and by a number made of the figures in steps. */
+const slants = new Map<number, Map<number, Slant>>()
 
-const slants = new Map<string, Slant>()
+/** More steps than any figure has, up or down. */
+const MOST_STEPS = 1000
 
-/** The nearest of the figures that are a fixed share apart. */
-function stepped(figure: number): number {
-  return SLANT_STEPS ** Math.round(Math.log(figure) / Math.log(SLANT_STEPS))
+/** The nearest of the figures that are a fixed share apart, by its number. */
+function stepsOf(figure: number): number {
+  return Math.round(Math.log(figure) / Math.log(SLANT_STEPS))
 }

@@ -1,80 +1,10 @@
-import { coarseLanding, restOf } from './cell-landing.ts'
-import type { HoleGround } from './hole-model.ts'
 import type { OutcomeCosts } from './outcome-costs.ts'
-import type { Places } from './places.ts'
-import { restAt } from './rest-table.ts'
-import type { ShotTable } from './shot-table.ts'
-import { leftOf, type SlantTable, slotOf } from './slant-table.ts'
 import type { StrokeEnds } from './stroke-ends.ts'
 
 /** From this share on every ball goes back: the shot never ends the hole. Below one by more than the rounding of a sum of weights. */
 export const SURELY_BACK: number = 1 - 1e-9
 
-/**
- * Expected strokes to hole out of playing one shot from the middle of a coarse cell and the best plan after it.
- * Balls that go back are replayed in closed form: with chance `p` of going back and the rest costing `S` together,
- * the stroke costs (1 + S + p) / (1 − p). `here` is the present value of the state: relief dearer than replaying
- * from here is not taken. `isByTurns`: the replay is a partner's and costs `here`, so the stroke costs 1 + S + p (1 + here).
- */
-export function costFromCell(
-  ground: Pick<HoleGround, 'places' | 'costs'>,
-  table: ShotTable,
-  cell: number,
-  values: Float64Array,
-  here: number,
-  isByTurns = false,
-): number {
-  const { places, costs } = ground
-  const { columns } = places.coarse
-  const { weight, up, down } = table
-  const row = Math.floor(cell / columns)
-  const column = cell - row * columns
-  tally.sum = 0
-  tally.back = 0
-  for (let k = 0; k < weight.length; k++) {
-    const coarse = coarseLanding(places, table, k, column, row)
-    const rising = up[k] as SlantTable | null
-    let left = weight[k] as number
-    if (rising !== null) left = countCaught(places, rising, cell, left, costs, values, here)
-    const falling = down[k] as SlantTable | null
-    if (falling !== null) left = countCaught(places, falling, coarse, left, costs, values, here)
-    // Nothing times what never ends is not a number.
-    if (left > 0) count(tally, costs, restOf(places, table, k, column, row, coarse), left, values, here)
-  }
-  const { sum, back } = tally
-  // Nothing times what never ends is not a number.
-  if (isByTurns) return back > 0 ? 1 + sum + back * (1 + here) : 1 + sum
-  return back < SURELY_BACK ? (1 + sum + back) / (1 - back) : Number.POSITIVE_INFINITY
-}
-
-/** Counts what a slant catches of balls that come by with a chance, and returns the chance that is left. */
-function countCaught(
-  places: Places,
-  slant: SlantTable,
-  cell: number,
-  chance: number,
-  costs: OutcomeCosts,
-  values: Float64Array,
-  here: number,
-): number {
-  const slot = slotOf(slant, cell)
-  if (slot === 0) return chance
-  const last = slant.first[slot] as number
-  for (let at = slant.first[slot - 1] as number; at < last; at++)
-    count(
-      tally,
-      costs,
-      restAt(places, slant.outcome, at),
-      chance * (slant.chance[at] as number),
-      values,
-      here,
-    )
-  return chance * leftOf(slant, slot - 1)
-}
-
-/** What the present stroke has cost so far. */
-const tally: Tally = { sum: 0, back: 0 }
-
+/** What a stroke has cost so far. */
 interface Tally {
   sum: number
   back: number

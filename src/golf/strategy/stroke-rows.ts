@@ -31,8 +31,19 @@ export function strokeRows(
   }
 }
 
-/** Expected strokes of a gathered stroke and the best plan after it; see `costFromCell`. */
-export function costOfRow(costs: OutcomeCosts, row: StrokeRow, values: Float64Array, here: number): number {
+/**
+ * Expected strokes to hole out of playing a gathered stroke and the best plan after it. Balls that go back are replayed in
+ * closed form: with chance `p` of going back and the rest costing `S` together, the stroke costs (1 + S + p) / (1 − p).
+ * `here` is the present value of the state: relief dearer than replaying from here is not taken. `isByTurns`: the replay is
+ * a partner's and costs `here`, so the stroke costs 1 + S + p (1 + here).
+ */
+export function costOfRow(
+  costs: OutcomeCosts,
+  row: StrokeRow,
+  values: Float64Array,
+  here: number,
+  isByTurns = false,
+): number {
   const { outcome, weight, plainCount } = row
   let sum = 0
   let back = 0
@@ -45,5 +56,7 @@ export function costOfRow(costs: OutcomeCosts, row: StrokeRow, values: Float64Ar
     sum += chance * (costs.kept[one] as number)
     if ((costs.relief[one] as number) > 1 + here) sum -= chance * (costs.reliefInKept[one] as number)
   }
+  // Nothing times what never ends is not a number.
+  if (isByTurns) return back > 0 ? 1 + sum + back * (1 + here) : 1 + sum
   return back < SURELY_BACK ? (1 + sum + back) / (1 - back) : Number.POSITIVE_INFINITY
 }

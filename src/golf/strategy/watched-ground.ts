@@ -2,7 +2,7 @@ import type { HoleGround } from './hole-model.ts'
 
 /**
  * A ground whose `lookUp` is this one, called also at every sweep over the hole, and whenever it is asked where balls come
- * to rest or what a drop costs: many times in every table of a shot. What `lookUp` throws ends the plan; nothing that is kept is left half
+ * to rest or what a drop costs: in every table of a shot. What `lookUp` throws ends the plan; nothing that is kept is left half
  * done.
  */
 export function watchedGround(ground: HoleGround, lookUp: () => void): HoleGround {
@@ -25,9 +25,9 @@ export function watchedGround(ground: HoleGround, lookUp: () => void): HoleGroun
       const rest = ground.restFor(rough)
       return {
         ...rest,
-        tableFor(runMetres, heading) {
+        tablesFor(runMetres) {
           lookUp()
-          return rest.tableFor(runMetres, heading)
+          return rest.tablesFor(runMetres)
         },
       }
     },

@@ -2,7 +2,7 @@ import type { KernelMemory } from '#numbers/kernels/kernel-memory.ts'
 import { BLOCK, LANDING, SLANT } from '#numbers/kernels/weigh-layout.ts'
 import type { OutcomeCosts } from '../outcome-costs.ts'
 import type { Places } from '../places.ts'
-import { type RestTable, restAt } from '../rest-table.ts'
+import { eachRest, type RestTable, restAt } from '../rest-table.ts'
 import { leftOf, metCells, type SlantTable } from '../slant-table.ts'
 
 /**
@@ -38,7 +38,9 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
   const specials = new Set<number>()
   const greens = new Map<RestTable, number>()
   const rests: RestTable[] = []
-  const turned = Int32Array.from({ length: places.coarseCount }, (_, cell) => turnedCell(places, cell))
+  const turned = Int32Array.from({ length: places.count }, (_, place) =>
+    place < places.coarseCount ? turnedCell(places, place) : place,
+  )
   const slants = new Map<SlantTable, number>()
   const landings: number[] = []
   const numbers = new Map<RestTable, Map<SlantTable | null, number>>()
@@ -50,8 +52,11 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
   function green(table: RestTable): number {
     const known = greens.get(table)
     if (known !== undefined) return known
-    const rests = Int32Array.from(places.greenPlaces, (_, index) => restAt(places, table, index))
-    rests.forEach(noteSpecial)
+    const rests = new Int32Array(places.greenPlaces.length)
+    eachRest(places, table, rests.length, (index, outcome) => {
+      rests[index] = outcome
+      noteSpecial(outcome)
+    })
     const address = memory.place(rests)
     greens.set(table, address)
     return address
@@ -135,8 +140,7 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     green,
     landing(rest, down) {
       const byDown = numbers.get(rest) ?? new Map<SlantTable | null, number>()
-      if (byDown.size === 0)
-        for (let place = 0; place < places.count; place++) noteSpecial(restAt(places, rest, place))
+      if (byDown.size === 0) eachRest(places, rest, places.count, (_, outcome) => noteSpecial(outcome))
       numbers.set(rest, byDown)
       const known = byDown.get(down)
       if (known !== undefined) return known
@@ -154,8 +158,10 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     layRests(landing, address) {
       const rest = rests[landing] as RestTable
       const words = memory.words()
-      for (let place = 0; place < places.count; place++)
-        words[address / 4 + (turned[place] ?? place)] = restAt(places, rest, place)
+      const from = address / 4
+      eachRest(places, rest, places.count, (place, outcome) => {
+        words[from + (turned[place] as number)] = outcome
+      })
       words[(landings[landing] as number) / 4 + LANDING.rest] = address
     },
   }
