@@ -3,7 +3,7 @@
 import { parseArgs } from 'node:util'
 import { holeFromCourse } from '../src/golf/course/hole-from-course.ts'
 import { exampleCourse, exampleDay, examplePlayer } from './season-study/examples.ts'
-import { playSeasons, seasonTable } from './season-study/season-table.ts'
+import { type GolferSeasons, playSeasons, SEASON_TABLE_HEAD, seasonRow } from './season-study/season-table.ts'
 import { studyHole } from './season-study/study-hole.ts'
 
 const { values } = parseArgs({
@@ -20,8 +20,14 @@ const player = examplePlayer('tobin-skell')
 const refs = values.holes === 'all' ? course.holes.map(({ ref }) => ref) : values.holes.split(',')
 const holes = refs.map((ref) => studyHole(holeFromCourse(course, ref, { day }), player, day))
 const { seasons, rounds, seed } = values
-const results = playSeasons(holes, { seasons: Number(seasons), rounds: Number(rounds), seed: Number(seed) })
-console.log(seasonTable(results).join('\n'))
+console.log(SEASON_TABLE_HEAD.join('\n'))
+const results: GolferSeasons[] = []
+const counts = { seasons: Number(seasons), rounds: Number(rounds), seed: Number(seed) }
+// A golfer takes minutes: each is told when done.
+for (const result of playSeasons(holes, counts)) {
+  console.log(seasonRow(result))
+  results.push(result)
+}
 const worst = Math.max(...results.map(({ worstSum }) => worstSum))
 const least = Math.min(...results.map(({ leastDecision }) => leastDecision))
 const [plan] = results

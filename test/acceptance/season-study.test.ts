@@ -19,11 +19,8 @@ let results: readonly GolferSeasons[]
 beforeAll(() => {
   hole = studyHole(smallHole(230, 40), threeClubs(), CALM_DAY)
   const round = Array.from({ length: 9 }, (): StudyHole => hole)
-  results = playSeasons(
-    round,
-    { seasons: 2, rounds: ROUNDS, seed: 4 },
-    GOLFERS.filter(({ name }) => PLAYED.includes(name)),
-  )
+  const golfers = GOLFERS.filter(({ name }) => PLAYED.includes(name))
+  results = [...playSeasons(round, { seasons: 2, rounds: ROUNDS, seed: 4 }, golfers)]
 })
 const named = (name: string): GolferSeasons =>
   results.find(({ golfer }) => golfer.name.startsWith(name)) as GolferSeasons

@@ -184,6 +184,7 @@ export const PICTURES: Readonly<Record<string, () => Drawing>> = {
       kept: 280,
       choosing: [],
       parts,
+      sand: [],
       gains: [],
       findings: [{ kind: 'part', strokesARound: 0.54, part: sand }],
     })

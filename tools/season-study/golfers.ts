@@ -26,6 +26,8 @@ export interface Golfer {
   readonly chooses: (menu: Menu, at: Situation, model: HoleModel, random: () => number) => Candidate
   /** Strokes to hole out from sand beside the green, as a share of what the profile says. */
   readonly sand: number
+  /** Whether the same holds of sand further away. */
+  readonly isPoorFromAllSand: boolean
   /** Putting they have, where it is not the profile's. */
   readonly putting: (own: Putting) => Putting
 }
@@ -33,13 +35,14 @@ export interface Golfer {
 const sound: Omit<Golfer, 'name' | 'fault'> = {
   chooses: ({ plan }) => plan,
   sand: 1,
+  isPoorFromAllSand: false,
   putting: (own) => own,
 }
 
 /** Further than this from the hole, as a share of the longest club, nobody aims at a flag. Our assumption. */
 const FLAG_REACH_SHARE = 1.05
 
-/** The golfers of the study: two without a fault, four with one each. */
+/** The golfers of the study: two without a fault, the others with one each. */
 export const GOLFERS: readonly Golfer[] = [
   { ...sound, name: 'follows the plan', fault: null },
   {
@@ -65,7 +68,8 @@ export const GOLFERS: readonly Golfer[] = [
     fault: 'longer-from-tee',
     chooses: ({ plan, longest }, at, { hole }) => (at.lie === 'tee' && hole.par > 3 ? longest : plan),
   },
-  { ...sound, name: '20 % worse from sand', fault: 'sand', sand: 1.2 },
+  { ...sound, name: '20 % worse from sand', fault: 'sand', sand: 1.2, isPoorFromAllSand: true },
+  { ...sound, name: 'the same, beside the green only', fault: 'sand', sand: 1.2 },
   {
     ...sound,
     name: 'three-putts: twice the spread of pace',

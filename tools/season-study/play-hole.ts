@@ -46,7 +46,8 @@ export function holePlayer({
         played === menu.plan
           ? { club: played.shot.club, isAsPlanned: true }
           : { club: played.shot.club, aimOffsetMetres: aimOf(situation, played).offset_m }
-      const { spot, penalty } = endOf(played, at, random)
+      const isFat = golfer.isPoorFromAllSand && at.lie === 'bunker' && random() < fatShare(golfer, at)
+      const { spot, penalty } = isFat ? { spot: at, penalty: 0 } : endOf(played, at, random)
       at = spot ?? at
       const finish: RoundStroke['finish'] = spot === null ? { letter: 'o', leftMetres: null } : finishOf(at)
       strokes.push(logged(strokes, { ...aim, finish, lie: spot?.lie ?? null, penalty }))
@@ -70,6 +71,19 @@ export function holePlayer({
     return menu
   }
 
+  /**
+   * Share of strokes from sand out of reach of the short game that stay in it. Each costs one stroke and is played again, so
+   * share / (1 − share) strokes are lost: as many as make strokes to hole out the golfer's multiple of the plan's.
+   */
+  function fatShare({ sand }: Golfer, at: Spot): number {
+    const lost = (sand - 1) * planned(at)
+    return lost / (1 + lost)
+  }
+
+  function planned(at: Spot): number {
+    return judge(solved, at, logged([], { isAsPlanned: true })).before
+  }
+
   /** Where one ball of a stroke ends, relief taken where it is cheapest; `null` = played again from where it was. */
   function endOf(
     { ends }: Candidate,
@@ -84,8 +98,7 @@ export function holePlayer({
       return { spot: middleOf(outcomePlace(places, outcome)), penalty: 0 }
     const drop = costs.drop[outcome] as number
     const relief = costs.relief[outcome] as number
-    const here = judge(solved, from, logged([], { isAsPlanned: true })).before
-    if (chance < played + (costs.relieved[outcome] as number) && drop >= 0 && relief <= 1 + here)
+    if (chance < played + (costs.relieved[outcome] as number) && drop >= 0 && relief <= 1 + planned(from))
       return { spot: middleOf(drop), penalty: 1 }
     return { spot: null, penalty: 1 }
   }

@@ -26,21 +26,21 @@ export interface GolferSeasons {
   readonly mostDecision: number
 }
 
-/** Plays every golfer's seasons on some holes, each round split as a recap splits it. */
-export function playSeasons(
+/** Plays the golfers' seasons on some holes, one golfer after the other, each round split as a recap splits it. */
+export function* playSeasons(
   holes: readonly StudyHole[],
   { seasons, rounds, seed }: SeasonCounts,
   golfers: readonly Golfer[] = GOLFERS,
-): GolferSeasons[] {
+): Generator<GolferSeasons> {
   const played = holes.map((hole) => ({ ...hole, play: holePlayer(hole) }))
   const player = (holes[0] as StudyHole).solved.model.player
-  return golfers.map((golfer, index) => {
+  for (const [index, golfer] of golfers.entries()) {
     const random = seededGenerator(seed + index)
     const round = (): RoundRecap =>
       recapRound(played.map(({ solved, judge, play }) => splitHole(solved, play(golfer, random), judge)))
     const seasonsPlayed = Array.from({ length: seasons }, () => Array.from({ length: rounds }, round))
     const all = seasonsPlayed.flat()
-    return {
+    yield {
       golfer,
       seasons: seasonsPlayed.map((one) => seasonOf(one, player)),
       worstSum: Math.max(...all.flatMap((one) => [one, ...one.holes].map(({ addsUp }) => Math.abs(addsUp)))),
@@ -49,7 +49,7 @@ export function playSeasons(
       ),
       mostDecision: Math.max(...all.map(({ decision }) => decision)),
     }
-  })
+  }
 }
 
 /** What a season names first; `null` = nothing. */
@@ -63,23 +63,28 @@ export function rightShare({ golfer, seasons }: GolferSeasons): number {
   return seasons.filter((season) => firstNamed(season) === golfer.fault).length / seasons.length
 }
 
-/** The study as rows of a Markdown table. */
-export function seasonTable(results: readonly GolferSeasons[]): string[] {
-  return [
-    '| golfer | named first as it should be | a round: choices | struck | luck | other findings |',
-    '|---|---|---|---|---|---|',
-    ...results.map((result) => {
-      const { golfer, seasons } = result
-      const mean = (of: (season: Season) => number): string =>
-        (seasons.reduce((sum, season) => sum + of(season), 0) / seasons.length).toFixed(2)
-      const others = new Map<string, number>()
-      for (const season of seasons) {
-        const first = firstNamed(season)
-        if (first !== golfer.fault) others.set(first ?? 'nothing', (others.get(first ?? 'nothing') ?? 0) + 1)
-      }
-      const told = [...others].map(([what, count]) => `${what} ${count}`).join(', ')
-      const right = `${Math.round(rightShare(result) * seasons.length)} of ${seasons.length}`
-      return `| ${golfer.name} | ${right} | ${mean(({ decision }) => decision)} | ${mean(({ execution }) => execution)} | ${mean(({ luck }) => luck)} | ${told} |`
-    }),
+/** The head of the study's Markdown table. */
+export const SEASON_TABLE_HEAD: readonly string[] = [
+  '| golfer | named first as it should be | a round: choices | struck | luck | a season: strokes from sand beside the green, further away | other findings |',
+  '|---|---|---|---|---|---|---|',
+]
+
+/** One golfer's row of it. */
+export function seasonRow(result: GolferSeasons): string {
+  const { golfer, seasons } = result
+  const mean = (of: (season: Season) => number): number =>
+    seasons.reduce((sum, season) => sum + of(season), 0) / seasons.length
+  const others = new Map<string, number>()
+  for (const season of seasons) {
+    const first = firstNamed(season)
+    if (first !== golfer.fault) others.set(first ?? 'nothing', (others.get(first ?? 'nothing') ?? 0) + 1)
+  }
+  const cells = [
+    golfer.name,
+    `${Math.round(rightShare(result) * seasons.length)} of ${seasons.length}`,
+    ...(['decision', 'execution', 'luck'] as const).map((what) => mean((season) => season[what]).toFixed(2)),
+    [0, 1].map((place) => mean(({ sand }) => sand[place]?.count ?? 0).toFixed(0)).join(', '),
+    [...others].map(([what, count]) => `${what} ${count}`).join(', '),
   ]
+  return `| ${cells.join(' | ')} |`
 }

@@ -51,6 +51,11 @@ export function seasonDocument({
       strokes_a_round: aRound(strokes),
     })),
     parts: season.parts.map(part),
+    sand: season.sand.map(({ where, count, strokes }) => ({
+      where,
+      count,
+      strokes_a_round: aRound(strokes),
+    })),
     findings: season.findings.map((finding) => ({
       kind: finding.kind,
       what: nameOf(finding),

@@ -4,7 +4,13 @@ import { puttingValues } from '#golf/player/putting-values.ts'
 import { normalQuantile } from '#numbers/statistics/normal.ts'
 import type { HoleRecap, StrokeSplit } from './recap.ts'
 import type { RoundRecap } from './recap-round.ts'
-import { FALSE_PART_SHARE, MODEL_DOUBT_STROKES, USUAL_PART_SD, USUAL_PART_STROKES } from './settings.ts'
+import {
+  FALSE_PART_SHARE,
+  MODEL_DOUBT_STROKES,
+  NAMED_STROKES,
+  USUAL_PART_SD,
+  USUAL_PART_STROKES,
+} from './settings.ts'
 
 /** A part of the game whose strokes are compared with the player's own profile. */
 export const STRUCK_PARTS = [
@@ -48,11 +54,13 @@ export function partResults(rounds: readonly RoundRecap[], player: Pick<Player, 
     add('holing-putts', putted.holing)
     add('three-putts', putted.three)
   }
-  return STRUCK_PARTS.map((part) => resultOf(part, found.get(part) ?? []))
+  const doubts = doubtsOf(STRUCK_PARTS.map((part) => found.get(part)?.length ?? 0))
+  return STRUCK_PARTS.map((part, index) => resultOf(part, found.get(part) ?? [], doubts[index] as number))
 }
 
 function struckPart({ part, from }: StrokeSplit): StruckPart {
-  if (part === 'around') return from.lie === 'bunker' ? 'sand' : 'around'
+  if (from.lie === 'bunker') return 'sand'
+  if (part === 'around') return 'around'
   return from.lie === 'trees' || from.lie === 'scrub' ? 'recovery' : part === 'tee' ? 'tee' : 'approach'
 }
 
@@ -80,7 +88,7 @@ function puttsOf(
   return { holing: one - (count === 1 ? 1 : 0), three: Math.max(0, count - 2) - later }
 }
 
-function resultOf(part: StruckPart, all: readonly number[]): PartResult {
+function resultOf(part: StruckPart, all: readonly number[], doubt: number): PartResult {
   const count = all.length
   const strokes = all.reduce((sum, one) => sum + one, 0)
   const mean = count === 0 ? 0 : strokes / count
@@ -88,9 +96,17 @@ function resultOf(part: StruckPart, all: readonly number[]): PartResult {
   const sd = Math.sqrt(
     (USUAL_PART_STROKES * USUAL_PART_SD ** 2 + squares) / (USUAL_PART_STROKES + Math.max(0, count - 1)),
   )
-  const half = SURE_SDS * sd * Math.sqrt(count) + MODEL_DOUBT_STROKES * count
+  const half = normalQuantile(1 - doubt) * sd * Math.sqrt(count) + MODEL_DOUBT_STROKES * count
   return { part, count, strokes, mean, sd, low: strokes - half, high: strokes + half }
 }
 
-/** One-sided for each part, together as rare as is wanted. */
-const SURE_SDS: number = normalQuantile(1 - FALSE_PART_SHARE / STRUCK_PARTS.length)
+/**
+ * The chance of a false alarm of each part, one-sided, from its numbers of strokes: together as rare as is wanted, whatever the
+ * shares (Bonferroni with weights: Genovese, Roeder & Wasserman, Biometrika 93 (2006); from memory). Few strokes get more of
+ * it, by one over their root: what hundreds of strokes cost is told in any case. Parts that cannot be named need none.
+ */
+function doubtsOf(counts: readonly number[]): number[] {
+  const weights = counts.map((count) => (count < NAMED_STROKES ? 0 : 1 / Math.sqrt(count)))
+  const all = weights.reduce((sum, weight) => sum + weight, 0)
+  return weights.map((weight) => FALSE_PART_SHARE * (weight === 0 ? 1 / counts.length : weight / all))
+}

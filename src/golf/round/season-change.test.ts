@@ -6,12 +6,12 @@ import type { HoleRecap, StrokeSplit } from './recap.ts'
 import { type RoundRecap, recapRound } from './recap-round.ts'
 import { type Change, type Compared, type SeasonChange, seasonChange } from './season-change.ts'
 import { seasonChangeWords } from './season-change-words.ts'
+import { struckHole, struckStroke } from './struck-holes.fixture.ts'
 
 const player = completePlayer({
   ...{ name: 'Test', hand: 'right', handicapIndex: 15, sex: 'male' },
   ...{ clubs: [], shortGame: {}, putting: {} },
 })
-const spot = { point: [0, 0], lie: 'tee', ground: 'tee' } as const
 
 /** A season of rounds of 18 holes, a drive and an approach each, struck with a spread of 0.4 about a mean. */
 function season(
@@ -20,35 +20,13 @@ function season(
   { approach = 0, decision = 0.02 }: { readonly approach?: number; readonly decision?: number } = {},
 ): RoundRecap[] {
   const normal = (): number => normalQuantile(random())
-  const stroke = (part: StrokeSplit['part'], mean: number): StrokeSplit => ({
-    ...{ number: 1, count: 1, used: 1, penalty: 0, club: null, from: spot, pinMetres: 100, to: null },
-    ...{ before: 1, chosen: 1, after: 0, choice: null, plan: null, unsplit: [] },
-    part,
-    decision: random() < 0.1 ? 10 * decision : 0,
-    execution: mean + 0.4 * normal(),
-    luck: 0.4 * normal(),
-  })
-  const hole = (): HoleRecap => {
-    const strokes = [stroke('tee', 0), stroke('approach', approach)]
-    const sum = (of: (one: StrokeSplit) => number): number => strokes.reduce((all, one) => all + of(one), 0)
-    const [decided, execution, luck] = [
-      sum((one) => one.decision),
-      sum((one) => one.execution),
-      sum((one) => one.luck),
-    ]
-    return {
-      ref: '1',
-      par: 4,
-      score: 4,
-      value: 4,
-      addsUp: 0,
-      faults: [],
-      strokes,
-      decision: decided,
-      execution,
-      luck,
-    }
-  }
+  const stroke = (part: StrokeSplit['part'], mean: number): StrokeSplit =>
+    struckStroke(part, {
+      decision: random() < 0.1 ? 10 * decision : 0,
+      execution: mean + 0.4 * normal(),
+      luck: 0.4 * normal(),
+    })
+  const hole = (): HoleRecap => struckHole([stroke('tee', 0), stroke('approach', approach)])
   return Array.from({ length: rounds }, () => recapRound(Array.from({ length: 18 }, hole)))
 }
 

@@ -1,8 +1,11 @@
 import { capital } from '#golf/strategy/capital.ts'
+import { costText } from '#golf/strategy/cost-text.ts'
 import type { Choosing } from './choosing.ts'
 import type { PartResult, StruckPart } from './part-results.ts'
+import type { SandPlace } from './sand-places.ts'
 import type { Finding, Season } from './season.ts'
 import type { SeasonChange } from './season-change.ts'
+import { NAMED_STROKES } from './settings.ts'
 
 /** A season, with what is told beside it. */
 export interface ToldSeason {
@@ -31,7 +34,7 @@ const PART_WORDS: Readonly<Record<StruckPart, string>> = {
   approach: 'strokes to the green',
   recovery: 'strokes out of trees and scrub',
   around: 'chips and pitches from grass',
-  sand: 'sand beside the green',
+  sand: 'strokes from sand',
   'holing-putts': 'holing the first putt',
   'three-putts': 'three-putts',
 }
@@ -53,13 +56,30 @@ export function strokesARound(strokes: number): string {
 }
 
 /** What a finding costs, one sentence to the player. */
-function findingWords(finding: Finding): string {
+function findingWords(finding: Finding, season: Season): string {
   const cost = strokesARound(finding.strokesARound)
   if (finding.kind === 'choosing') {
     const { way, count } = finding.choosing
     return `${capital(CHOOSING_WORDS[way])} cost ${cost}, over ${count} strokes. That is a matter of choosing, not of striking.`
   }
-  return `${capital(PART_WORDS[finding.part.part])}: ${cost} more than your profile lets expect. That is more than chance.`
+  const { part } = finding.part
+  const where = part === 'sand' ? sandWords(season) : ''
+  return `${capital(PART_WORDS[part])}: ${cost} more than your profile lets expect. That is more than chance.${where}`
+}
+
+/** Where the sand lies that costs: only with enough strokes of both, else one of them is hearsay. */
+function sandWords({ sand, rounds }: Season): string {
+  if (sand.some(({ count }) => count < NAMED_STROKES)) return ''
+  const told = sand.map(
+    ({ where, count, strokes }) =>
+      `${costText(Math.round((20 * strokes) / rounds) / 20)} a round ${SAND_WORDS[where]} (${count} strokes)`,
+  )
+  return ` Of it ${told.join(', ')}.`
+}
+
+const SAND_WORDS: Readonly<Record<SandPlace['where'], string>> = {
+  'beside-green': 'beside the green',
+  further: 'from further away',
 }
 
 /** The season as a player is told of it: the plan kept, what choices cost, what stands out, what got better. */
@@ -81,7 +101,7 @@ export function seasonWords(season: Season): string[] {
   const named =
     findings.length === 0
       ? ['Nothing stands out that is more than chance.']
-      : findings.slice(0, MOST_FINDINGS).map(findingWords)
+      : findings.slice(0, MOST_FINDINGS).map((finding) => findingWords(finding, season))
   return [keptWords, ...cost, ...named, ...gains.map((gain) => gainWords(gain, rounds))]
 }
 
@@ -90,10 +110,11 @@ function gainWords({ part, strokes }: PartResult, rounds: number): string {
 }
 
 /** How the parts of the game were struck, in one sentence: what stands out most, or that nothing does. */
-export function struckWords({ findings, gains, rounds }: Season): string {
+export function struckWords(season: Season): string {
+  const { findings, gains, rounds } = season
   const [gain] = gains
   const finding = findings.find(({ kind }) => kind === 'part')
-  if (finding !== undefined) return findingWords(finding)
+  if (finding !== undefined) return findingWords(finding, season)
   return gain === undefined
     ? 'How each part of the game was struck: nothing stands out that is more than chance.'
     : gainWords(gain, rounds)

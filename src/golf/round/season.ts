@@ -3,6 +3,7 @@ import { type ChoosingSum, choosingSums } from './choosing.ts'
 import { type PartResult, partResults } from './part-results.ts'
 import { type Split, sumOf, totalOf } from './recap.ts'
 import type { RoundRecap } from './recap-round.ts'
+import { type SandPlace, sandPlaces } from './sand-places.ts'
 import { NAMED_CHOICES, NAMED_STROKES, NAMED_STROKES_A_ROUND, TOLD_DECISION_STROKES } from './settings.ts'
 
 /** What stands out of a season: a way of choosing or a part of the game, and what it costs. */
@@ -21,6 +22,8 @@ export interface Season extends Split {
   readonly kept: number
   readonly choosing: readonly ChoosingSum[]
   readonly parts: readonly PartResult[]
+  /** The part of sand by where it lies. */
+  readonly sand: readonly SandPlace[]
   /** What costs enough to be worth saying and cannot well be chance, dearest first; empty when there is nothing. */
   readonly findings: readonly Finding[]
   /** Parts that were struck better than the profile says, and not by chance: time to learn it anew. */
@@ -57,6 +60,7 @@ export function seasonOf(rounds: readonly RoundRecap[], player: Pick<Player, 'pu
     kept: judged.filter(({ decision }) => decision < TOLD_DECISION_STROKES).length,
     choosing,
     parts,
+    sand: sandPlaces(strokes),
     gains: parts
       .filter(
         ({ count: played, high, strokes: sum }) =>
