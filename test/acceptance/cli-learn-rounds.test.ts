@@ -51,14 +51,22 @@ describe('marram pattern with rounds', () => {
     expect(document).toMatchObject({
       schema: 'pattern/1',
       shots: { rows: 0, used: 4, unused: 0 },
-      rounds: { rounds: 2, without_day: 2, shots: 4, without_line: 2, unused: { putt: 2, 'near-green': 0 } },
+      rounds: {
+        ...{ rounds: 2, without_day: 2, shots: 4, putts: 2, short_strokes: 0, without_line: 2 },
+        unused: { length: 0, fringe: 0, 'near-green': 0, places: 0 },
+      },
+      near_green: { putts: 2, short_shots: 0, putting_direction_sd_deg: {}, strokes_lost: {} },
       plans: { compared: 2 },
     })
     const iron = document.clubs.find(({ club }: Json) => club === '7-iron')
     expect(iron).toMatchObject({ shots: 4 })
     const page = marram('pattern', player, ...rounds, ...onCourse)
     expect(page.out).toContain('2 rounds: 4 full shots, 2 of them without a line')
-    expect(page.out).toContain('Strokes not learned from: 2 putts.')
+    expect(page.out).toContain('putts from 2 places, 0 strokes near the green.')
+    expect(page.out).not.toContain('Strokes not learned from')
+    expect(page.out).toMatch(
+      /Putting and short game[\s\S]*putts start off line by, degrees +\d\.\d\d +\d\.\d\d/,
+    )
     expect(page.out).toMatch(/no plan changes on 2 holes|Compared on 2 holes/)
   })
 

@@ -87,7 +87,10 @@ describe('rounds of simulated golfers, stroke by stroke', () => {
   it('add up for a player who plays anything anyhow, club and line cost what the choice does, and no choice is better than the plan', () => {
     const anyhow: Golfer = {
       ...(GOLFERS[0] as Golfer),
-      chooses: ({ some }, _, __, random) => some[Math.floor(random() * some.length)] as (typeof some)[number],
+      chooses: ({ menu }, _, __, random) => {
+        const { some } = menu()
+        return some[Math.floor(random() * some.length)] as (typeof some)[number]
+      },
     }
     const round = recapRound(played(anyhow, 18))
     expect(Math.abs(round.addsUp)).toBeLessThan(1e-9)

@@ -198,6 +198,8 @@ describe('the season', () => {
     await page.getByLabel('Player', { exact: true }).selectOption('wren')
     await page.getByText('No closed round of Wren on this course is kept yet.').waitFor()
     expect(await violations(page)).toEqual([])
+    await page.getByRole('link', { name: 'Write one down, or see the rounds that are kept' }).click()
+    await page.waitForURL((url) => url.hash === '#/rounds')
   })
 })
 

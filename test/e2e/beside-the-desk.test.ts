@@ -265,6 +265,13 @@ describe('the field that finds', () => {
     await page.keyboard.press('ArrowUp')
     await page.keyboard.press('Enter')
     await poll(() => page.getByLabel('Player', { exact: true }).inputValue()).toBe('ysolde-marrin')
+
+    await page.keyboard.press('/')
+    await page.keyboard.type('season ysolde')
+    await page.getByRole('dialog').getByRole('option', { name: 'Season of Ysolde Marrin on' }).waitFor()
+    await page.keyboard.press('Enter')
+    await page.waitForURL((url) => url.hash === '#/course/sandrel-ness/season/ysolde-marrin')
+    await page.goBack()
   })
 
   it('says that nothing is called so, and goes with Escape', async () => {

@@ -5,6 +5,12 @@ import { aimOf } from '#golf/strategy/plan-options.ts'
 import { TOO_CLOSE_STROKES } from '#golf/strategy/settings.ts'
 import { radiansToDegrees } from '#numbers/units/units.ts'
 
+/** The plan's stroke from one place, and what else may be played there, which is worked out only when asked for. */
+export interface Choices {
+  readonly plan: Candidate
+  readonly menu: () => Menu
+}
+
 /** What a simulated player may choose from one place: what the golfers below play there. */
 export interface Menu {
   readonly plan: Candidate
@@ -23,7 +29,7 @@ export interface Golfer {
   readonly name: string
   /** What a season must name first; `null` = nothing. */
   readonly fault: string | null
-  readonly chooses: (menu: Menu, at: Situation, model: HoleModel, random: () => number) => Candidate
+  readonly chooses: (of: Choices, at: Situation, model: HoleModel, random: () => number) => Candidate
   /** Strokes to hole out from sand beside the green, as a share of what the profile says. */
   readonly sand: number
   /** Whether the same holds of sand further away. */
@@ -49,24 +55,27 @@ export const GOLFERS: readonly Golfer[] = [
     ...sound,
     name: 'takes any club too close to call',
     fault: null,
-    chooses: ({ close, plan }, _, __, random) => close[Math.floor(random() * close.length)] ?? plan,
+    chooses: ({ menu }, _, __, random) => {
+      const { close, plan } = menu()
+      return close[Math.floor(random() * close.length)] ?? plan
+    },
   },
   {
     ...sound,
     name: 'aims at every flag',
     fault: 'toward-flag',
-    chooses: ({ plan, atFlag }, at, { hole }) =>
+    chooses: ({ plan, menu }, at, { hole }) =>
       at.lie === 'tee' && hole.par > 3
         ? plan
         : Math.hypot(hole.pin[0] - at.x, hole.pin[1] - at.y) <= FLAG_REACH_SHARE * plan.shot.stock.totalMetres
-          ? atFlag
+          ? menu().atFlag
           : plan,
   },
   {
     ...sound,
     name: 'always takes the driver',
     fault: 'longer-from-tee',
-    chooses: ({ plan, longest }, at, { hole }) => (at.lie === 'tee' && hole.par > 3 ? longest : plan),
+    chooses: ({ plan, menu }, at, { hole }) => (at.lie === 'tee' && hole.par > 3 ? menu().longest : plan),
   },
   { ...sound, name: '20 % worse from sand', fault: 'sand', sand: 1.2, isPoorFromAllSand: true },
   { ...sound, name: 'the same, beside the green only', fault: 'sand', sand: 1.2 },

@@ -1,5 +1,6 @@
 import type { Lie } from '#golf/player/player.ts'
 import type { Spot } from '#golf/round/follow-hole.ts'
+import type { JudgedChoice } from '#golf/round/judge-choice.ts'
 import type { RoundHole, RoundStroke } from '#golf/round/round.ts'
 import { type Candidate, evaluateStroke, type Situation } from '#golf/strategy/evaluate-stroke.ts'
 import { lieOfGround } from '#golf/strategy/lie-of-ground.ts'
@@ -40,10 +41,12 @@ export function holePlayer({
         strokes.push(logged(strokes, { isAsPlanned: true, finish: finishOf(at), lie: at.lie }))
         continue
       }
-      const menu = menuAt(situation)
-      const played = golfer.chooses(menu, situation, model, random)
+      const { candidate: plan } = asPlanned(at)
+      if (plan === null) throw new Error(`hole ${hole.ref} has no plan from ${at.point}`)
+      const choices = { plan, menu: () => menuAt(situation) }
+      const played = golfer.chooses(choices, situation, model, random)
       const aim =
-        played === menu.plan
+        played === plan || played === menus.get(keyOf(situation))?.plan
           ? { club: played.shot.club, isAsPlanned: true }
           : { club: played.shot.club, aimOffsetMetres: aimOf(situation, played).offset_m }
       const isFat = golfer.isPoorFromAllSand && at.lie === 'bunker' && random() < fatShare(golfer, at)
@@ -62,7 +65,7 @@ export function holePlayer({
   }
 
   function menuAt(situation: Situation): Menu {
-    const key = `${situation.x} ${situation.y} ${situation.lie}`
+    const key = keyOf(situation)
     const known = menus.get(key)
     if (known !== undefined) return known
     const tries = strokeTries(model, shots, situation, lineStepDegrees)
@@ -76,12 +79,12 @@ export function holePlayer({
    * share / (1 − share) strokes are lost: as many as make strokes to hole out the golfer's multiple of the plan's.
    */
   function fatShare({ sand }: Golfer, at: Spot): number {
-    const lost = (sand - 1) * planned(at)
+    const lost = (sand - 1) * asPlanned(at).before
     return lost / (1 + lost)
   }
 
-  function planned(at: Spot): number {
-    return judge(solved, at, logged([], { isAsPlanned: true })).before
+  function asPlanned(at: Spot): JudgedChoice {
+    return judge(solved, at, logged([], { isAsPlanned: true }))
   }
 
   /** Where one ball of a stroke ends, relief taken where it is cheapest; `null` = played again from where it was. */
@@ -98,7 +101,11 @@ export function holePlayer({
       return { spot: middleOf(outcomePlace(places, outcome)), penalty: 0 }
     const drop = costs.drop[outcome] as number
     const relief = costs.relief[outcome] as number
-    if (chance < played + (costs.relieved[outcome] as number) && drop >= 0 && relief <= 1 + planned(from))
+    if (
+      chance < played + (costs.relieved[outcome] as number) &&
+      drop >= 0 &&
+      relief <= 1 + asPlanned(from).before
+    )
       return { spot: middleOf(drop), penalty: 1 }
     return { spot: null, penalty: 1 }
   }
@@ -131,6 +138,10 @@ function logged(before: readonly RoundStroke[], stroke: Partial<RoundStroke>): R
     place: `stroke ${before.length + 1}`,
     ...stroke,
   }
+}
+
+function keyOf({ x, y, lie }: Situation): string {
+  return `${x} ${y} ${lie}`
 }
 
 /** Picks one of some things by their weights. */

@@ -2,10 +2,11 @@ import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { BagOfShots } from '#golf/player/bag-of-shots.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
-import { beforeShots, type LearnedFromShots, learnFromBag } from '#golf/player/learn-from-shots.ts'
+import { beforeShots } from '#golf/player/learn-from-shots.ts'
 import type { LearnedPlayer } from '#golf/player/learn-player.ts'
 import { parseClubName } from '#golf/player/parse-club-name.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
+import { type LearnedFromRounds, learnFromRounds } from '#golf/round/learn-from-rounds.ts'
 import type { ShotReading } from '#outside/formats/shot-table.ts'
 import { bagPicture } from './bag-picture.ts'
 import { clubPicture } from './club-picture.ts'
@@ -45,7 +46,7 @@ export interface PatternOptions extends GlobalOptions {
 }
 
 /** What `marram pattern` found out. */
-export interface PatternAnswer extends LearnedFromShots {
+export interface PatternAnswer extends LearnedFromRounds {
   readonly reading: ShotReading
   /** What the rounds said, `null` without any. */
   readonly rounds: RoundsRead | null
@@ -82,7 +83,7 @@ export async function patternCommand(
     `Learning from ${reading.shots.length + (rounds?.shots.length ?? 0)} shots`,
     options.quiet === true,
     machine,
-    () => learnFromBag(unlearned, rounds ?? NO_ROUNDS),
+    () => learnFromRounds(unlearned, rounds ?? NO_ROUNDS),
   )
   const { before, bag, learned } = known
   if (club !== null) requireClub(before, club)

@@ -1,6 +1,7 @@
 import { bagGaps } from '#golf/player/bag-gaps.ts'
 import type { LearnedClub, LearnedLie, LearnedNumber } from '#golf/player/learn-player.ts'
 import { questionsOfShots } from '#golf/player/questions-of-shots.ts'
+import { nearGreenDocument } from './near-green-document.ts'
 import type { PatternAnswer } from './pattern-command.ts'
 
 /** `pattern/1`: what shots changed in a player, in SI, degrees and shares. */
@@ -10,6 +11,7 @@ export function patternDocument({
   bag,
   reading,
   rounds,
+  nearGreen,
   faults,
   out,
   plans,
@@ -36,6 +38,8 @@ export function patternDocument({
             rounds: rounds.rounds,
             without_day: rounds.withoutDay,
             shots: rounds.shots.length,
+            putts: rounds.putts.length,
+            short_strokes: rounds.strokes.length,
             without_line: rounds.withoutLine,
             unused: rounds.unused,
           },
@@ -43,6 +47,7 @@ export function patternDocument({
     added_clubs: bag.added,
     clubs: learned.clubs.map((club) => clubDocument(club)),
     lies: learned.lies.map(lieDocument),
+    ...(nearGreen === null ? {} : { near_green: nearGreenDocument(nearGreen) }),
     season: learned.season,
     gaps: bagGaps(learned.player.clubs).map(({ club, next, gapMetres, verdict }) => ({
       club: club.name,

@@ -5,6 +5,7 @@ import { changeLines, type LearnedFigure, learnedRows, usedLines } from '#golf/p
 import type { Player } from '#golf/player/player.ts'
 import { UNLEARNED, type Unlearned } from '#golf/round/shots-of-hole.ts'
 import type { Machine } from './machine.ts'
+import { nearGreenLines } from './near-green-rows.ts'
 import type { PatternAnswer } from './pattern-command.ts'
 import { daysOf } from './pattern-document.ts'
 import { lieLines } from './pattern-lies.ts'
@@ -34,6 +35,7 @@ export function patternPage(
     '~ was a guess. The carry is in the range beside it nine times in ten; left and right are the spread on that side of the aim.',
     ...titled('Really changed', changeLines(answer, units)),
     ...titled('From other lies', lieLines(learned.lies)),
+    ...(answer.nearGreen === null ? [] : titled('Putting and short game', nearGreenLines(answer.nearGreen))),
     ...(answer.plans === null ? [] : titled('Plans that change', changedPlanLines(answer.plans, units))),
     ...titled('The bag', gapLines(learned.player, units)),
     ...titled('What was found in the files', faultLines(faults, machine)),
@@ -65,13 +67,21 @@ function readLines(answer: PatternAnswer): string[] {
 }
 
 /** What was taken from rounds and what was not. */
-function roundLines({ rounds, shots, withoutLine, unused, withoutDay }: RoundsRead): string[] {
+function roundLines({
+  rounds,
+  shots,
+  putts,
+  strokes,
+  withoutLine,
+  unused,
+  withoutDay,
+}: RoundsRead): string[] {
   const count = rounds === 1 ? 'One round' : `${rounds} rounds`
   const left = UNLEARNED.filter((why) => unused[why] > 0).map(
     (why) => `${unused[why]} ${UNLEARNED_WORDS[why]}`,
   )
   return [
-    `${count}: ${shots.length} full shots${withoutLine === 0 ? '' : `, ${withoutLine} of them without a line, which say how far and not how straight`}.`,
+    `${count}: ${shots.length} full shots${withoutLine === 0 ? '' : `, ${withoutLine} of them without a line, which say how far and not how straight`}; putts from ${putts.length} places, ${strokes.length} ${strokes.length === 1 ? 'stroke' : 'strokes'} near the green.`,
     ...(left.length === 0 ? [] : [`Strokes not learned from: ${left.join(', ')}.`]),
     ...(withoutDay === 0
       ? []
@@ -80,8 +90,9 @@ function roundLines({ rounds, shots, withoutLine, unused, withoutDay }: RoundsRe
 }
 
 const UNLEARNED_WORDS: Readonly<Record<Unlearned, string>> = {
-  putt: 'putts',
-  'near-green': 'near the green',
+  length: 'putts without a length',
+  fringe: 'from the fringe, where a putt may be as good as a chip',
+  'near-green': 'near the green of which nobody wrote how far they stopped',
   places: 'between places that were not logged',
   club: 'without a club of the bag',
   swing: 'that may have been no full swing',

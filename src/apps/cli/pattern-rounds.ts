@@ -1,7 +1,7 @@
 import type { Fault } from '#faults/fault.ts'
 import type { Player } from '#golf/player/player.ts'
-import type { ShotRecord } from '#golf/player/shot-record.ts'
 import { holesOfRounds } from '#golf/round/holes-of-rounds.ts'
+import type { ReadRounds } from '#golf/round/learn-from-rounds.ts'
 import type { RoundShotsQuestion } from '#golf/round/round-tasks.ts'
 import { addShots, type ShotsOfHole } from '#golf/round/shots-of-hole.ts'
 import { loadCourse } from './load-course.ts'
@@ -23,7 +23,7 @@ export interface RoundsOptions extends GlobalOptions {
   readonly workers?: string
 }
 
-/** What rounds say of a player's full shots. */
+/** What rounds say of a player. */
 export interface RoundsRead extends ShotsOfHole {
   readonly rounds: number
   /** Rounds without a day file of their date: taken as played on a calm, normal day. */
@@ -34,12 +34,9 @@ export interface RoundsRead extends ShotsOfHole {
 }
 
 /** No rounds at all. */
-export const NO_ROUNDS: { readonly shots: readonly ShotRecord[]; readonly keys: readonly string[] } = {
-  shots: [],
-  keys: [],
-}
+export const NO_ROUNDS: ReadRounds = { shots: [], putts: [], strokes: [], keys: [] }
 
-/** The full shots of rounds, hole by hole in threads. A round that the player was learned from before is told and left out. */
+/** What rounds say, hole by hole in threads. A round that the player was learned from before is told and left out. */
 export async function readRounds(
   player: Player,
   options: RoundsOptions,

@@ -1,4 +1,4 @@
-import type { LearnedTestDay } from '#golf/player/learn-test-day.ts'
+import type { LearnedNearGreen } from '#golf/player/near-green-posterior.ts'
 import type { Player } from '#golf/player/player.ts'
 import { testDayCurves } from '#golf/player/test-day-curves.ts'
 import type { TestDayResults } from '#golf/player/test-day-results.ts'
@@ -10,7 +10,7 @@ import type { ReaderUnits } from './units-of-the-reader.ts'
 /** The curves of a test day as the text of an SVG file. */
 export function testCurvesPicture(
   player: Player,
-  learned: LearnedTestDay,
+  learned: LearnedNearGreen,
   results: TestDayResults,
   units: ReaderUnits,
 ): string {

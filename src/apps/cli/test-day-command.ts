@@ -1,6 +1,7 @@
 import { Failure } from '#faults/failure.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
-import { type LearnedTestDay, learnTestDay } from '#golf/player/learn-test-day.ts'
+import { learnTestDay } from '#golf/player/learn-test-day.ts'
+import type { LearnedNearGreen } from '#golf/player/near-green-posterior.ts'
 import { readTestResults } from '#outside/formats/test-results.ts'
 import { drawTestSheet } from '#paper/draw/draw-test-sheet.ts'
 import { renderSvg } from '#paper/draw/render-svg.ts'
@@ -47,7 +48,7 @@ export function testDayCommand(path: string, options: TestDayOptions, machine: M
   }
   const reading =
     options.results === undefined ? null : readTestResults(readText(options.results), options.results)
-  const learned: LearnedTestDay | null = reading && learnTestDay(player, reading.results)
+  const learned: LearnedNearGreen | null = reading && learnTestDay(player, reading.results)
   const written = learned && options.out ? ['', `The player file with these numbers is ${options.out}.`] : []
   if (learned && options.out !== undefined) writeText(options.out, encodePlayer(learned.player))
   if (reading && learned && options.picture !== undefined)

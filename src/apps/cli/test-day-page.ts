@@ -1,9 +1,10 @@
-import type { LearnedTestDay, TestedNumber } from '#golf/player/learn-test-day.ts'
+import type { LearnedNearGreen } from '#golf/player/near-green-posterior.ts'
 import type { Player } from '#golf/player/player.ts'
 import { puttingValues } from '#golf/player/putting-values.ts'
 import { STATIONS, type Station } from '#golf/player/test-day-stations.ts'
 import { METRES_PER_FOOT } from '#numbers/units/units.ts'
-import { type Column, tableLines } from './table.ts'
+import { beforeAndNow, nearGreenLines } from './near-green-rows.ts'
+import { tableLines } from './table.ts'
 import { lengthText, type ReaderUnits } from './units-of-the-reader.ts'
 
 const FEET_SHOWN = [3, 6, 10, 20, 30]
@@ -18,7 +19,7 @@ export function stationWords({ name, kind, metres }: Station, units: ReaderUnits
 }
 
 /** What a test day says, for a person; without results the stations. */
-export function testDayPage(player: Player, learned: LearnedTestDay | null, units: ReaderUnits): string[] {
+export function testDayPage(player: Player, learned: LearnedNearGreen | null, units: ReaderUnits): string[] {
   if (learned === null)
     return [
       `Test day of ${player.name}: ${STATIONS.reduce((sum, { balls }) => sum + balls, 0)} balls in about 40 minutes.`,
@@ -30,19 +31,14 @@ export function testDayPage(player: Player, learned: LearnedTestDay | null, unit
       '',
       'Print the sheet with --sheet FILE.svg; type what was played as station,holed,leaves_ft (or leaves_m) and read it with --results FILE.csv.',
     ]
-  const { directionSdDegrees, distanceSdShare, strokesLost } = learned
   return [
     `Test day of ${player.name}: ${learned.putts} putts, ${learned.shortShots} short shots.`,
     '',
-    ...tableLines(columns(''), [
-      row('putts start off line by, degrees', directionSdDegrees, 2, 1),
-      row('putts roll too far or short by, % of their way', distanceSdShare, 1, 100),
-      row('strokes lost on a chip, against a tour player', strokesLost, 2, 1),
-    ]),
+    ...nearGreenLines(learned),
     '',
     'Chance of holing a putt:',
     ...tableLines(
-      columns('from'),
+      beforeAndNow('from'),
       FEET_SHOWN.map((feet) => {
         const metres = feet * METRES_PER_FOOT
         const [before, now] = [player, learned.player].map((one) => puttingValues(one).shares(metres)[0]) as [
@@ -55,21 +51,6 @@ export function testDayPage(player: Player, learned: LearnedTestDay | null, unit
       }),
     ),
   ]
-}
-
-function columns(first: string): Column[] {
-  const figures = ['before', 'now', 'nine in ten'].map((heading) => ({ heading, isFigure: true }))
-  return [{ heading: first }, ...figures]
-}
-
-function row(
-  words: string,
-  { before, after, ninety }: TestedNumber,
-  digits: number,
-  times: number,
-): string[] {
-  const [low, high] = ninety.map((value) => (value * times).toFixed(digits))
-  return [words, (before * times).toFixed(digits), (after * times).toFixed(digits), `${low} to ${high}`]
 }
 
 function percent(share: number): string {

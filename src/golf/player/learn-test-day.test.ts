@@ -4,8 +4,10 @@ import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { completePlayer } from './complete-player.ts'
 import { learnTestDay } from './learn-test-day.ts'
 import {
+  PUTTING_PRIOR_SD,
   READING_DIRECTION_SD_DEGREES,
   READING_DISTANCE_SD_SHARE,
+  SHORT_PRIOR_SD,
   TEST_BALL_TELLS,
 } from './near-green-settings.ts'
 import { parsePlayer } from './parse-player.ts'
@@ -14,7 +16,6 @@ import { puttOutcomes } from './putt-outcomes.ts'
 import { puttingValues } from './putting-values.ts'
 import { shortGameValue } from './short-game-values.ts'
 import { fitPuttingTest } from './test-day/fit-putting-test.ts'
-import { PUTTING_PRIOR_SD, SHORT_PRIOR_SD } from './test-day/test-day-settings.ts'
 import type { Leave, StationResult } from './test-day-results.ts'
 import { STATIONS, type Station } from './test-day-stations.ts'
 

@@ -152,6 +152,11 @@ export const HOLE_OUT_MOST_OF_UP_AND_DOWNS = 0.4
  */
 export const TEST_BALL_TELLS = { puttSpread: 0.24, strokesLost: 6.5 } as const
 
+/** How much players of one level differ in each putting spread: sd of its logarithm. Wider than a plan doubts a guess, since a test asks about one player. Our assumption. */
+export const PUTTING_PRIOR_SD = 0.25
+/** How much players of one level differ in strokes lost around the green: sd as a share of the strokes lost, and in strokes. Our assumption. */
+export const SHORT_PRIOR_SD = { share: 0.35, strokes: 0.08 } as const
+
 /** How far a number near the green may be from what is stated. */
 interface NearGreenDoubt {
   readonly spread: number

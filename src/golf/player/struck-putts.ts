@@ -34,8 +34,8 @@ export function struckPutts(putting: Putting, metres: number): StruckPutts {
   return strike(putting, metres, cheapestPace(putting, metres))
 }
 
-/** How far past the hole the putting table means a putt of this length to roll, metres. */
-function cheapestPace(putting: Putting, metres: number): number {
+/** How far past the hole a player like this one means a putt of this length to roll, with the fewest putts expected, metres. */
+export function cheapestPace(putting: Putting, metres: number): number {
   const { expected } = puttingValues({ putting })
   const whole = withReading(putting)
   const costs = PUTT_PAST_METRES.map((past) => {

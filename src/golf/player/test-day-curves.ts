@@ -1,5 +1,5 @@
-import type { LearnedTestDay } from './learn-test-day.ts'
 import { playerOfLevel } from './level.ts'
+import type { LearnedNearGreen } from './near-green-posterior.ts'
 import type { Lie, Player } from './player.ts'
 import { puttingValues } from './putting-values.ts'
 import { shortGameValue } from './short-game-values.ts'
@@ -39,11 +39,11 @@ const STEPS = 120
  */
 export function testDayCurves(
   player: Player,
-  learned: LearnedTestDay,
+  learned: LearnedNearGreen,
   { stations }: TestDayResults,
 ): TestDayCurves {
   const tour = playerOfLevel('tour')
-  const putting = (count: 0 | 2, bandOf: LearnedTestDay['onePuttBand']): TestedCurve['points'] =>
+  const putting = (count: 0 | 2, bandOf: LearnedNearGreen['onePuttBand']): TestedCurve['points'] =>
     distances(0.3, LONGEST_PUTT_METRES).map((metres) => {
       const [before, now, best] = [player, learned.player, tour].map(
         (one) => puttingValues(one).shares(metres)[count],

@@ -222,8 +222,11 @@ it('counts every stroke once: learned from, or why not', () => {
   ])
   const { unused, shots } = read
   expect(shots).toHaveLength(1)
-  // A stroke without a club, two with no place between them, one from beside the green, two putts.
-  expect(unused).toEqual({ putt: 2, 'near-green': 1, places: 2, club: 1, swing: 0, line: 0, unlike: 0 })
+  // A stroke without a club, two with no place between them, one from beside the green that left no length, two putts.
+  expect(unused).toEqual({
+    ...{ length: 2, fringe: 0, 'near-green': 1 },
+    ...{ places: 2, club: 1, swing: 0, line: 0, unlike: 0 },
+  })
 })
 
 it('says nothing where no strike of the club ends so, and where the swing may have been no full one', () => {

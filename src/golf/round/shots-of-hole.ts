@@ -1,5 +1,6 @@
 import { groundReader } from '#golf/course/ground-at.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import type { LoggedNearGreen } from '#golf/player/logged-near-green.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import { calmHeading } from '#golf/strategy/finishes.ts'
 import { type HoleModel, holeGround, holeModel } from '#golf/strategy/hole-model.ts'
@@ -8,8 +9,10 @@ import { aimOf } from '#golf/strategy/plan-options.ts'
 import { requireGreen } from '#golf/strategy/require-green.ts'
 import { distance } from '#numbers/geometry/point.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
+import type { DatedHole } from './dated-hole.ts'
 import { followHole, type Spot, type Stretch } from './follow-hole.ts'
 import { judgeChoice, type RecapHole } from './judge-choice.ts'
+import { nearGreenOfHole, UNLEARNED_NEAR_GREEN, type UnlearnedNearGreen } from './near-green-of-hole.ts'
 import { cheapestDrop, type Judge, type RecapQuestion, solveForRecap } from './recap-hole.ts'
 import type { RoundHole } from './round.ts'
 import { FINISH_SD_METRES } from './settings.ts'
@@ -17,22 +20,20 @@ import { struckWays } from './struck-ways.ts'
 import { pacedSd, type WrittenEnd, writtenLikelihood } from './written-end.ts'
 
 /** Why a stroke of a round is not learned from. */
-export const UNLEARNED = ['putt', 'near-green', 'places', 'club', 'swing', 'line', 'unlike'] as const
-export type Unlearned = (typeof UNLEARNED)[number]
+type UnlearnedFull = 'places' | 'club' | 'swing' | 'line' | 'unlike'
+export type Unlearned = UnlearnedNearGreen | UnlearnedFull
+export const UNLEARNED: readonly Unlearned[] = [
+  ...UNLEARNED_NEAR_GREEN,
+  ...(['places', 'club', 'swing', 'line', 'unlike'] as const),
+]
 
-/** What a hole that was played says of its player's full shots. */
-export interface ShotsOfHole {
+/** What a hole that was played says of its player: full shots, putts, and strokes near the green. */
+export interface ShotsOfHole extends LoggedNearGreen {
   readonly shots: readonly ShotRecord[]
   /** Shots among them of which nobody knows the line aimed at: they say how far and not how straight. */
   readonly withoutLine: number
   /** Strokes that say nothing, by why. */
   readonly unused: Readonly<Record<Unlearned, number>>
-}
-
-/** A hole of a round and the day of the round. */
-export interface DatedHole {
-  readonly date: string | null
-  readonly hole: RoundHole
 }
 
 /**
@@ -58,6 +59,8 @@ export function shotsOfHoles({
 export function addShots(holes: readonly ShotsOfHole[]): ShotsOfHole {
   return {
     shots: holes.flatMap(({ shots }) => shots),
+    putts: holes.flatMap(({ putts }) => putts),
+    strokes: holes.flatMap(({ strokes }) => strokes),
     withoutLine: holes.reduce((sum, one) => sum + one.withoutLine, 0),
     unused: unusedOf((why) => holes.reduce((sum, { unused }) => sum + unused[why], 0)),
   }
@@ -81,13 +84,16 @@ export function shotsOfHole(
     if (to !== null && !knowledge.has(to) && to !== stretch.from) knowledge.set(to, knownBy(stretch))
     const from = knowledge.get(stretch.from) ?? ON_TEE
     const shot = shotOf(solved, model, stretch, { logged, date, judge, from })
+    if (shot === null) continue
     if (typeof shot === 'string') counts.set(shot, (counts.get(shot) ?? 0) + stretch.strokes.length)
     else {
       shots.push(shot.record)
       if (!shot.hasLine) withoutLine += 1
     }
   }
-  return { shots, withoutLine, unused: unusedOf((why) => counts.get(why) ?? 0) }
+  const { putts, strokes, unused } = nearGreenOfHole(solved, { hole: logged, date })
+  for (const why of UNLEARNED_NEAR_GREEN) counts.set(why, unused[why])
+  return { shots, putts, strokes, withoutLine, unused: unusedOf((why) => counts.get(why) ?? 0) }
 }
 
 /** How well a place is known: standard deviation, metres; a place that was only paced is anywhere on its circle. */
@@ -115,13 +121,13 @@ function shotOf(
     readonly judge: Judge
     readonly from: Known
   },
-): { readonly record: ShotRecord; readonly hasLine: boolean } | Unlearned {
+): { readonly record: ShotRecord; readonly hasLine: boolean } | Unlearned | null {
   const { from, to, strokes } = stretch
   const [stroke] = strokes
   const [x, y] = from.point
   const situation = { x, y, lie: from.lie }
-  if (from.lie === 'green') return 'putt'
-  if (isNearGreen(situation, model.hole)) return 'near-green'
+  // Putts and short strokes are read by themselves.
+  if (isNearGreen(situation, model.hole)) return null
   const end =
     stroke === undefined || strokes.length > 1 ? null : writtenEnd(model.hole, stretch, known.logged)
   if (stroke === undefined || end === null) return 'places'

@@ -4,6 +4,7 @@ import { keptDesk } from '../desk/kept-desk.ts'
 import { listDocuments } from '../documents/fetch-document.ts'
 import { loadCourse } from '../documents/load-course.ts'
 import { tabStorage } from '../documents/own-storage.ts'
+import type { Listed } from '../documents/server-documents.ts'
 import {
   coursePlace,
   DESK,
@@ -12,6 +13,7 @@ import {
   groupPlace,
   NEW_PLAYER,
   PLAYERS,
+  playerPlace,
   ROUNDS,
   SURVEY,
   shotsPlace,
@@ -50,6 +52,7 @@ async function* storedEntries(): AsyncGenerator<readonly Entry[]> {
     { name: `A day’s pins on ${name}`, kind: 'page', go: to(dayPlace(id)) },
     { name: `A group’s cards on ${name}`, kind: 'page', go: to(groupPlace(id)) },
   ])
+  yield courses.flatMap((course) => players.flatMap((player) => playerOnCourseEntries(player, course)))
   const onDesk = keptDesk({ players, courses }, tabStorage)?.courseId
   for (const { id } of courses.toSorted(
     (one, other) => Number(other.id === onDesk) - Number(one.id === onDesk),
@@ -71,6 +74,20 @@ function playerEntries(id: string, name: string): readonly Entry[] {
     { name, kind: 'player, on the desk', go: to(deskPlace({ playerId: id })) },
     { name: `Shots of ${name}`, kind: 'page', go: to(shotsPlace(id)) },
   ]
+}
+
+/** What is said of a player after rounds on a course, a page each. */
+function playerOnCourseEntries(player: Listed, course: Listed): readonly Entry[] {
+  return (
+    [
+      ['Season', 'season'],
+      ['Practice', 'practice'],
+    ] as const
+  ).map(([words, page]) => ({
+    name: `${words} of ${player.name} on ${course.name}`,
+    kind: 'page',
+    go: to(playerPlace(page, course.id, player.id)),
+  }))
 }
 
 function holeEntries(courseId: string, { name: courseName, holes }: Course): readonly Entry[] {

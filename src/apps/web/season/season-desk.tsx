@@ -9,7 +9,7 @@ import { Section } from '../ledger/section.tsx'
 import { FigureTable } from '../page/figure-table.tsx'
 import { Lines } from '../page/lines.tsx'
 import type { OfPlayer } from '../page/page-of-player.tsx'
-import { recapPlace } from '../page/places.ts'
+import { ROUNDS, recapPlace } from '../page/places.ts'
 import { WidePicture } from '../page/wide-picture.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
 import type { KeptDay, KeptRounds } from '../rounds/kept-round.ts'
@@ -53,7 +53,10 @@ export function SeasonDesk(
   if (rounds.length === 0)
     return (
       <>
-        <p className="after-lead">No closed round of {player.name} on this course is kept yet.</p>
+        <p className="after-lead">
+          No closed round of {player.name} on this course is kept yet.{' '}
+          <a href={ROUNDS}>Write one down, or see the rounds that are kept</a>.
+        </p>
         <Lines of={[...notes, ...kept.unread]} />
       </>
     )

@@ -1,80 +1,26 @@
 import { normalPdf } from '#numbers/statistics/normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
-import {
-  PUTT_PAST_METRES,
-  READING_DIRECTION_SD_DEGREES,
-  READING_DISTANCE_SD_SHARE,
-} from '../near-green-settings.ts'
 import type { Player, Putting } from '../player.ts'
 import { puttOutcomes } from '../putt-outcomes.ts'
-import { puttingValues } from '../putting-values.ts'
+import { cheapestPace } from '../struck-putts.ts'
 import type { StationResult } from '../test-day-results.ts'
-import { LEAVE_DIRECTIONS, PUTTING_GRID, PUTTING_PRIOR_SD } from './test-day-settings.ts'
-
-/** A putting profile with its chance; chances add up to 1. */
-export interface WeighedPutting {
-  readonly putting: Putting
-  readonly chance: number
-}
+import { LEAVE_DIRECTIONS } from './test-day-settings.ts'
+import { type WeighedPutting, weighPutting } from './weigh-putting.ts'
 
 /**
- * The posterior of both putting spreads on a grid about what was assumed of the player: log-normal, the two apart. A holed
- * or missed putt counts with its chance by the model of `putt-outcomes.ts`; the stop of a missed one with the density of
- * its distance from the hole, two independent normal errors, along and across.
+ * The posterior of both putting spreads after a test. A holed or missed putt counts with its chance by the model of
+ * `putt-outcomes.ts`; the stop of a missed one with the density of its distance from the hole, two independent normal
+ * errors, along and across.
  */
 export function fitPuttingTest(
   player: Pick<Player, 'putting'>,
   results: readonly StationResult[],
 ): readonly WeighedPutting[] {
   const putts = results.filter(({ station, balls }) => station.kind === 'putt' && balls > 0)
-  const aims = putts.map(({ station }) => intendedPast(player, station.metres))
-  const { nodes, sds } = PUTTING_GRID
-  const steps = Array.from({ length: nodes }, (_, index) => sds * ((2 * index) / (nodes - 1) - 1))
-  const grid = steps.flatMap((direction) =>
-    steps.map((distance) => {
-      const putting = {
-        directionSdDegrees: player.putting.directionSdDegrees * Math.exp(PUTTING_PRIOR_SD * direction),
-        distanceSdShare: player.putting.distanceSdShare * Math.exp(PUTTING_PRIOR_SD * distance),
-      }
-      const whole = withReading(putting)
-      let logChance = -(direction ** 2 + distance ** 2) / 2
-      for (const [index, result] of putts.entries())
-        logChance += logLikelihood(whole, result, aims[index] as number)
-      return { putting, logChance }
-    }),
+  const aims = putts.map(({ station }) => cheapestPace(player.putting, station.metres))
+  return weighPutting(player.putting, (whole) =>
+    putts.reduce((sum, result, index) => sum + logLikelihood(whole, result, aims[index] as number), 0),
   )
-  const most = Math.max(...grid.map(({ logChance }) => logChance))
-  const total = grid.reduce((sum, { logChance }) => sum + Math.exp(logChance - most), 0)
-  return grid.map(({ putting, logChance }) => ({ putting, chance: Math.exp(logChance - most) / total }))
-}
-
-/** A few profiles that stand for a posterior, each for the same chance: taken along the grid at equal steps of chance. */
-export function profilesOf(fitted: readonly WeighedPutting[], count: number): readonly Putting[] {
-  const profiles: Putting[] = []
-  let sum = 0
-  for (const { putting, chance } of fitted) {
-    sum += chance
-    while (profiles.length < count && sum > (profiles.length + 0.5) / count) profiles.push(putting)
-  }
-  return profiles
-}
-
-/** The stroke's own errors and those of reading the green, which a player has on the test green as on any other. */
-function withReading({ directionSdDegrees, distanceSdShare }: Putting): Putting {
-  return {
-    directionSdDegrees: Math.hypot(directionSdDegrees, READING_DIRECTION_SD_DEGREES),
-    distanceSdShare: Math.hypot(distanceSdShare, READING_DISTANCE_SD_SHARE),
-  }
-}
-
-/** How far past the hole a player like this one means a putt to stop: with the fewest putts expected, metres. */
-function intendedPast(player: Pick<Player, 'putting'>, metres: number): number {
-  const { expected } = puttingValues(player)
-  const cost = (past: number): number => {
-    const { restMetres, weight } = puttOutcomes(withReading(player.putting), metres, past)
-    return weight.reduce((sum, chance, index) => sum + chance * expected(restMetres[index] as number), 0)
-  }
-  return PUTT_PAST_METRES.reduce((best, past) => (cost(past) < cost(best) ? past : best))
 }
 
 function logLikelihood(
