@@ -1,4 +1,4 @@
-// Builds what runs: the command line as one file beside the module of its threads, the screen as a folder of pages. Skips what is up to date.
+// Builds what runs: the command line with its parts beside the module of its threads, the screen as a folder of pages. Skips what is up to date.
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import {
@@ -6,6 +6,7 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  rmSync,
   statSync,
   utimesSync,
   writeFileSync,
@@ -63,13 +64,21 @@ async function whenChanged(product, sources, build) {
   writeFileSync(stamp, fingerprint)
 }
 
-/** Bundles the command line, and what its threads load, into a folder; packages stay outside. */
+/** Bundles the command line, each command by itself, and what its threads load, into a folder; packages stay outside. */
 async function buildCommandLine(folder) {
   const { build } = await import('esbuild')
+  // Parts carry their fingerprint in their name, so that those of the build before would stay for ever.
+  rmSync(join(folder, 'parts'), { recursive: true, force: true })
   await build({
-    entryPoints: { marram: 'src/apps/cli/run-marram.ts', 'plan-task': 'src/apps/cli/plan-task.ts' },
+    entryPoints: {
+      marram: 'src/apps/cli/run-marram.ts',
+      // Beside the part that starts the threads, which looks for it there.
+      'parts/plan-task': 'src/apps/cli/plan-task.ts',
+    },
     outdir: folder,
+    chunkNames: 'parts/[name]-[hash]',
     bundle: true,
+    splitting: true,
     platform: 'node',
     format: 'esm',
     target: 'node20',

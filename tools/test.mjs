@@ -11,7 +11,7 @@ const root = fileURLToPath(new URL('..', import.meta.url))
 installWhenMissing(root)
 // Loaded only now: what the checks run comes from the packages just installed.
 const { runChecks } = await import('./checks.mjs')
-const checks = runChecks()
+const checks = await runChecks()
 const tests = runTests()
 
 for (const { name, reason } of tests.skipped) console.log(`skipped: ${name} (${reason})`)

@@ -1,15 +1,7 @@
-import { execFileSync, spawnSync } from 'node:child_process'
-import { rmSync } from 'node:fs'
-import { afterAll } from 'vitest'
+import { spawnSync } from 'node:child_process'
 
-// Its own bundle, so that a source saved in the middle of a run cannot change what is tested.
-const folder = `${process.cwd()}/dist/test-${process.pid}`
-const bundle = `${folder}/marram.js`
-execFileSync(process.execPath, ['tools/build.mjs', folder])
-afterAll(() => rmSync(folder, { recursive: true, force: true }))
-
-/** The environment in which the command line runs that bundle and prints no colours. */
-export const environment: NodeJS.ProcessEnv = { ...process.env, MARRAM_BUNDLE: bundle, NO_COLOR: '1' }
+/** The environment in which the command line runs as it was built for this run, and prints no colours. */
+export const environment: NodeJS.ProcessEnv = { ...process.env, NO_COLOR: '1' }
 
 /** What one run of the command line did. */
 export interface Run {

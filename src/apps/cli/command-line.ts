@@ -1,26 +1,12 @@
 import { Command } from 'commander'
-import { bagCommand } from './bag-command.ts'
-import { bookCommand } from './book-command.ts'
-import { checkCommand } from './check-command.ts'
 import { COURSE, listed } from './command-words.ts'
-import { foursomesCommand } from './foursomes-command.ts'
-import { importCommand } from './import-command.ts'
 import type { Machine } from './machine.ts'
-import { measureCommand } from './measure-command.ts'
-import { patternCommand } from './pattern-command.ts'
-import { planCommand } from './plan-command.ts'
-import { deletePlayer, exportPlayer } from './player-command.ts'
-import { profileCommand } from './profile-command.ts'
-import { reliefCommand } from './relief-command.ts'
 import { roundCommands } from './round-commands.ts'
-import { serveCommand } from './serve-command.ts'
-import { shareCommand, takeCommand } from './share-command.ts'
-import { testDayCommand } from './test-day-command.ts'
-import { thumbCommand } from './thumb-command.ts'
 
 /**
  * The words of `marram`: commands, options and what they say of themselves. `done` takes the exit code of the
- * command that ran. Only help and the version are said here, to `say`; everything else comes back as an error.
+ * command that ran. Only help and the version are said here, to `say`; everything else comes back as an error. A
+ * command is loaded when it is called: all of them take most of a second.
  */
 export function commandLine(
   machine: Machine,
@@ -44,17 +30,19 @@ export function commandLine(
     .argument('<source...>', 'OSM XML, Overpass JSON, GeoJSON, or a hole table (.csv)')
     .requiredOption('--out <file>', 'the course file to write (.geojson)')
     .option('--elevation <file>', 'heights of tees and greens: GeoTIFF, or an SRTM tile (.hgt or .zip)')
-    .action(async (sources, _own, command) =>
-      done(await importCommand(sources, command.optsWithGlobals(), machine)),
-    )
+    .action(async (sources, _own, command) => {
+      const { importCommand } = await import('./import-command.ts')
+      done(await importCommand(sources, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('check')
     .description('the faults of a course file, with place and advice')
     .argument('<course>', COURSE)
-    .action(async (course, _own, command) =>
-      done(await checkCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { checkCommand } = await import('./check-command.ts')
+      done(await checkCommand(course, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('measure')
@@ -63,9 +51,10 @@ export function commandLine(
     .requiredOption('--hole <ref>', 'the hole, by its number or name on the card')
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json): pin, markers and how long the hole plays')
-    .action(async (course, _own, command) =>
-      done(await measureCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { measureCommand } = await import('./measure-command.ts')
+      done(await measureCommand(course, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('plan')
@@ -116,9 +105,10 @@ export function commandLine(
       'threads for a round or several players (as many as cores unless given; 0 = none)',
     )
     .option('--json-lines', 'one line of JSON a hole and player, each as soon as it is planned')
-    .action(async (course, _own, command) =>
-      done(await planCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { planCommand } = await import('./plan-command.ts')
+      done(await planCommand(course, command.optsWithGlobals(), machine))
+    })
 
   roundCommands(program, machine, done)
 
@@ -141,9 +131,10 @@ export function commandLine(
     .option('--day <file>', 'the conditions of the day (.day.json)')
     .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
     .option('--picture <file>', 'write a chart of spots and relief areas (.svg)')
-    .action(async (course, _own, command) =>
-      done(await reliefCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { reliefCommand } = await import('./relief-command.ts')
+      done(await reliefCommand(course, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('thumb')
@@ -159,9 +150,10 @@ export function commandLine(
       '--lie <lies>',
       'what the ball sits in along the hole, commas between (fairway,rough unless given)',
     )
-    .action(async (course, _own, command) =>
-      done(await thumbCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { thumbCommand } = await import('./thumb-command.ts')
+      done(await thumbCommand(course, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('bag')
@@ -174,9 +166,10 @@ export function commandLine(
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) =>
-      done(await bagCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { bagCommand } = await import('./bag-command.ts')
+      done(await bagCommand(course, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('book')
@@ -207,9 +200,10 @@ export function commandLine(
     .option('--fold', 'marks where to fold a card; a book in the order for folding and stapling')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) =>
-      done(await bookCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { bookCommand } = await import('./book-command.ts')
+      done(await bookCommand(course, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('foursomes')
@@ -222,9 +216,10 @@ export function commandLine(
     .option('--out <file>', "write the captain's sheet (.pdf)")
     .option('--for <practice|counting>', 'where the sheet is carried (practice unless given)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
-    .action(async (course, _own, command) =>
-      done(await foursomesCommand(course, command.optsWithGlobals(), machine)),
-    )
+    .action(async (course, _own, command) => {
+      const { foursomesCommand } = await import('./foursomes-command.ts')
+      done(await foursomesCommand(course, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('pattern')
@@ -256,9 +251,10 @@ export function commandLine(
     .option('--hole <ref|all>', 'the hole of that course (all unless given)')
     .option('--full', 'find the plans of the rounds by full settings, which takes ten times as long')
     .option('--workers <count>', 'threads for the rounds (as many as cores unless given; 0 = none)')
-    .action(async (player, _own, command) =>
-      done(await patternCommand(player, command.optsWithGlobals(), machine)),
-    )
+    .action(async (player, _own, command) => {
+      const { patternCommand } = await import('./pattern-command.ts')
+      done(await patternCommand(player, command.optsWithGlobals(), machine))
+    })
 
   const player = program
     .command('player')
@@ -270,14 +266,20 @@ export function commandLine(
     .argument('<id>', 'the id of the player in the store')
     .requiredOption('--out <file>', 'the file to write (.json)')
     .option('--store <file>', 'the file of the store')
-    .action(async (id, _own, command) => done(await exportPlayer(id, command.optsWithGlobals(), machine)))
+    .action(async (id, _own, command) => {
+      const { exportPlayer } = await import('./player-command.ts')
+      done(await exportPlayer(id, command.optsWithGlobals(), machine))
+    })
   player
     .command('delete')
     .description('remove a player with all plans and rounds for good')
     .argument('<id>', 'the id of the player in the store')
     .option('--yes', 'do it')
     .option('--store <file>', 'the file of the store')
-    .action(async (id, _own, command) => done(await deletePlayer(id, command.optsWithGlobals(), machine)))
+    .action(async (id, _own, command) => {
+      const { deletePlayer } = await import('./player-command.ts')
+      done(await deletePlayer(id, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('share')
@@ -285,9 +287,10 @@ export function commandLine(
     .argument('<document...>', 'like players/anna, rounds/round-2026-05-02-k3x7q1, courses/links')
     .requiredOption('--out <file>', 'the file to write (.json)')
     .option('--store <file>', 'the file of the store')
-    .action(async (names, _own, command) =>
-      done(await shareCommand(names, command.optsWithGlobals(), machine)),
-    )
+    .action(async (names, _own, command) => {
+      const { shareCommand } = await import('./share-command.ts')
+      done(await shareCommand(names, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('take')
@@ -296,14 +299,20 @@ export function commandLine(
     )
     .argument('<file>', 'what share or player export wrote, or a round, player or course file')
     .option('--store <file>', 'the file of the store')
-    .action(async (file, _own, command) => done(await takeCommand(file, command.optsWithGlobals(), machine)))
+    .action(async (file, _own, command) => {
+      const { takeCommand } = await import('./share-command.ts')
+      done(await takeCommand(file, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('profile')
     .description('ten questions → a first profile of a player, marked as a guess, and how sure it is')
     .option('--out <file>', 'the player file to write (.player.json)')
     .option('--answers <file>', 'the answers as JSON, instead of asking them on the terminal')
-    .action(async (_own, command) => done(await profileCommand(command.optsWithGlobals(), machine)))
+    .action(async (_own, command) => {
+      const { profileCommand } = await import('./profile-command.ts')
+      done(await profileCommand(command.optsWithGlobals(), machine))
+    })
 
   program
     .command('test-day')
@@ -313,7 +322,10 @@ export function commandLine(
     .option('--results <file>', 'what was played (.csv): station,holed,leaves_ft or leaves_m')
     .option('--out <file>', 'write the player with what was learned (.player.json)')
     .option('--picture <file>', 'write the curves of putting and short game by distance (.svg)')
-    .action((player, _own, command) => done(testDayCommand(player, command.optsWithGlobals(), machine)))
+    .action(async (player, _own, command) => {
+      const { testDayCommand } = await import('./test-day-command.ts')
+      done(testDayCommand(player, command.optsWithGlobals(), machine))
+    })
 
   program
     .command('serve')
@@ -321,7 +333,10 @@ export function commandLine(
     .option('--port <number>', 'the first port to try (4173 unless given)')
     .option('--host <address>', 'the address to listen on (this machine only unless given)')
     .option('--store <file>', 'the file of the store')
-    .action(async (_own, command) => done(await serveCommand(command.optsWithGlobals(), machine)))
+    .action(async (_own, command) => {
+      const { serveCommand } = await import('./serve-command.ts')
+      done(await serveCommand(command.optsWithGlobals(), machine))
+    })
 
   return program
 }

@@ -1,7 +1,5 @@
 import { Failure } from '#faults/failure.ts'
 import { readPart } from '#outside/print/read-part.ts'
-import { renderPdf } from '#outside/print/render-pdf.ts'
-import { printedLetters } from '#outside/print/type-setter.ts'
 import { recapSheet } from '#paper/book/recap-sheet.ts'
 import type { Paper } from '#paper/book/settings.ts'
 import type { SheetWords } from '#paper/book/sheet-words.ts'
@@ -27,6 +25,9 @@ export async function writeSheet(
   { path, paper }: { readonly path: string; readonly paper: Paper },
   facts: SheetWords,
 ): Promise<void> {
+  // Loaded only where there is something to print: most runs print nothing.
+  const { renderPdf } = await import('#outside/print/render-pdf.ts')
+  const { printedLetters } = await import('#outside/print/type-setter.ts')
   const drawings = recapSheet({ ...facts, paper, letters: printedLetters(readPart) })
   writeBytes(path, await renderPdf(drawings, { title: facts.title, readPart }))
 }
