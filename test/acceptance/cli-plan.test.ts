@@ -15,11 +15,29 @@ const file = (name: string, content: string): string => {
   writeFileSync(path, content)
   return path
 }
-const plan = (...words: readonly string[]): readonly string[] => [
+/** A player with four clubs: what is asked of the same plan in other ways is worked out in a third of the time. */
+const FOUR_CLUBS = file(
+  'four.player.json',
+  JSON.stringify({
+    schema: 'player/1',
+    name: 'Four',
+    hand: 'right',
+    handicapIndex: 18,
+    bag: 'as-listed',
+    clubs: [
+      { name: 'driver', carry_m: 190 },
+      { name: '6-iron', carry_m: 140 },
+      { name: '9-iron', carry_m: 110 },
+      { name: 'sand-wedge', carry_m: 65 },
+    ],
+  }),
+)
+const plan = (...words: readonly string[]): readonly string[] => planOf(PLAYER, words)
+const planOf = (player: string, words: readonly string[]): readonly string[] => [
   'plan',
   COURSE,
   '--player',
-  PLAYER,
+  player,
   '--hole',
   '7',
   '--no-flips',
@@ -66,7 +84,7 @@ describe('marram plan', () => {
 
   it('says the price of a club that the player likes better, as a page and as a picture', () => {
     const picture = join(folder, 'seven.svg')
-    const run = marram(...plan('--club', '9-iron', '--picture', picture))
+    const run = marram(...planOf(FOUR_CLUBS, ['--club', '9-iron', '--picture', picture]))
     expect(run).toMatchObject({ status: 0, err: '' })
     expect(run.out).toMatch(/^Hole 7, par 4, \d+ yd/)
     expect(run.out).toMatch(/^9-iron.*\+0\.\d\d/m)
@@ -79,7 +97,7 @@ describe('marram plan', () => {
 
   it('plans from where the ball lies, in the wind', () => {
     const { status, document } = marramJson(
-      ...plan('--from', '0,150yd', '--lie', 'rough', '--wind', 'into:7'),
+      ...planOf(FOUR_CLUBS, ['--from', '0,150yd', '--lie', 'rough', '--wind', 'into:7']),
     )
     expect(status).toBe(0)
     expect(document.situation).toMatchObject({ x_m: 0, y_m: 137.16, lie: 'rough' })
