@@ -3,23 +3,13 @@ import type { Locator } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { beyondTheSide, PATIENCE, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
 import { canReadPdf, sizeOf, textOf } from '../acceptance/printed-pages.ts'
-import { twoShort } from '../fixtures/two-short.ts'
+import { twoClubs, twoShort } from '../fixtures/two-short.ts'
 
 /** The card on the screen: as it will print, sentences written anew in their place, and its ways out. A course of two short holes, so that a plan takes a second or two. */
 const desk = await serveDesk()
 afterAll(() => desk.close())
 const { page } = desk
-const EBB = {
-  schema: 'player/1',
-  name: 'Ebbe Strömnäs',
-  hand: 'left',
-  handicapIndex: 18,
-  clubs: [
-    { name: '9-iron', carry_m: 100 },
-    { name: 'sand-wedge', carry_m: 70 },
-  ],
-  bag: 'as-listed',
-}
+const EBB = twoClubs('Ebbe Strömnäs')
 
 const put = (place: string, document: unknown): Promise<unknown> =>
   page.evaluate(

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
-import { afterAll } from 'vitest'
+import { afterAll, expect } from 'vitest'
 import { openHole, type ServedDesk, serveDesk } from '../../tools/served-desk.ts'
+import { twoClubs, twoShort } from '../fixtures/two-short.ts'
 
 /**
  * A desk for all tests of a file, opened at a hole and put away after the last. Hole 3 is a par 3, so that a plan takes a second
@@ -12,4 +13,32 @@ export async function deskAt(ref: string, before?: (page: Page) => Promise<unkno
   await before?.(desk.page)
   await openHole(desk, ref)
   return desk
+}
+
+/** Named so that they come first in the lists, and the desk opens with them. */
+const FIRST: readonly (readonly [place: string, document: object])[] = [
+  ['courses/a-short-one', twoShort(true, 2, 'A Short One')],
+  ['players/abel', twoClubs('Abel Sands')],
+]
+
+/**
+ * From now on the desk opens at a short hole for a player with two clubs, whose plan takes a second: for tests that ask of a
+ * plan only that it comes. Call the answer to open it at the example course again.
+ */
+export async function opensShort({ address }: ServedDesk): Promise<() => Promise<void>> {
+  for (const [place, document] of FIRST) {
+    const headers = { 'Content-Type': 'application/json', 'If-None-Match': '*' }
+    const answer = await fetch(`${address}api/${place}`, {
+      method: 'PUT',
+      headers,
+      body: JSON.stringify(document),
+    })
+    expect(answer.status, await answer.text()).toBe(201)
+  }
+  return async () => {
+    for (const [place] of FIRST) {
+      const answer = await fetch(`${address}api/${place}`, { method: 'DELETE' })
+      expect(answer.ok).toBe(true)
+    }
+  }
 }

@@ -3,6 +3,7 @@ import type { CDPSession, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { runMonkey } from '../../tools/monkey/run-monkey.ts'
 import { PATIENCE, planned, type ServedDesk, serveDesk } from '../../tools/served-desk.ts'
+import { opensShort } from './desk-at.ts'
 
 /** The desk in browsers that refuse, forget or mislead: it plans, nothing is lost, and the reader is told. */
 let desk: ServedDesk
@@ -32,6 +33,15 @@ async function strange(
   }
 }
 
+/** The tests of a block ask of a plan only that it comes. */
+function atShortHole(): void {
+  let back: () => Promise<void>
+  beforeAll(async () => {
+    back = await opensShort(desk)
+  })
+  afterAll(() => back())
+}
+
 const NOTE = '.offline-note'
 
 const FULL = `Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }`
@@ -49,6 +59,7 @@ const LONG_AGO = `{
 }`
 
 describe('a browser whose storage', () => {
+  atShortHole()
   it.each([
     ['is full', FULL],
     ['is forbidden', FORBIDDEN],
@@ -98,10 +109,13 @@ describe('a browser whose storage', () => {
   })
 })
 
-it('plans by a clock that is wrong', async () => {
-  await strange(LONG_AGO, async (page) => {
-    await page.goto(desk.address)
-    await planned(page)
+describe('a browser whose clock is wrong', () => {
+  atShortHole()
+  it('plans', async () => {
+    await strange(LONG_AGO, async (page) => {
+      await page.goto(desk.address)
+      await planned(page)
+    })
   })
 })
 
@@ -146,51 +160,54 @@ describe('a network', () => {
     })
   })
 
-  it('that stands still is told of; what is kept meanwhile waits, and is sent once it moves again', async () => {
-    await strange('', async (page, session) => {
-      await page.clock.install()
-      await page.goto(desk.address)
-      await planned(page)
-      await page.evaluate('navigator.serviceWorker.ready.then(() => true)')
-      await session.send('Network.enable')
-      await slow(session, STILL, 400)
-      await page.goto(`${desk.address}#/new-player`)
-      await page.getByLabel('What is the player called?').fill('Edda Stallwyn')
-      await page.getByRole('radio', { name: /right/i }).first().check()
-      await page.getByLabel(/handicap index/).fill('18')
-      await page.getByRole('button', { name: 'Make the profile' }).click()
-      await page.getByRole('button', { name: 'Keep, and open the desk' }).click()
-      const note = page.locator(NOTE)
-      for (const words of ['The server does not answer.', 'Edda Stallwyn: kept in this browser'])
+  describe('about a short hole', () => {
+    atShortHole()
+    it('that stands still is told of; what is kept meanwhile waits, and is sent once it moves again', async () => {
+      await strange('', async (page, session) => {
+        await page.clock.install()
+        await page.goto(desk.address)
+        await planned(page)
+        await page.evaluate('navigator.serviceWorker.ready.then(() => true)')
+        await session.send('Network.enable')
+        await slow(session, STILL, 400)
+        await page.goto(`${desk.address}#/new-player`)
+        await page.getByLabel('What is the player called?').fill('Edda Stallwyn')
+        await page.getByRole('radio', { name: /right/i }).first().check()
+        await page.getByLabel(/handicap index/).fill('18')
+        await page.getByRole('button', { name: 'Make the profile' }).click()
+        await page.getByRole('button', { name: 'Keep, and open the desk' }).click()
+        const note = page.locator(NOTE)
+        for (const words of ['The server does not answer.', 'Edda Stallwyn: kept in this browser'])
+          await expect
+            .poll(async () => {
+              await page.clock.fastForward(PATIENT)
+              return (await note.count()) === 0 ? '' : note.textContent()
+            }, WHILE_PLANNING)
+            .toContain(words)
+        await planned(page)
+        await slow(session, 0, -1)
         await expect
           .poll(async () => {
             await page.clock.fastForward(PATIENT)
-            return (await note.count()) === 0 ? '' : note.textContent()
+            return note.count()
           }, WHILE_PLANNING)
-          .toContain(words)
-      await planned(page)
-      await slow(session, 0, -1)
-      await expect
-        .poll(async () => {
-          await page.clock.fastForward(PATIENT)
-          return note.count()
-        }, WHILE_PLANNING)
-        .toBe(0)
-      const kept = await fetch(`${desk.address}api/players/edda-stallwyn`)
-      expect(await kept.json()).toMatchObject({ name: 'Edda Stallwyn' })
+          .toBe(0)
+        const kept = await fetch(`${desk.address}api/players/edda-stallwyn`)
+        expect(await kept.json()).toMatchObject({ name: 'Edda Stallwyn' })
+      })
     })
-  })
 
-  it('that is gone before a part of the page came leaves the rest, and the part can be asked for again', async () => {
-    await strange(`delete Navigator.prototype.serviceWorker`, async (page) => {
-      await page.goto(desk.address)
-      await planned(page)
-      await page.context().setOffline(true)
-      await page.getByRole('link', { name: 'Survey a hole' }).click()
-      await page.getByText('so the survey cannot be shown yet').waitFor()
-      await page.context().setOffline(false)
-      await page.getByRole('button', { name: 'Try again' }).click()
-      await page.getByLabel('Row 1, what').waitFor()
+    it('that is gone before a part of the page came leaves the rest, and the part can be asked for again', async () => {
+      await strange(`delete Navigator.prototype.serviceWorker`, async (page) => {
+        await page.goto(desk.address)
+        await planned(page)
+        await page.context().setOffline(true)
+        await page.getByRole('link', { name: 'Survey a hole' }).click()
+        await page.getByText('so the survey cannot be shown yet').waitFor()
+        await page.context().setOffline(false)
+        await page.getByRole('button', { name: 'Try again' }).click()
+        await page.getByLabel('Row 1, what').waitFor()
+      })
     })
   })
 })
