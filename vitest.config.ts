@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config'
+import { LongestFirst } from './test/longest-first.ts'
 
 export default defineConfig({
   test: {
@@ -8,6 +9,7 @@ export default defineConfig({
     // What a page shows comes when a busy machine has time for it: nothing measures how soon.
     expect: { poll: { timeout: 60_000 } },
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     // No test keeps anything in a module for another, so modules are loaded once a worker and not once a file: a fifth of
     // the whole run.
     isolate: false,
