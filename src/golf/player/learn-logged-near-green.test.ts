@@ -154,6 +154,25 @@ describe('strokes near the green of rounds', () => {
     expect(Math.abs(strokesLost.after - worse.shortGame.strokesLost)).toBeLessThan(0.04)
   })
 
+  it('leave the strokes lost the less sure the more those scatter that tell most of them', () => {
+    const width = (sand: number, fairway: number): number => {
+      const strokes = (
+        [
+          ['bunker', sand],
+          ['fairway', fairway],
+        ] as const
+      ).flatMap(([lie, scatter]) =>
+        Array.from({ length: 40 }, (_, index): LoggedShortStroke => {
+          const cost = shortGameValue(before, lie, 15) - 1 + (index % 2 === 0 ? scatter : -scatter)
+          return { ...dated, lie, metres: 15, added: 0, used: 1, after: { puttMetres: puttWorth(cost) } }
+        }),
+      )
+      const [low, high] = learnLoggedNearGreen(before, { putts: [], strokes }).strokesLost.ninety
+      return high - low
+    }
+    expect(width(0.6, 0.2)).toBeGreaterThan(1.05 * width(0.2, 0.6))
+  })
+
   it('count what the green adds there, penalties and balls that were holed', () => {
     const lostOf = (stroke: Partial<LoggedShortStroke>): number => {
       const usual = {

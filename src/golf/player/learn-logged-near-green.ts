@@ -70,13 +70,13 @@ function fitLoggedStrokes(
   })
   const sum = (of: (one: (typeof seen)[number]) => number): number =>
     seen.reduce((all, one) => all + one.balls * of(one), 0)
-  const counted = sum(() => 1)
   const told = 1 - sum(({ later }) => later) / sum(({ factor }) => factor)
-  const mean = sum(({ lost }) => lost) / counted
-  const fit = fitStrokesLost(player.shortGame, {
-    means: seen.map(({ factor, lost, balls }) => ({ factor: factor * told, lost, balls })),
-    squares: sum(({ lost }) => (lost - mean) ** 2),
-    spare: Math.max(0, counted - 1),
-  })
+  const means = seen.map(({ factor, lost, balls }) => ({ factor: factor * told, lost, balls }))
+  const first = fitStrokesLost(player.shortGame, { means, squares: 0, spare: 0 }).mean
+  // Strokes that tell more of the strokes lost scatter more: their own scatter counts as much as they do.
+  const scatter = sum(({ factor, later, lost }) => (factor * (lost - first * (factor - later))) ** 2)
+  const counted = sum(() => 1)
+  const squares = counted === 0 ? 0 : (counted * scatter) / sum(({ factor }) => factor ** 2)
+  const fit = fitStrokesLost(player.shortGame, { means, squares, spare: Math.max(0, counted - 1) })
   return { ...fit, balls: strokes.length }
 }

@@ -127,3 +127,12 @@ it('takes a putt on a slope for the level one that is worth as much, and a chip 
   expect(slope?.putts[0]?.metres).toBeGreaterThan(6.3)
   expect(slope?.strokes[0]?.added).toBeGreaterThan(level?.strokes[0]?.added ?? 0)
 })
+
+it('takes putts on a slope by their number alone, since how far a miss runs there is the slope’s too', () => {
+  const above = { finish: { letter: 'g', leftMetres: 6 } } as const
+  const { putts, unused } = read([above, green(2), green(0.5), {}], {}, sloping)
+  expect(putts.map(({ end }) => end)).toEqual([{ putts: 3 }])
+  expect(unused.length).toBe(0)
+  expect(read([above, green(2), {}], { isPickedUp: true }, sloping).unused.length).toBe(2)
+  expect(read([above, green(2), beside, green(1), {}], {}, sloping).unused.length).toBe(4)
+})

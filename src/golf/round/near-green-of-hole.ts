@@ -39,9 +39,18 @@ export function nearGreenOfHole(solved: RecapHole, { hole: logged, date }: Dated
   const lengths = new Map<Spot, number>()
   const { stretches } = followHole(hole, logged, cheapestDrop(solved))
   for (const stretch of stretches) {
-    const { from, to } = stretch
-    const written = to && writtenLength(stretch, logged)
-    if (to !== null && written !== null) lengths.set(to, written)
+    const written = stretch.to && writtenLength(stretch, logged)
+    if (stretch.to !== null && written !== null) lengths.set(stretch.to, written)
+  }
+  const onGreen = stretches.findIndex(({ from }) => from.lie === 'green')
+  const sloping = onGreen < 0 || !isSloping(stretches[onGreen]?.from as Spot) ? [] : stretches.slice(onGreen)
+  if (sloping.length > 0) {
+    const putt = numberOf(sloping)
+    if (putt === null) unused.length += sloping.reduce((sum, one) => sum + one.strokes.length, 0)
+    else putts.push({ date, ...putt })
+  }
+  for (const stretch of sloping.length > 0 ? stretches.slice(0, onGreen) : stretches) {
+    const { from } = stretch
     const count = stretch.strokes.length
     if (from.lie === 'green') {
       const putt = puttOf(stretch)
@@ -55,6 +64,26 @@ export function nearGreenOfHole(solved: RecapHole, { hole: logged, date }: Dated
     }
   }
   return { putts, strokes, unused }
+
+  /**
+   * Putts of a sloping green by their number alone: how far a miss runs there is the slope's as much as the player's. `null` where
+   * they were not all putts, or not played out.
+   */
+  function numberOf(all: readonly Stretch[]): Omit<LoggedPutt, 'date'> | null {
+    const metres = levelLength((all[0] as Stretch).from)
+    const isWhole = all.every(({ from, penalty }) => from.lie === 'green' && penalty === 0)
+    if (metres === null || !isWhole || logged.isPickedUp) return null
+    return { metres, end: { putts: all.reduce((sum, { strokes: played }) => sum + played.length, 0) } }
+  }
+
+  function isSloping(spot: Spot): boolean {
+    return Math.abs(slopesAt(spot)) >= LEVEL_STROKES
+  }
+
+  /** Putts that the slopes add there. */
+  function slopesAt(spot: Spot): number {
+    return valueAt(spot) - puttingValues(solved.model.player).expected(distance(spot.point, hole.pin))
+  }
 
   function puttOf({ from, to, strokes: played, penalty }: Stretch): Omit<LoggedPutt, 'date'> | null {
     const metres = levelLength(from)
@@ -83,10 +112,9 @@ export function nearGreenOfHole(solved: RecapHole, { hole: logged, date }: Dated
   function levelLength(spot: Spot): number | null {
     const metres = lengths.get(spot)
     if (metres === undefined) return null
+    if (!isSloping(spot)) return metres
     const { player } = solved.model
-    const { expected } = puttingValues(player)
-    const slopes = valueAt(spot) - expected(distance(spot.point, hole.pin))
-    return Math.abs(slopes) < LEVEL_STROKES ? metres : puttingDistance(player, expected(metres) + slopes)
+    return puttingDistance(player, puttingValues(player).expected(metres) + slopesAt(spot))
   }
 
   function valueAt({ point, ground, lie }: Spot): number {
