@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import { alternateShot, type Partners, type TeeTurn } from './alternate-shot.ts'
-import { area, box, CALM_DAY, inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
+import { area, box, CALM_DAY, enclosed, inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
 import { keptGround } from './kept-ground.ts'
 import { workPlan } from './plan-hole.ts'
 import { splitTees } from './split-tees.ts'
 
-const hole = inventedHole(330, [
+const open = inventedHole(330, [
   area('fairway', box(-15, 15, 60, 300), 'fairway'),
   area('penalty-red', box(18, 60, 120, 260), 'water'),
-  area('out', box(-300, -35, -60, 500), 'out'),
 ])
+const hole = enclosed(open, -35, 60)
 const long = inventedPlayer([
   { name: 'driver', carry_m: 215, direction_sd_deg: 7 },
   { name: '6-iron', carry_m: 145 },

@@ -36,6 +36,17 @@ export function inventedHole(lengthMetres: number, areas: readonly Area[] = []):
   }
 }
 
+/** The same hole with boundaries to both sides, behind and beyond: they keep the places few, so that it is solved in a moment. */
+export function enclosed(hole: Hole, left: number, right: number): Hole {
+  const boundaries = [
+    area('out', box(-300, left, -100, 600), 'out left'),
+    area('out', box(right, 300, -100, 600), 'out right'),
+    area('out', box(-300, 300, -100, -8.9), 'out behind'),
+    area('out', box(-300, 300, hole.lengthMetres + 38.3, 600), 'out beyond'),
+  ]
+  return { ...hole, areas: [...hole.areas, ...boundaries] }
+}
+
 /** A piece of ground. */
 export function area(ground: Ground, polygon: Polygon, id: string = ground): Area {
   return plainArea(id, ground, polygon)

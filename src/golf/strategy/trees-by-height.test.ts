@@ -2,7 +2,16 @@ import { describe, expect, it } from 'vitest'
 import type { Area } from '#golf/course/course.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { mirrorPlayer } from '#golf/player/mirror-player.ts'
-import { area, box, CALM_DAY, inventedHole, inventedPlayer, mirrored, tree } from './invented-hole.fixture.ts'
+import {
+  area,
+  box,
+  CALM_DAY,
+  enclosed,
+  inventedHole,
+  inventedPlayer,
+  mirrored,
+  tree,
+} from './invented-hole.fixture.ts'
 import type { Plan, PlanOption } from './plan.ts'
 import { planHole } from './plan-hole.ts'
 
@@ -21,10 +30,11 @@ const player = inventedPlayer(
 
 /** Rough to the right of a fairway, and growth between the ball and the pin, 140 m away. */
 function barred(ground: 'trees' | 'scrub', figures: Partial<Area>): Hole {
-  return inventedHole(230, [
+  const open = inventedHole(230, [
     area('fairway', box(-19.3, 21.1, 41.3, 214.2)),
     { ...area(ground, box(-13.2, 69.1, 101.3, 111.2)), unplayableShare: 0.2, lostShare: 0, ...figures },
   ])
+  return enclosed(open, -45, 69.1)
 }
 
 function planFrom(hole: Hole, from: readonly [number, number] | null, who = player): Plan {
@@ -103,7 +113,7 @@ describe('a ball with trees between it and the pin', () => {
 })
 
 describe('single trees', () => {
-  const open = inventedHole(150, [area('fairway', box(-20, 20, 20, 135))])
+  const open = enclosed(inventedHole(150, [area('fairway', box(-20, 20, 20, 135))]), -40, 40)
   const inLine = (height: number): Plan => planFrom({ ...open, trees: [tree(0, 22, height)] }, [0, 8])
   const none = planFrom(open, [0, 8])
 
@@ -156,7 +166,7 @@ describe('a corner that trees stand on', () => {
       ]),
       { ...area('trees', box(22, 80, 60, 165)), heightMetres, crownBaseMetres: 1, densityPerMetre: 0.5 },
     ])
-    return {
+    const bent = {
       ...straight,
       line: [[0, 0], [0, 180], pin],
       pin,
@@ -172,7 +182,8 @@ describe('a corner that trees stand on', () => {
         ...straight.areas.filter((one) => one.ground !== 'green'),
         area('green', box(66, 88, 261, 283), 'green'),
       ],
-    }
+    } as const
+    return enclosed(bent, -35, 105)
   }
 
   it('is cut over low trees and not over high ones', () => {
