@@ -199,6 +199,7 @@ export const FAULT_CODES = {
   'MAR-PLAN-004': 'The ball lies outside the surveyed corridor of the hole.',
   'MAR-PLAN-005': 'The ball lies where no stroke is played from: in a penalty area or out of bounds.',
   'MAR-PLAN-007': 'The ball is said to lie on a green where the survey has none.',
+  'MAR-PLAN-008': 'No stroke from the ball ever leads to the hole.',
 
   'MAR-RELIEF-001':
     'The stroke was made where none is made from, or from a penalty area, which is not worked out.',

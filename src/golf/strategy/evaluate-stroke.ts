@@ -5,7 +5,7 @@ import { placeAt } from './places.ts'
 import { type ShotTable, shotTable } from './shot-table.ts'
 import { isAllowed, type Shot } from './shots.ts'
 import { type Strikes, strikesOf } from './strikes.ts'
-import { strokeShares } from './stroke-cost.ts'
+import { SURELY_BACK, strokeShares } from './stroke-cost.ts'
 import { type StrokeEnds, strokeEnds } from './stroke-ends.ts'
 
 /** Where a stroke is played from. */
@@ -41,9 +41,6 @@ export interface StrokeQuestion {
   readonly quadrature: { readonly good: number; readonly mishit: number }
 }
 
-/** Fixed-point rounds for the value of the situation itself; each gains the chance of going back once more. */
-const ROUNDS = 60
-
 /** One club on one line, and what may become of its balls. */
 export type TriedStroke = Omit<Candidate, 'strokes'>
 
@@ -78,7 +75,8 @@ export function triedStrokes(
 
 /**
  * What strokes laid out from one place cost, given the values of all places. A stroke that goes back is replayed by the
- * best plan from the same place, so the value of the place stands on both sides: it is found first.
+ * best plan from the same place, so the value of the place stands on both sides: it is found first, and is infinite when
+ * every stroke surely goes back.
  */
 export function weighTried(
   model: HoleModel,
@@ -91,15 +89,16 @@ export function weighTried(
   // Which reliefs are dearer than going back depends on the value, so the shares are taken again until it rests.
   for (let pass = 0; pass < 3; pass++) {
     const shares = tried.map(({ ends }) => strokeShares(model.costs, ends, values, value))
-    let next = value
-    for (let round = 0; round < ROUNDS; round++)
-      next = Math.min(...shares.map(({ sum, back }) => 1 + sum + back * (1 + next)))
+    const next = Math.min(...shares.map(alone))
     const isAtRest = Math.abs(next - value) < 1e-9
     value = next
     if (!isAtRest && pass < 2) continue
     return {
       value,
-      candidates: tried.map((one, index) => ({ ...one, strokes: strokesOf(shares[index], value) })),
+      candidates: tried.map((one, index) => ({
+        ...one,
+        strokes: strokesOf(shares[index] as StrokeShares, value),
+      })),
     }
   }
   return { value, candidates: [] }
@@ -110,11 +109,16 @@ function isUsedOn({ stance }: Situation, shot: Shot, { player }: HoleModel): boo
   return !stance || stanceEffect(stance, shot.loftDegrees, player.hand).allowed
 }
 
-function strokesOf(
-  shares: { readonly sum: number; readonly back: number } | undefined,
-  value: number,
-): number {
-  return shares ? 1 + shares.sum + shares.back * (1 + value) : Number.NaN
+type StrokeShares = ReturnType<typeof strokeShares>
+
+/** What a stroke costs that is played again as often as it goes back. */
+function alone({ sum, back }: StrokeShares): number {
+  return back < SURELY_BACK ? (1 + sum + back) / (1 - back) : Number.POSITIVE_INFINITY
+}
+
+/** What a stroke costs that is played once, and the best one after it when it goes back. */
+function strokesOf({ sum, back }: StrokeShares, value: number): number {
+  return back > 0 ? 1 + sum + back * (1 + value) : 1 + sum
 }
 
 /** The pattern of a shot from a situation along a heading. */

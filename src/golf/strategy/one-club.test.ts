@@ -5,7 +5,7 @@ import { puttingValues } from '#golf/player/putting-values.ts'
 import { solveShortestPath } from '#numbers/solver/solve-shortest-path.ts'
 import { holeGround, holeModel } from './hole-model.ts'
 import { holeProblem } from './hole-problem.ts'
-import { area, box, CALM_DAY, inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
+import { area, box, CALM_DAY, enclosed, inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
 import { placeAt } from './places.ts'
 import { planHole } from './plan-hole.ts'
 
@@ -113,4 +113,32 @@ it('plans the rest of a hole that has places from which every stroke goes out of
   expect(stuck.length).toBeGreaterThan(0)
   const putts = puttingValues(player).expected(2)
   expect(values[placeAt(model.places, 0, 0)]).toBeCloseTo(2 / 0.5 - 1 + putts, 6)
+})
+
+/** Two shots of exactly 150 m to 2 m short of the pin, boundaries all about. */
+const closed: Hole = enclosed(inventedHole(302, [area('fairway', box(-20, 20, 20, 290))]), -30, 30)
+const planOf = (hole: Hole, player: Player) =>
+  planHole({
+    courseName: 'test',
+    hole,
+    player,
+    day: CALM_DAY,
+    draws: 0,
+    flips: false,
+    cellMetres: CELL,
+    quadrature: { good: 8, mishit: 2 },
+  })
+
+// Found by closing the holes of other tests: a strike that never happens, on to a place from which nothing ends, was no number.
+it('plans past places from which every stroke goes out, when no ball comes to them', () => {
+  const player = machine(1, 0.5)
+  expect(planOf(closed, player).value.strokes).toBeCloseTo(2 + puttingValues(player).expected(2), 6)
+})
+
+it('says so when every stroke surely goes out', () => {
+  const [club] = machine(1, 0.5).clubs
+  const player = { ...machine(1, 0.5), clubs: [{ ...club!, carryMetres: 400, totalMetres: 400 }] }
+  expect(() => planOf(closed, player)).toThrow(
+    expect.objectContaining({ code: 'MAR-PLAN-008', where: 'hole 1' }),
+  )
 })

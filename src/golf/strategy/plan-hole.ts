@@ -109,6 +109,12 @@ export function workPlan(asked: PlanQuestion, layGround: LayGround = holeGround)
     quadrature: question.isQuick ? COMPARE_QUADRATURE : STROKE_QUADRATURE,
     tries: strokeTries(model, problem.shots, situation, step),
   })
+  if (!Number.isFinite(evaluation.value))
+    throw new Failure(
+      'MAR-PLAN-008',
+      `Hole ${hole.ref} cannot be planned from there: no stroke that ${player.name} would try ever leads to the hole; each one surely goes out of bounds or ends where none does. Look at the boundaries of the survey and at the clubs.`,
+      `hole ${hole.ref}`,
+    )
   const draws = question.draws ?? DRAWS
   const seed = question.seed ?? 1
   const chances = scoreChances(model, problem, values)

@@ -73,12 +73,14 @@ export function laidActions(
     const landings = new Set<number>()
     const groups = new Map<string, StrikeGroup>()
     for (let k = 0; k < table.weight.length; k++) {
+      const weight = table.weight[k] as number
+      // Nothing times what never ends is not a number.
+      if (weight === 0) continue
       const [byRows, byColumns] = [table.cellDx[k] as number, table.cellDy[k] as number]
       const landing = laid.landing(table.rest[k] as RestTable, table.down[k] ?? null)
       const green = laid.green(table.restOnGreen[k] as RestTable)
       widenRows(landing, held(first + byRows, rows), held(last + byRows, rows) + 1)
       landings.add(landing)
-      const weight = table.weight[k] as number
       const slant = laid.rise(table.up[k] ?? null)
       const key = `${weight} ${slant}`
       const group = groups.get(key) ?? { weight, slant, strikes: [] }
