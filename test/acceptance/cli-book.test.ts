@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
-import { twoShort } from '../fixtures/two-short.ts'
+import { twoClubs, twoShort } from '../fixtures/two-short.ts'
 import { bytesOf, canReadPdf, sizeOf, textOf } from './printed-pages.ts'
 import { marram, marramJson } from './run-cli.ts'
 
@@ -18,17 +18,7 @@ const file = (name: string, document: unknown): string => {
 
 const COURSE = file('two-short.geojson', twoShort())
 const GREENLESS = file('one-green.geojson', twoShort(false))
-const EBB = file('ebb.player.json', {
-  schema: 'player/1',
-  name: 'Ebbe Strömnäs',
-  hand: 'left',
-  handicapIndex: 18,
-  clubs: [
-    { name: '9-iron', carry_m: 100 },
-    { name: 'sand-wedge', carry_m: 70 },
-  ],
-  bag: 'as-listed',
-})
+const EBB = file('ebb.player.json', twoClubs('Ebbe Strömnäs'))
 const WREN = file('wren.player.json', {
   schema: 'player/1',
   name: 'Wren Hollis',

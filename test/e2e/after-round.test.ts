@@ -2,23 +2,13 @@ import { readFileSync } from 'node:fs'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { beyondTheSide, PATIENCE, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
 import { canReadPdf, textOf } from '../acceptance/printed-pages.ts'
-import { twoShort } from '../fixtures/two-short.ts'
+import { twoClubs, twoShort } from '../fixtures/two-short.ts'
 
 /** What stands after a round: the recap of one that is kept, the season, and what to practise. A course of two short holes, so that a hole takes a second or two. */
 const desk = await serveDesk()
 afterAll(() => desk.close())
 const { page } = desk
-const EBB = {
-  schema: 'player/1',
-  name: 'Ebbe Strömnäs',
-  hand: 'left',
-  handicapIndex: 18,
-  clubs: [
-    { name: '9-iron', carry_m: 100 },
-    { name: 'sand-wedge', carry_m: 70 },
-  ],
-  bag: 'as-listed',
-}
+const EBB = 'Ebbe Strömnäs'
 const hole = (ref: string, club: string, left: number): object => ({
   ref,
   strokes: [{ club, to: { letter: 'g', left_m: left } }],
@@ -32,7 +22,7 @@ const ROUND = {
   tee: 'short',
   course: 'Two Short',
   course_id: 'two-short',
-  player: EBB.name,
+  player: EBB,
   player_id: 'ebbe',
   holes: [hole('1', '9-iron', 6), hole('2', '9-iron', 3), hole('7', '9-iron', 3)],
 }
@@ -68,7 +58,7 @@ beforeAll(async () => {
   await page.goto(`${desk.address}#/rounds`)
   await page.getByRole('heading', { name: 'Kept rounds' }).waitFor()
   expect(await put('courses/two-short', twoShort())).toBe(201)
-  expect(await put('players/ebbe', EBB)).toBe(201)
+  expect(await put('players/ebbe', twoClubs(EBB))).toBe(201)
   expect(await put('rounds/round-june', ROUND)).toBe(201)
   for (let day = 2; day < 8; day += 1) {
     const date = `2026-06-0${day}`
@@ -162,7 +152,7 @@ describe('the recap', () => {
     await page.getByText('does not say whose it is').waitFor()
     await page.getByLabel('Player', { exact: true }).selectOption('ebbe')
     await isWhole()
-    expect([player, player_id]).toEqual([EBB.name, 'ebbe'])
+    expect([player, player_id]).toEqual([EBB, 'ebbe'])
   })
 })
 

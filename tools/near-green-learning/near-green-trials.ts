@@ -1,3 +1,4 @@
+import { greenSlowing } from '#golf/ball/green-slowing.ts'
 import type { Day } from '#golf/course/day.ts'
 import { greenSurface } from '#golf/course/green-surface.ts'
 import type { Hole } from '#golf/course/hole.ts'
@@ -13,7 +14,7 @@ import { shotsOf } from '#golf/strategy/shots.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { normals } from '../pattern-calibration/true-player.ts'
 import { nearGreenPlayer, type PuttLogging } from './play-near-green.ts'
-import { roller, slowingOf } from './roll-putt.ts'
+import { roller } from './roll-putt.ts'
 
 /** What is played. */
 export interface NearGreenStudy {
@@ -64,7 +65,7 @@ export function nearGreenTrials(
       const green = {
         slopes: greenSurface(model.hole),
         pin: model.hole.pin,
-        slowing: slowingOf(study.day.greenSpeedFeet),
+        slowing: greenSlowing(study.day.greenSpeedFeet),
       }
       return nearGreenPlayer(withPlayer(model, truth), roller(green, truth.putting, normal), normal, random)
     })

@@ -1,6 +1,4 @@
-import { greenSlowing } from '#golf/ball/green-slowing.ts'
-import type { Slopes } from '#golf/ball/simulate-roll.ts'
-import { simulateRoll } from '#golf/ball/simulate-roll.ts'
+import { type Slopes, simulateRoll } from '#golf/ball/simulate-roll.ts'
 import { solvePuttStart } from '#golf/ball/solve-putt-start.ts'
 import {
   READING_BREAK_SHARE,
@@ -17,11 +15,6 @@ export interface StudyGreen {
   readonly slopes: Slopes
   readonly pin: Point
   readonly slowing: number
-}
-
-/** The study's own green speed, feet on the ramp. */
-export function slowingOf(greenSpeedFeet: number): number {
-  return greenSlowing(greenSpeedFeet)
 }
 
 /** Paces are chosen for lengths so far apart, metres. */

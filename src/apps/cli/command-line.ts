@@ -1,18 +1,19 @@
 import { Command } from 'commander'
+import { calledOn } from './called.ts'
 import { COURSE, listed } from './command-words.ts'
 import type { Machine } from './machine.ts'
 import { roundCommands } from './round-commands.ts'
 
 /**
  * The words of `marram`: commands, options and what they say of themselves. `done` takes the exit code of the
- * command that ran. Only help and the version are said here, to `say`; everything else comes back as an error. A
- * command is loaded when it is called: all of them take most of a second.
+ * command that ran. Only help and the version are said here, to `say`; everything else comes back as an error.
  */
 export function commandLine(
   machine: Machine,
   done: (exitCode: number) => void,
   say: (text: string) => void,
 ): Command {
+  const called = calledOn(machine, done)
   const program = new Command('marram')
     .description('Plans a golf hole for one player and says when it is too close to call.')
     .version(machine.version, '--version', 'print the version')
@@ -30,19 +31,13 @@ export function commandLine(
     .argument('<source...>', 'OSM XML, Overpass JSON, GeoJSON, or a hole table (.csv)')
     .requiredOption('--out <file>', 'the course file to write (.geojson)')
     .option('--elevation <file>', 'heights of tees and greens: GeoTIFF, or an SRTM tile (.hgt or .zip)')
-    .action(async (sources, _own, command) => {
-      const { importCommand } = await import('./import-command.ts')
-      done(await importCommand(sources, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./import-command.ts')).importCommand))
 
   program
     .command('check')
     .description('the faults of a course file, with place and advice')
     .argument('<course>', COURSE)
-    .action(async (course, _own, command) => {
-      const { checkCommand } = await import('./check-command.ts')
-      done(await checkCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./check-command.ts')).checkCommand))
 
   program
     .command('measure')
@@ -51,10 +46,7 @@ export function commandLine(
     .requiredOption('--hole <ref>', 'the hole, by its number or name on the card')
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json): pin, markers and how long the hole plays')
-    .action(async (course, _own, command) => {
-      const { measureCommand } = await import('./measure-command.ts')
-      done(await measureCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./measure-command.ts')).measureCommand))
 
   program
     .command('plan')
@@ -105,12 +97,9 @@ export function commandLine(
       'threads for a round or several players (as many as cores unless given; 0 = none)',
     )
     .option('--json-lines', 'one line of JSON a hole and player, each as soon as it is planned')
-    .action(async (course, _own, command) => {
-      const { planCommand } = await import('./plan-command.ts')
-      done(await planCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./plan-command.ts')).planCommand))
 
-  roundCommands(program, machine, done)
+  roundCommands(program, called)
 
   program
     .command('relief')
@@ -131,10 +120,7 @@ export function commandLine(
     .option('--day <file>', 'the conditions of the day (.day.json)')
     .option('--pin <place>', 'front, middle, back, or X,Y in the hole frame')
     .option('--picture <file>', 'write a chart of spots and relief areas (.svg)')
-    .action(async (course, _own, command) => {
-      const { reliefCommand } = await import('./relief-command.ts')
-      done(await reliefCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./relief-command.ts')).reliefCommand))
 
   program
     .command('thumb')
@@ -150,10 +136,7 @@ export function commandLine(
       '--lie <lies>',
       'what the ball sits in along the hole, commas between (fairway,rough unless given)',
     )
-    .action(async (course, _own, command) => {
-      const { thumbCommand } = await import('./thumb-command.ts')
-      done(await thumbCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./thumb-command.ts')).thumbCommand))
 
   program
     .command('bag')
@@ -166,10 +149,7 @@ export function commandLine(
     .option('--tee <name>', 'the tee markers (the nearest to the start of the line unless given)')
     .option('--day <file>', 'the conditions of the day (.day.json)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) => {
-      const { bagCommand } = await import('./bag-command.ts')
-      done(await bagCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./bag-command.ts')).bagCommand))
 
   program
     .command('book')
@@ -200,10 +180,7 @@ export function commandLine(
     .option('--fold', 'marks where to fold a card; a book in the order for folding and stapling')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) => {
-      const { bookCommand } = await import('./book-command.ts')
-      done(await bookCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./book-command.ts')).bookCommand))
 
   program
     .command('foursomes')
@@ -216,10 +193,7 @@ export function commandLine(
     .option('--out <file>', "write the captain's sheet (.pdf)")
     .option('--for <practice|counting>', 'where the sheet is carried (practice unless given)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
-    .action(async (course, _own, command) => {
-      const { foursomesCommand } = await import('./foursomes-command.ts')
-      done(await foursomesCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./foursomes-command.ts')).foursomesCommand))
 
   program
     .command('pattern')
@@ -251,10 +225,7 @@ export function commandLine(
     .option('--hole <ref|all>', 'the hole of that course (all unless given)')
     .option('--full', 'find the plans of the rounds by full settings, which takes ten times as long')
     .option('--workers <count>', 'threads for the rounds (as many as cores unless given; 0 = none)')
-    .action(async (player, _own, command) => {
-      const { patternCommand } = await import('./pattern-command.ts')
-      done(await patternCommand(player, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./pattern-command.ts')).patternCommand))
 
   const player = program
     .command('player')
@@ -266,20 +237,14 @@ export function commandLine(
     .argument('<id>', 'the id of the player in the store')
     .requiredOption('--out <file>', 'the file to write (.json)')
     .option('--store <file>', 'the file of the store')
-    .action(async (id, _own, command) => {
-      const { exportPlayer } = await import('./player-command.ts')
-      done(await exportPlayer(id, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./player-command.ts')).exportPlayer))
   player
     .command('delete')
     .description('remove a player with all plans and rounds for good')
     .argument('<id>', 'the id of the player in the store')
     .option('--yes', 'do it')
     .option('--store <file>', 'the file of the store')
-    .action(async (id, _own, command) => {
-      const { deletePlayer } = await import('./player-command.ts')
-      done(await deletePlayer(id, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./player-command.ts')).deletePlayer))
 
   program
     .command('share')
@@ -287,10 +252,7 @@ export function commandLine(
     .argument('<document...>', 'like players/anna, rounds/round-2026-05-02-k3x7q1, courses/links')
     .requiredOption('--out <file>', 'the file to write (.json)')
     .option('--store <file>', 'the file of the store')
-    .action(async (names, _own, command) => {
-      const { shareCommand } = await import('./share-command.ts')
-      done(await shareCommand(names, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./share-command.ts')).shareCommand))
 
   program
     .command('take')
@@ -299,20 +261,14 @@ export function commandLine(
     )
     .argument('<file>', 'what share or player export wrote, or a round, player or course file')
     .option('--store <file>', 'the file of the store')
-    .action(async (file, _own, command) => {
-      const { takeCommand } = await import('./share-command.ts')
-      done(await takeCommand(file, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./share-command.ts')).takeCommand))
 
   program
     .command('profile')
     .description('ten questions → a first profile of a player, marked as a guess, and how sure it is')
     .option('--out <file>', 'the player file to write (.player.json)')
     .option('--answers <file>', 'the answers as JSON, instead of asking them on the terminal')
-    .action(async (_own, command) => {
-      const { profileCommand } = await import('./profile-command.ts')
-      done(await profileCommand(command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./profile-command.ts')).profileCommand))
 
   program
     .command('test-day')
@@ -322,10 +278,7 @@ export function commandLine(
     .option('--results <file>', 'what was played (.csv): station,holed,leaves_ft or leaves_m')
     .option('--out <file>', 'write the player with what was learned (.player.json)')
     .option('--picture <file>', 'write the curves of putting and short game by distance (.svg)')
-    .action(async (player, _own, command) => {
-      const { testDayCommand } = await import('./test-day-command.ts')
-      done(testDayCommand(player, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./test-day-command.ts')).testDayCommand))
 
   program
     .command('serve')
@@ -333,10 +286,7 @@ export function commandLine(
     .option('--port <number>', 'the first port to try (4173 unless given)')
     .option('--host <address>', 'the address to listen on (this machine only unless given)')
     .option('--store <file>', 'the file of the store')
-    .action(async (_own, command) => {
-      const { serveCommand } = await import('./serve-command.ts')
-      done(await serveCommand(command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./serve-command.ts')).serveCommand))
 
   return program
 }

@@ -1,9 +1,9 @@
 import type { Command } from 'commander'
+import type { Called } from './called.ts'
 import { COURSE, listed } from './command-words.ts'
-import type { Machine } from './machine.ts'
 
 /** The commands for rounds that were played, added to `program`. */
-export function roundCommands(program: Command, machine: Machine, done: (exitCode: number) => void): void {
+export function roundCommands(program: Command, called: Called): void {
   program
     .command('recap')
     .description('a round that was played: what the choices cost, how it was struck, and what was luck')
@@ -18,10 +18,7 @@ export function roundCommands(program: Command, machine: Machine, done: (exitCod
     .option('--opponent <file>', 'whom the round was a match against (.player.json), with --opponent-round')
     .option('--opponent-round <file>', "the opponent's round or paper log")
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) => {
-      const { recapCommand } = await import('./recap-command.ts')
-      done(await recapCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./recap-command.ts')).recapCommand))
 
   program
     .command('score')
@@ -47,10 +44,7 @@ export function roundCommands(program: Command, machine: Machine, done: (exitCod
     .option('--allowance <percent>', "the Committee's own, in place of the published one")
     .option('--gross', 'nobody receives strokes')
     .option('--tee <name>', 'the tee markers of all rounds (as each says unless given)')
-    .action(async (course, _own, command) => {
-      const { scoreCommand } = await import('./score-command.ts')
-      done(await scoreCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./score-command.ts')).scoreCommand))
 
   program
     .command('season')
@@ -81,10 +75,7 @@ export function roundCommands(program: Command, machine: Machine, done: (exitCod
     .option('--out <file>', 'write the letter to the player (.pdf)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) => {
-      const { seasonCommand } = await import('./season-command.ts')
-      done(await seasonCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./season-command.ts')).seasonCommand))
 
   program
     .command('club')
@@ -103,10 +94,7 @@ export function roundCommands(program: Command, machine: Machine, done: (exitCod
     .option('--least <count>', 'members behind every figure at least (5 unless given, 3 at least)')
     .option('--full', 'solve each hole by full settings, which takes ten times as long')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) => {
-      const { clubCommand } = await import('./club-command.ts')
-      done(await clubCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./club-command.ts')).clubCommand))
 
   program
     .command('practice')
@@ -123,8 +111,5 @@ export function roundCommands(program: Command, machine: Machine, done: (exitCod
     .option('--out <file>', 'write the sheet of what to practise (.pdf)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
-    .action(async (course, _own, command) => {
-      const { practiceCommand } = await import('./practice-command.ts')
-      done(await practiceCommand(course, command.optsWithGlobals(), machine))
-    })
+    .action(called(async () => (await import('./practice-command.ts')).practiceCommand))
 }

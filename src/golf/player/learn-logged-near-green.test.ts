@@ -6,6 +6,7 @@ import type { LoggedPutt, LoggedShortStroke } from './logged-near-green.ts'
 import { parsePlayer } from './parse-player.ts'
 import type { Player } from './player.ts'
 import { puttOutcomes } from './putt-outcomes.ts'
+import { puttingDistance } from './putting-distance.ts'
 import { puttingValues, withReading } from './putting-values.ts'
 import { shortGameValue } from './short-game-values.ts'
 import { cheapestPace } from './struck-putts.ts'
@@ -130,7 +131,7 @@ describe('strokes near the green of rounds', () => {
   it('give the strokes lost that they cost when there are many, in closed form', () => {
     const strokes = LIES.flatMap((lie) =>
       METRES.flatMap((metres) => {
-        const after = { puttMetres: puttWorth(shortGameValue(worse, lie, metres) - 1) }
+        const after = { puttMetres: puttingDistance(before, shortGameValue(worse, lie, metres) - 1) }
         const stroke: LoggedShortStroke = { ...dated, lie, metres, added: 0, used: 1, after }
         return Array.from({ length: 400 }, () => stroke)
       }),
@@ -146,7 +147,7 @@ describe('strokes near the green of rounds', () => {
     const chip = { lie: 'rough', metres: 20, added: 0 } as const
     const short = { lie: 'rough', metres: 6, added: 0 } as const
     const [value, next] = [chip, short].map(({ lie, metres }) => shortGameValue(worse, lie, metres))
-    const puttMetres = puttWorth(2 * ((value as number) - 1) - (next as number))
+    const puttMetres = puttingDistance(before, 2 * ((value as number) - 1) - (next as number))
     const strokes = [short, { puttMetres }].flatMap((after) =>
       Array.from({ length: 1500 }, (): LoggedShortStroke => ({ ...dated, ...chip, used: 1, after })),
     )
@@ -164,7 +165,14 @@ describe('strokes near the green of rounds', () => {
       ).flatMap(([lie, scatter]) =>
         Array.from({ length: 40 }, (_, index): LoggedShortStroke => {
           const cost = shortGameValue(before, lie, 15) - 1 + (index % 2 === 0 ? scatter : -scatter)
-          return { ...dated, lie, metres: 15, added: 0, used: 1, after: { puttMetres: puttWorth(cost) } }
+          return {
+            ...dated,
+            lie,
+            metres: 15,
+            added: 0,
+            used: 1,
+            after: { puttMetres: puttingDistance(before, cost) },
+          }
         }),
       )
       const [low, high] = learnLoggedNearGreen(before, { putts: [], strokes }).strokesLost.ninety
@@ -191,15 +199,3 @@ describe('strokes near the green of rounds', () => {
     expect(lostOf({ after: null })).toBeLessThan(lostOf({}) - 0.2)
   })
 })
-
-/** The putt that costs so many strokes, metres, by halving. */
-function puttWorth(strokes: number): number {
-  const { expected } = puttingValues(before)
-  let [low, high] = [0.01, 40]
-  for (let step = 0; step < 40; step++) {
-    const middle = (low + high) / 2
-    if (expected(middle) < strokes) low = middle
-    else high = middle
-  }
-  return low
-}

@@ -13,6 +13,7 @@ import {
 import { parsePlayer } from './parse-player.ts'
 import type { Player } from './player.ts'
 import { puttOutcomes } from './putt-outcomes.ts'
+import { puttingDistance } from './putting-distance.ts'
 import { puttingValues } from './putting-values.ts'
 import { shortGameValue } from './short-game-values.ts'
 import { fitPuttingTest } from './test-day/fit-putting-test.ts'
@@ -47,7 +48,7 @@ function played(player: Player, next: () => number): StationResult[] {
         // What a chip costs is spread about its mean by half a stroke; its leave is the putt that costs so much.
         const mean = shortGameValue(player, station.lie, station.metres)
         leaves.push({
-          metres: leaveWorth(player, mean - 1 + 0.3 * normalQuantile(next())),
+          metres: puttingDistance(player, mean - 1 + 0.3 * normalQuantile(next())),
           isOffGreen: false,
         })
         continue
@@ -78,18 +79,6 @@ function played(player: Player, next: () => number): StationResult[] {
     }
     return { station, balls: station.balls, holed, leaves }
   })
-}
-
-/** The putt that costs so many strokes, metres, by halving. */
-function leaveWorth(player: Player, strokes: number): number {
-  const { expected } = puttingValues(player)
-  let [low, high] = [0.01, 40]
-  for (let step = 0; step < 40; step++) {
-    const middle = (low + high) / 2
-    if (expected(middle) < strokes) low = middle
-    else high = middle
-  }
-  return low
 }
 
 describe('a test day', () => {
@@ -180,7 +169,7 @@ describe('a test day', () => {
     const before = golfer(20)
     const truth = { ...before, shortGame: { ...before.shortGame, strokesLost: 0.31 } }
     const station = STATIONS.find(({ name }) => name === 'chip-fairway-15m') as Station
-    const leave = leaveWorth(before, shortGameValue(truth, 'fairway', 15) - 1)
+    const leave = puttingDistance(before, shortGameValue(truth, 'fairway', 15) - 1)
     const balls = 4000
     const leaves = new Array<Leave>(balls).fill({ metres: leave, isOffGreen: false })
     const learned = learnTestDay(before, { stations: [{ station, balls, holed: 0, leaves }] })

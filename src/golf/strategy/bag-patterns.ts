@@ -37,16 +37,13 @@ function patternOf(shot: Shot, lie: Lie, player: Player, runMetres = 0): BagPatt
   const strikes = strikesOf(STROKE_QUADRATURE)
   const { firmness, greenSpeedFeet, rough } = REFERENCE_DAY
   const today = { firmness, greenSpeedFeet, rough }
-  const { offLine, carry, mishitShare } = strikePattern({ shot, lie, player, today, strikes })
-  const mishits = strikes.count - strikes.goodCount
+  const { offSine, offCosine, carry, weight } = strikePattern({ shot, lie, player, today, strikes })
   const length = carry.map((metres) => metres + runMetres)
   return {
     club: shot.stock,
-    x: length.map((metres, k) => metres * Math.sin(offLine[k] as number)),
-    y: length.map((metres, k) => metres * Math.cos(offLine[k] as number)),
-    weight: length.map((_, k) =>
-      k < strikes.goodCount ? (1 - mishitShare) / strikes.goodCount : mishitShare / mishits,
-    ),
+    x: length.map((metres, k) => metres * (offSine[k] as number)),
+    y: length.map((metres, k) => metres * (offCosine[k] as number)),
+    weight,
     goodCount: strikes.goodCount,
   }
 }

@@ -98,7 +98,8 @@ export function shotTable(input: ShotTableInput): ShotTable {
     eachRun(onGreen, (metres) => Math.max(metres, LEAST_MISHIT_GREEN_SHARE * run) - runLeft),
   )
   const restOf = rest.tablesFor(run)
-  const { count, goodCount } = strikes
+  const { goodCount } = strikes
+  const count = pattern.carry.length
   const table = {
     ...strikeMoves(count),
     shot,

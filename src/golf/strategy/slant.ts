@@ -50,19 +50,15 @@ function oneOf(isDown: boolean, rise: number, ceiling: number | null, tallest: n
   const key = 2 * (MOST_STEPS * (ceiling ?? MOST_STEPS) + rise) + (isDown ? 1 : 0)
   const known = among.get(key)
   if (known) return known
-  const made = slantInSteps(
+  const made = {
     isDown,
-    SLANT_STEPS ** rise,
-    ceiling === null ? Infinity : SLANT_STEPS ** ceiling,
-    tallest,
-  )
-  among.set(key, made)
-  return made
-}
-
-function slantInSteps(isDown: boolean, rise: number, ceiling: number, tallest: number): Slant {
+    rise: SLANT_STEPS ** rise,
+    ceiling: ceiling === null ? Number.POSITIVE_INFINITY : SLANT_STEPS ** ceiling,
+  }
   // A flight is as high at its middle as it would be at a quarter of its length going straight on.
-  return { isDown, rise, ceiling, reach: (ceiling < tallest ? 2 * ceiling : tallest) / rise }
+  const slant = { ...made, reach: (made.ceiling < tallest ? 2 * made.ceiling : tallest) / made.rise }
+  among.set(key, slant)
+  return slant
 }
 
 /** By the height of what stands on the hole, and by a number made of the figures in steps. */

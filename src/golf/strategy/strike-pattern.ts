@@ -1,6 +1,6 @@
-import { lieEffect } from '#golf/player/lie-effects.ts'
+import { type LieEffect, lieEffect } from '#golf/player/lie-effects.ts'
 import { MISHIT_DIRECTION_FACTOR } from '#golf/player/settings.ts'
-import { LEVEL_STANCE, stanceEffect } from '#golf/player/stance.ts'
+import { LEVEL_STANCE, type StanceEffect, stanceEffect } from '#golf/player/stance.ts'
 import { splitNormalQuantile } from '#numbers/statistics/split-normal.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import { LEAST_MISHIT_CARRY_SHARE } from './settings.ts'
@@ -30,16 +30,20 @@ export interface StrikePattern extends StruckStrikes {
 
 type PatternInput = Pick<ShotTableInput, 'shot' | 'lie' | 'sit' | 'stance' | 'player' | 'today' | 'strikes'>
 
-/** Lays out the strikes of a shot: good ones have the club's own spread to each side; a mishit is shorter and wider. */
+/**
+ * Lays out the strikes of a shot: good ones have the club's own spread to each side; a mishit is shorter and wider. A club
+ * that is never mishit has good ones only: nothing times the cost of a place from which no ball gets home is no number.
+ */
 export function strikePattern(input: PatternInput): StrikePattern {
-  const { shot, sit, stance, strikes, today } = input
+  const { shot, strikes } = input
   const { stock } = shot
-  const effect = lieEffect(input.lie, stock.name, input.player, { sit, rough: today.rough })
-  const slope = stance ? stanceEffect(stance, shot.loftDegrees, input.player.hand) : LEVEL_STANCE
+  const { effect, slope } = shared(input)
   const sd = degreesToRadians(stock.directionSdDegrees) * effect.direction * slope.direction
-  const offLine = new Float64Array(strikes.count)
-  const carry = new Float64Array(strikes.count)
-  for (let k = 0; k < strikes.count; k++) {
+  const mishitShare = Math.min(stock.mishitShare * effect.mishit * slope.mishit, 0.9)
+  const count = mishitShare > 0 ? strikes.count : strikes.goodCount
+  const offLine = new Float64Array(count)
+  const carry = new Float64Array(count)
+  for (let k = 0; k < count; k++) {
     const isGood = k < strikes.goodCount
     const spread = isGood ? sd : sd * MISHIT_DIRECTION_FACTOR
     const share = strikes.directionShare[k] as number
@@ -50,25 +54,43 @@ export function strikePattern(input: PatternInput): StrikePattern {
       : stock.mishitCarryShare + stock.mishitCarrySdShare * deviate
     carry[k] = stock.carryMetres * effect.carry * Math.max(carryShare, LEAST_MISHIT_CARRY_SHARE)
   }
-  const mishitShare = Math.min(stock.mishitShare * effect.mishit * slope.mishit, 0.9)
-  return patternOf(input, { offLine, carry, mishitShare })
+  return laid({ offLine, carry, mishitShare }, strikes.goodCount, effect.spin, slope)
 }
 
 /** The pattern of strikes that go where they are said to. */
 export function patternOf(input: PatternInput, struck: StruckStrikes): StrikePattern {
-  const { shot, sit, stance, strikes, today } = input
-  const { mishitShare, offLine } = struck
-  const slope = stance ? stanceEffect(stance, shot.loftDegrees, input.player.hand) : LEVEL_STANCE
-  const weight = new Float64Array(strikes.count)
-  weight.fill((1 - mishitShare) / strikes.goodCount, 0, strikes.goodCount)
-  weight.fill(mishitShare / (strikes.count - strikes.goodCount), strikes.goodCount)
+  const { effect, slope } = shared(input)
+  return laid(struck, input.strikes.goodCount, effect.spin, slope)
+}
+
+/** What the lie and the slope under the feet do to all strikes. */
+function shared({ shot, lie, sit, stance, player, today }: PatternInput): {
+  readonly effect: LieEffect
+  readonly slope: StanceEffect
+} {
+  return {
+    effect: lieEffect(lie, shot.stock.name, player, { sit, rough: today.rough }),
+    slope: stance ? stanceEffect(stance, shot.loftDegrees, player.hand) : LEVEL_STANCE,
+  }
+}
+
+function laid(
+  struck: StruckStrikes,
+  goodCount: number,
+  spin: number,
+  { launch, turn }: Pick<StanceEffect, 'launch' | 'turn'>,
+): StrikePattern {
+  const { offLine, mishitShare } = struck
+  const weight = new Float64Array(offLine.length)
+  weight.fill((1 - mishitShare) / goodCount, 0, goodCount)
+  weight.fill(mishitShare / (offLine.length - goodCount), goodCount)
   return {
     ...struck,
     offSine: offLine.map(Math.sin),
     offCosine: offLine.map(Math.cos),
     weight,
-    spin: lieEffect(input.lie, shot.stock.name, input.player, { sit, rough: today.rough }).spin,
-    launch: slope.launch,
-    turn: slope.turn,
+    spin,
+    launch,
+    turn,
   }
 }

@@ -49,8 +49,6 @@ export function strokeEnds(
   }
   for (let k = 0; k < dx.length; k++) {
     const chance = table.weight[k] as number
-    // Nothing times what never ends is not a number.
-    if (chance === 0) continue
     const ray = rays?.rayAt(0, rays.headingNumber(Math.atan2(dx[k] as number, dy[k] as number))) ?? 0
     const left =
       rays === null || paths === null || ray === 0

@@ -74,8 +74,6 @@ export function laidActions(
     const groups = new Map<string, StrikeGroup>()
     for (let k = 0; k < table.weight.length; k++) {
       const weight = table.weight[k] as number
-      // Nothing times what never ends is not a number.
-      if (weight === 0) continue
       const [byRows, byColumns] = [table.cellDx[k] as number, table.cellDy[k] as number]
       const landing = laid.landing(table.rest[k] as RestTable, table.down[k] ?? null)
       const green = laid.green(table.restOnGreen[k] as RestTable)
