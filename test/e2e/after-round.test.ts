@@ -1,12 +1,19 @@
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { beyondTheSide, PATIENCE, serveDesk, smallTargets, violations } from '../../tools/served-desk.ts'
 import { canReadPdf, textOf } from '../acceptance/printed-pages.ts'
+import { marram } from '../acceptance/run-cli.ts'
 import { twoClubs, twoShort } from '../fixtures/two-short.ts'
 
 /** What stands after a round: the recap of one that is kept, the season, and what to practise. A course of two short holes, so that a hole takes a second or two. */
 const desk = await serveDesk()
-afterAll(() => desk.close())
+const folder = mkdtempSync(join(tmpdir(), 'marram-after-'))
+afterAll(async () => {
+  await desk.close()
+  rmSync(folder, { recursive: true, force: true })
+})
 const { page } = desk
 const EBB = 'Ebbe Strömnäs'
 const hole = (ref: string, club: string, left: number): object => ({
@@ -190,6 +197,51 @@ describe('the season', () => {
     expect(await violations(page)).toEqual([])
     await page.getByRole('link', { name: 'Write one down, or see the rounds that are kept' }).click()
     await page.waitForURL((url) => url.hash === '#/rounds')
+  })
+})
+
+describe('what rounds say of the shots', () => {
+  const choice = (date: string) => page.getByRole('button', { name: `Learn from the round of ${date}` })
+  const stored = (place: string) =>
+    page.evaluate(`fetch('/api/${place}').then((answer) => answer.text())`) as Promise<string>
+
+  it('learns from the rounds that are chosen as the command line does, and from each once', async () => {
+    await page.goto(`${desk.address}#/shots/ebbe`)
+    const rounds = page.getByRole('region', { name: 'Rounds to learn from' })
+    await choice('2026-06-02').click()
+    await choice('2026-06-03').click()
+    expect(await rounds.textContent()).toContain('is kept twice')
+    await page.getByRole('button', { name: 'Learn from these 2 rounds' }).click()
+    await page.getByRole('heading', { name: `${EBB}, learned from 4 shots` }).waitFor()
+    const words = (await page.locator('.learned').textContent()) ?? ''
+    expect(words).toContain('2 rounds: 4 full shots, 4 of them without a line')
+    expect(words).toMatch(/putts start off line by, degrees/)
+    await looks()
+
+    const [player, course, ...files] = await Promise.all(
+      [
+        ['players/ebbe', 'ebbe.player.json'],
+        ['courses/two-short', 'two-short.geojson'],
+        ['rounds/round-2', 'two.round.json'],
+        ['rounds/round-3', 'three.round.json'],
+      ].map(async ([at, name]) => {
+        const file = join(folder, name as string)
+        writeFileSync(file, await stored(at as string))
+        return file
+      }),
+    )
+    const out = join(folder, 'learned.player.json')
+    const asked = [player, '--course', course, '--hole', '1', '--out', out] as string[]
+    const run = marram('pattern', ...asked, ...files.flatMap((file) => ['--round', file]))
+    expect(run.status, run.err).toBe(0)
+    await page.getByRole('button', { name: `Keep this as ${EBB}` }).click()
+    await page.getByRole('link', { name: 'Shots' }).waitFor()
+    expect(await stored('players/ebbe')).toBe(readFileSync(out, 'utf8'))
+
+    await page.goto(`${desk.address}#/shots/ebbe`)
+    await choice('2026-06-04').waitFor()
+    expect(await choice('2026-06-02').count()).toBe(0)
+    expect(await rounds.getByText('learned from before').count()).toBe(2)
   })
 })
 

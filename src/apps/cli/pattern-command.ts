@@ -7,6 +7,7 @@ import type { LearnedPlayer } from '#golf/player/learn-player.ts'
 import { parseClubName } from '#golf/player/parse-club-name.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import { type LearnedFromRounds, learnFromRounds } from '#golf/round/learn-from-rounds.ts'
+import { readRounds } from '#golf/round/read-rounds.ts'
 import type { ShotReading } from '#outside/formats/shot-table.ts'
 import { bagPicture } from './bag-picture.ts'
 import { clubPicture } from './club-picture.ts'
@@ -14,7 +15,7 @@ import type { GlobalOptions, Machine } from './machine.ts'
 import { patternDocument } from './pattern-document.ts'
 import { patternPage } from './pattern-page.ts'
 import { type ChangedPlans, changedPlans } from './pattern-plans.ts'
-import { NO_ROUNDS, type RoundsRead, readRounds } from './pattern-rounds.ts'
+import { loadRoundShots, type RoundsOfFiles } from './pattern-rounds.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { readText } from './read-file.ts'
@@ -49,7 +50,7 @@ export interface PatternOptions extends GlobalOptions {
 export interface PatternAnswer extends LearnedFromRounds {
   readonly reading: ShotReading
   /** What the rounds said, `null` without any. */
-  readonly rounds: RoundsRead | null
+  readonly rounds: RoundsOfFiles | null
   /** Of the files and of the clubs in them. */
   readonly faults: readonly Fault[]
   /** The file that was written, `null` without `--out`. */
@@ -78,12 +79,12 @@ export async function patternCommand(
   const rounds =
     options.course === undefined || options.round.length === 0
       ? null
-      : await readRounds(unlearned.before, { ...options, course: options.course }, units, machine)
+      : await loadRoundShots(unlearned.before, { ...options, course: options.course }, units, machine)
   const known = whileWorking(
     `Learning from ${reading.shots.length + (rounds?.shots.length ?? 0)} shots`,
     options.quiet === true,
     machine,
-    () => learnFromRounds(unlearned, rounds ?? NO_ROUNDS),
+    () => learnFromRounds(unlearned, rounds ?? readRounds([], [])),
   )
   const { before, bag, learned } = known
   if (club !== null) requireClub(before, club)

@@ -3,16 +3,15 @@ import { bagGaps } from '#golf/player/bag-gaps.ts'
 import { clubWords } from '#golf/player/club-words.ts'
 import { changeLines, type LearnedFigure, learnedRows, usedLines } from '#golf/player/learned-words.ts'
 import type { Player } from '#golf/player/player.ts'
-import { UNLEARNED, type Unlearned } from '#golf/round/shots-of-hole.ts'
+import { nearGreenTable } from '#golf/round/near-green-table.ts'
+import { readRoundsWords } from '#golf/round/read-rounds-words.ts'
 import type { Machine } from './machine.ts'
-import { nearGreenLines } from './near-green-rows.ts'
 import type { PatternAnswer } from './pattern-command.ts'
 import { daysOf } from './pattern-document.ts'
 import { lieLines } from './pattern-lies.ts'
 import { changedPlanLines } from './pattern-plans.ts'
-import type { RoundsRead } from './pattern-rounds.ts'
 import { faultLines } from './print-faults.ts'
-import { tableLines } from './table.ts'
+import { tableLines, wordTableLines } from './table.ts'
 import { titled } from './titled.ts'
 import { lengthNumber, type ReaderUnits } from './units-of-the-reader.ts'
 
@@ -35,7 +34,9 @@ export function patternPage(
     '~ was a guess. The carry is in the range beside it nine times in ten; left and right are the spread on that side of the aim.',
     ...titled('Really changed', changeLines(answer, units)),
     ...titled('From other lies', lieLines(learned.lies)),
-    ...(answer.nearGreen === null ? [] : titled('Putting and short game', nearGreenLines(answer.nearGreen))),
+    ...(answer.nearGreen === null
+      ? []
+      : titled('Putting and short game', wordTableLines(nearGreenTable(answer.nearGreen)))),
     ...(answer.plans === null ? [] : titled('Plans that change', changedPlanLines(answer.plans, units))),
     ...titled('The bag', gapLines(learned.player, units)),
     ...titled('What was found in the files', faultLines(faults, machine)),
@@ -61,43 +62,9 @@ function readLines(answer: PatternAnswer): string[] {
   const told = parts.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`)
   return [
     ...(told.length === 0 ? [] : [`Of ${reading.rows} rows ${told.join(', ')}.`]),
-    ...(answer.rounds === null ? [] : roundLines(answer.rounds)),
+    ...(answer.rounds === null ? [] : readRoundsWords(answer.rounds)),
     ...usedLines(answer),
   ]
-}
-
-/** What was taken from rounds and what was not. */
-function roundLines({
-  rounds,
-  shots,
-  putts,
-  strokes,
-  withoutLine,
-  unused,
-  withoutDay,
-}: RoundsRead): string[] {
-  const count = rounds === 1 ? 'One round' : `${rounds} rounds`
-  const left = UNLEARNED.filter((why) => unused[why] > 0).map(
-    (why) => `${unused[why]} ${UNLEARNED_WORDS[why]}`,
-  )
-  return [
-    `${count}: ${shots.length} full shots${withoutLine === 0 ? '' : `, ${withoutLine} of them without a line, which say how far and not how straight`}; putts from ${putts.length} places, ${strokes.length} ${strokes.length === 1 ? 'stroke' : 'strokes'} near the green.`,
-    ...(left.length === 0 ? [] : [`Strokes not learned from: ${left.join(', ')}.`]),
-    ...(withoutDay === 0
-      ? []
-      : [`Without a day file of their date, and taken for played on a calm, normal day: ${withoutDay}.`]),
-  ]
-}
-
-const UNLEARNED_WORDS: Readonly<Record<Unlearned, string>> = {
-  length: 'putts without a length',
-  fringe: 'from the fringe, where a putt may be as good as a chip',
-  'near-green': 'near the green of which nobody wrote how far they stopped',
-  places: 'between places that were not logged',
-  club: 'without a club of the bag',
-  swing: 'that may have been no full swing',
-  line: 'that came to grief without a line',
-  unlike: 'that end where no strike of the club does',
 }
 
 function clubTable(answer: PatternAnswer, units: ReaderUnits): string[] {

@@ -1,9 +1,6 @@
 import type { Fault } from '#faults/fault.ts'
 import type { Player } from '#golf/player/player.ts'
-import { holesOfRounds } from '#golf/round/holes-of-rounds.ts'
-import type { ReadRounds } from '#golf/round/learn-from-rounds.ts'
-import type { RoundShotsQuestion } from '#golf/round/round-tasks.ts'
-import { addShots, type ShotsOfHole } from '#golf/round/shots-of-hole.ts'
+import { type RoundsRead, readRounds, roundShotsQuestions } from '#golf/round/read-rounds.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
@@ -23,46 +20,36 @@ export interface RoundsOptions extends GlobalOptions {
   readonly workers?: string
 }
 
-/** What rounds say of a player. */
-export interface RoundsRead extends ShotsOfHole {
-  readonly rounds: number
-  /** Rounds without a day file of their date: taken as played on a calm, normal day. */
-  readonly withoutDay: number
-  /** What tells each of them from every other round. */
-  readonly keys: readonly string[]
+/** What rounds say of a player, and what in their files does not make sense. */
+export interface RoundsOfFiles extends RoundsRead {
   readonly faults: readonly Fault[]
 }
 
-/** No rounds at all. */
-export const NO_ROUNDS: ReadRounds = { shots: [], putts: [], strokes: [], keys: [] }
-
 /** What rounds say, hole by hole in threads. A round that the player was learned from before is told and left out. */
-export async function readRounds(
+export async function loadRoundShots(
   player: Player,
   options: RoundsOptions,
   units: ReaderUnits,
   machine: Machine,
-): Promise<RoundsRead> {
+): Promise<RoundsOfFiles> {
   const { course } = await loadCourse(options.course)
   const loaded = loadRounds(options, course, units, machine)
   const isOld = ({ key }: (typeof loaded.rounds)[number]): boolean =>
     player.learnedRounds?.includes(key) === true
   const rounds = loaded.rounds.filter((one) => !isOld(one))
   const calm = loadDay(undefined, course, options, machine)
-  const asked = holesOfRounds(course, rounds, calm, options.tee ?? null)
-  const questions = asked.holes.map(
-    ({ hole, day, logged }): RoundShotsQuestion => ({
-      ...{ hole, player, day, isQuick: options.full !== true },
-      logged: logged.map((one) => ({ date: one.round.date, hole: one.hole })),
-    }),
+  const asked = roundShotsQuestions(
+    rounds,
+    { course, player, day: calm, tee: options.tee ?? null },
+    options.full !== true,
   )
   const workers = parseWorkers(options.workers)
-  const worked = await workHoles(roundShotsPool, questions, workers, options.quiet === true, machine)
+  const worked = await workHoles(roundShotsPool, asked.questions, workers, options.quiet === true, machine)
   return {
-    ...addShots(worked.answers.map(({ answer }) => answer.ofHole)),
-    rounds: rounds.length,
-    withoutDay: rounds.filter(({ day }) => day === null).length,
-    keys: rounds.map(({ key }) => key),
+    ...readRounds(
+      rounds,
+      worked.answers.map(({ answer }) => answer.ofHole),
+    ),
     faults: [
       ...loaded.rounds.filter(isOld).map(
         ({ name }): Fault => ({

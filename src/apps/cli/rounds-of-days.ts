@@ -1,18 +1,13 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
-import { dayOfRound, type RoundOfDay } from '#golf/round/holes-of-rounds.ts'
+import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
+import type { RoundToRead } from '#golf/round/read-rounds.ts'
 import { roundKey } from '#golf/round/round-key.ts'
 import { loadDay } from './load-day.ts'
 import { loadRound } from './load-round.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import type { ReaderUnits } from './units-of-the-reader.ts'
-
-/** A round from a file, with the day it was played on where there is a day file of it. */
-export interface LoadedRound extends RoundOfDay {
-  /** What tells it from every other round. */
-  readonly key: string
-}
 
 /** Reads rounds and the day files of their dates. Throws MAR-ROUND-020 for a round that is given twice. */
 export function loadRounds(
@@ -20,11 +15,11 @@ export function loadRounds(
   course: Course,
   units: ReaderUnits,
   machine: Machine,
-): { readonly rounds: readonly LoadedRound[]; readonly faults: readonly Fault[] } {
+): { readonly rounds: readonly RoundToRead[]; readonly faults: readonly Fault[] } {
   const days = options.day.map((file) => loadDay(file, course, options, machine))
   const faults: Fault[] = []
   const seen = new Map<string, string>()
-  const rounds = options.round.map((file): LoadedRound => {
+  const rounds = options.round.map((file): RoundToRead => {
     const read = loadRound(file, units)
     faults.push(...read.faults.map((fault) => ({ ...fault, place: `${file}, ${fault.place}` })))
     const key = roundKey(read)

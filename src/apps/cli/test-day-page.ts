@@ -2,9 +2,9 @@ import type { LearnedNearGreen } from '#golf/player/near-green-posterior.ts'
 import type { Player } from '#golf/player/player.ts'
 import { puttingValues } from '#golf/player/putting-values.ts'
 import { STATIONS, type Station } from '#golf/player/test-day-stations.ts'
+import { beforeAndNow, nearGreenTable } from '#golf/round/near-green-table.ts'
 import { METRES_PER_FOOT } from '#numbers/units/units.ts'
-import { beforeAndNow, nearGreenLines } from './near-green-rows.ts'
-import { tableLines } from './table.ts'
+import { tableLines, wordTableLines } from './table.ts'
 import { lengthText, type ReaderUnits } from './units-of-the-reader.ts'
 
 const FEET_SHOWN = [3, 6, 10, 20, 30]
@@ -34,7 +34,7 @@ export function testDayPage(player: Player, learned: LearnedNearGreen | null, un
   return [
     `Test day of ${player.name}: ${learned.putts} putts, ${learned.shortShots} short shots.`,
     '',
-    ...nearGreenLines(learned),
+    ...wordTableLines(nearGreenTable(learned)),
     '',
     'Chance of holing a putt:',
     ...tableLines(

@@ -1,7 +1,7 @@
 import { type BeforeShots, type LearnedFromShots, learnFromBag } from '#golf/player/learn-from-shots.ts'
 import { learnLoggedNearGreen } from '#golf/player/learn-logged-near-green.ts'
 import type { LearnedNearGreen } from '#golf/player/near-green-posterior.ts'
-import type { ShotsOfHole } from './shots-of-hole.ts'
+import type { RoundsRead } from './read-rounds.ts'
 
 /** What tables of shots and rounds made of a player. */
 export interface LearnedFromRounds extends LearnedFromShots {
@@ -9,13 +9,8 @@ export interface LearnedFromRounds extends LearnedFromShots {
   readonly nearGreen: LearnedNearGreen | null
 }
 
-/** Rounds as learning takes them: what was read from them, and what tells each from every other. */
-export type ReadRounds = Pick<ShotsOfHole, 'shots' | 'putts' | 'strokes'> & {
-  readonly keys: readonly string[]
-}
-
 /** Learns a player from the shots of the bag and from rounds: the full game first, then putting and short game. */
-export function learnFromRounds(unlearned: BeforeShots, rounds: ReadRounds): LearnedFromRounds {
+export function learnFromRounds(unlearned: BeforeShots, rounds: RoundsRead): LearnedFromRounds {
   const full = learnFromBag(unlearned, rounds)
   if (rounds.putts.length + rounds.strokes.length === 0) return { ...full, nearGreen: null }
   const nearGreen = learnLoggedNearGreen(full.learned.player, rounds)

@@ -82,7 +82,10 @@ const LETTERS = Object.entries(FINISH_LETTERS)
   .map(([letter, words]) => `${letter} ${words}`)
   .join(', ')
 
-/** `driver f-180`, `sw x-30 +1`: club, letter with what was left, penalty strokes. What cannot be read is said and left open. */
+/**
+ * `driver f-180`, `sw x-30 +1`: club, letter with what was left, penalty strokes; `driver= f-180`, or `= f-180` alone, was
+ * hit as planned, club and line. What cannot be read is said and left open.
+ */
 function readStroke(
   text: string,
   unit: LogUnit,
@@ -91,13 +94,16 @@ function readStroke(
 ): RoundStroke {
   const penalised = /^(.*?)\s*\+\s*(\d)$/.exec(text)
   const rest = penalised ? (penalised[1] as string) : text
-  const { words, finish } = splitFinish(rest, unit, say)
+  const { words: marked, finish } = splitFinish(rest, unit, say)
+  const isAsPlanned = marked.endsWith('=')
+  const words = isAsPlanned ? marked.slice(0, -1).trim() : marked
   const club = words === '' ? null : logClub(words)
   if (words === '' && text === '')
     say('Two strokes are parted by nothing.', 'Write the stroke, or strike one of the two /.')
   else if (words !== '' && club === null)
     say(`"${words}" is no club.`, 'Write it like driver, 3w, 5h, 7i, pw, sw or putter.')
-  return { ...unknownStroke(place), club, finish, penalty: penalised ? Number(penalised[2]) : null }
+  const penalty = penalised ? Number(penalised[2]) : null
+  return { ...unknownStroke(place), club, finish, penalty, isAsPlanned }
 }
 
 function splitFinish(

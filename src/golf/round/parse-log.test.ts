@@ -37,6 +37,21 @@ describe('a paper log', () => {
     expect(round.holes[0]?.strokes[0]?.finish).toEqual({ letter: 'g', leftMetres: 6 })
   })
 
+  it('takes = for the card’s own club and line, after the club or in its place', () => {
+    const { round, faults } = parseLog('7: driver= f-180 / = r-25 +1 / sw = g-6 / 7i g-3 / 1 putt', 'log')
+    expect(faults).toEqual([])
+    expect(round.holes[0]?.strokes.map(({ club, isAsPlanned }) => [club, isAsPlanned])).toEqual([
+      ['driver', true],
+      [null, true],
+      ['sand-wedge', true],
+      ['7-iron', false],
+    ])
+    expect(round.holes[0]?.strokes.map(said)[1]).toEqual({ club: null, finish: left('r', 25), penalty: 1 })
+    expect(parseLog('7: spoon= f-180', 'log').faults.map(({ place }) => place)).toEqual([
+      'line 1, stroke 1, column 4',
+    ])
+  })
+
   it('says where a line does not make sense, keeps the rest, and counts a stroke that cannot be read', () => {
     const { round, faults } = parseLog(
       '7: driver f-180 / spoon r-25 / sw q-6 / 5i g-far / 2 putts\nno hole here\n8:',

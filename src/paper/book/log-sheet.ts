@@ -80,6 +80,6 @@ function explained(unit: 'yards' | 'metres'): readonly string[] {
   const letters = Object.entries(FINISH_LETTERS).map(([letter, means]) => `${letter} ${means}`)
   return [
     `Each stroke: club, letter of where it finished, ${unit} left to the pin; a stroke between each two /. The last is holed. Like: driver f-180 / 5i r-25 / sw g-18ft / 2 putts`,
-    `Letters: ${letters.join(', ')}. +1 is a penalty stroke more, 18ft or 5m another unit, pick up an unfinished hole.`,
+    `Letters: ${letters.join(', ')}. = after the club, or in its place, says that club and line were the card’s. +1 is a penalty stroke more, 18ft or 5m another unit, pick up an unfinished hole.`,
   ]
 }

@@ -1,4 +1,4 @@
-import { practiceTask, recapTask, seasonTask } from '#golf/round/round-tasks.ts'
+import { practiceTask, recapTask, roundShotsTask, seasonTask } from '#golf/round/round-tasks.ts'
 import { serveTasks } from '#outside/workers/serve-tasks.ts'
 import type { AfterAnswer, AfterQuestion } from './after-round.ts'
 
@@ -11,6 +11,8 @@ serveTasks(self, ({ kind, of }: AfterQuestion): AfterAnswer => {
       return recapTask(of)
     case 'season':
       return seasonTask(of)
+    case 'shots':
+      return roundShotsTask(of)
     case 'practice':
       return practiceTask(of)
   }

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react'
+import '../style/plan-progress.css'
 import type { Work } from './use-work.ts'
 
 /** How far the plans of a round are, with a way to stop and to go on; nothing once all are there. */

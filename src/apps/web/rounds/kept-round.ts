@@ -4,6 +4,7 @@ import { parseDay } from '#golf/course/parse-day.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
 import type { Round } from '#golf/round/round.ts'
 import { type RoundBelongs, roundBelongs } from '#golf/round/round-belongs.ts'
+import { roundKey } from '#golf/round/round-key.ts'
 import { fetchDocument, listDocuments } from '../documents/fetch-document.ts'
 import { type Loaded, troubleOf, useLoaded } from '../documents/use-library.ts'
 
@@ -11,15 +12,34 @@ import { type Loaded, troubleOf, useLoaded } from '../documents/use-library.ts'
 export interface KeptRoundFile {
   readonly id: string
   readonly round: Round
+  /** What tells it from every other round, whatever store it stands in. */
+  readonly key: string
   readonly belongs: RoundBelongs
   readonly faults: readonly Fault[]
+}
+
+/** A document of the store and its name. */
+export interface Named {
+  readonly id: string
+  readonly name: string
+}
+
+/** Whether a round is of this player: by id, or by name where it has none. */
+export function isOfPlayer({ playerId, player }: RoundBelongs, of: Named): boolean {
+  return playerId === null ? player === of.name : playerId === of.id
+}
+
+/** The same of the course. */
+export function isOnCourse({ courseId, course }: RoundBelongs, of: Named): boolean {
+  return courseId === null ? course === of.name : courseId === of.id
 }
 
 /** Reads a round of the store. Throws a Failure when there is none or it holds no hole. */
 async function loadRound(id: string): Promise<KeptRoundFile> {
   const [text, where] = [await fetchDocument('rounds', id), `rounds/${id}`]
-  const { round, faults } = parseRound(text, where)
-  return { id, round, faults, belongs: roundBelongs(text, where) }
+  const read = parseRound(text, where)
+  const { round, faults } = read
+  return { id, round, faults, key: roundKey(read), belongs: roundBelongs(text, where) }
 }
 
 /** A day of the store. */

@@ -65,7 +65,8 @@ export function PaperLog(props: {
         {Object.entries(FINISH_LETTERS)
           .map(([letter, words]) => `${letter} ${words}`)
           .join(', ')}
-        ; +1 a penalty stroke more, pick up an unfinished hole.
+        ; = after the club, or in its place, hit as the card says, +1 a penalty stroke more, pick up an
+        unfinished hole.
       </p>
       {trouble !== null && <TroubleNote trouble={trouble} />}
       <div className="typed-facts">

@@ -1,7 +1,7 @@
 import type { Day } from '#golf/course/day.ts'
 import { dayOfRound, type RoundOfDay } from '#golf/round/holes-of-rounds.ts'
 import { twinRounds } from '#golf/round/season-questions.ts'
-import type { KeptRoundFile } from '../rounds/kept-round.ts'
+import { isOfPlayer, isOnCourse, type KeptRoundFile, type Named } from '../rounds/kept-round.ts'
 
 /** A round that may count, and whether it does. */
 export interface CountedRound extends RoundOfDay {
@@ -9,21 +9,13 @@ export interface CountedRound extends RoundOfDay {
   readonly isCounted: boolean
 }
 
-/** Which rounds are a player's on a course, by id or by name. */
+/** Which rounds are a player's on a course. */
 export function roundsOf(
   all: readonly KeptRoundFile[],
-  course: { readonly id: string; readonly name: string },
-  player: { readonly id: string; readonly name: string },
+  course: Named,
+  player: Named,
 ): readonly KeptRoundFile[] {
-  const isOf = (
-    id: string | null,
-    name: string | null,
-    of: { readonly id: string; readonly name: string },
-  ) => (id === null ? name === of.name : id === of.id)
-  return all.filter(
-    ({ belongs }) =>
-      isOf(belongs.courseId, belongs.course, course) && isOf(belongs.playerId, belongs.player, player),
-  )
+  return all.filter(({ belongs }) => isOnCourse(belongs, course) && isOfPlayer(belongs, player))
 }
 
 /** Every closed round with the day of its date; one that is kept twice counts once, and `left` are those that were taken out by hand. */

@@ -9,6 +9,7 @@ import { HoleChoices } from './hole-choices.tsx'
 import { HoleShots } from './hole-shots.tsx'
 import { LearnSection } from './learn-section.tsx'
 import { RangeShots } from './range-shots.tsx'
+import { RoundChoices } from './round-choices.tsx'
 import { ShotChoices } from './shot-choices.tsx'
 import { ShotFiles } from './shot-files.tsx'
 import { ShotTable } from './shot-table.tsx'
@@ -16,6 +17,7 @@ import { TypedShot } from './typed-shot.tsx'
 import type { KeptPlayer } from './use-kept-player.ts'
 import { useNextShot } from './use-next-shot.ts'
 import { usePlayedHole } from './use-played-hole.ts'
+import { useRoundsToLearn } from './use-rounds-to-learn.ts'
 import { useShots } from './use-shots.ts'
 
 /** Where shots of one player are put down: a chart to tap, the sheet beside it, and what it teaches. */
@@ -37,6 +39,9 @@ export function ShotDesk(props: {
   const next = useNextShot(player, shots.at(-1)?.club ?? player.clubs[0]?.name, line, reader, put)
   const { choice, club, spot, putAt } = next
   useCommands({ undo, redo }, true)
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set())
+  const logged = useRoundsToLearn(kept, library)
+  const rounds = useMemo(() => logged.rounds.filter(({ id }) => chosen.has(id)), [logged, chosen])
   const counts = useMemo(() => countsOf(shots), [shots])
   const chart = {
     player,
@@ -111,13 +116,27 @@ export function ShotDesk(props: {
           <ShotTable shots={shots} reader={reader} onRemove={sheet.remove} />
           <ShotFiles shots={shots} playerId={kept.id} reader={reader} onOpen={put} />
         </Section>
+        <RoundChoices
+          playerName={player.name}
+          rounds={logged.rounds}
+          learned={player.learnedRounds ?? []}
+          chosen={chosen}
+          notes={logged.notes}
+          onChoose={(id, isChosen) =>
+            setChosen(
+              (before) => new Set(isChosen ? [...before, id] : [...before].filter((each) => each !== id)),
+            )
+          }
+        />
         <LearnSection
           kept={kept}
           shots={shots}
+          rounds={rounds}
           reader={reader}
           onReload={onReload}
           onKept={(id, lesson) => {
             sheet.clear(lesson.shots)
+            setChosen(new Set())
             onKept(id)
           }}
         />

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react'
+import '../style/after.css'
 import '../style/new-player.css'
 import '../style/shots.css'
 import type { Reader } from '../desk/desk.ts'
