@@ -201,7 +201,7 @@ describe('the season', () => {
 })
 
 describe('what rounds say of the shots', () => {
-  const choice = (date: string) => page.getByRole('button', { name: `Learn from the round of ${date}` })
+  const choice = (date: string) => page.getByRole('button', { name: `Learn from it: ${date}` })
   const stored = (place: string) =>
     page.evaluate(`fetch('/api/${place}').then((answer) => answer.text())`) as Promise<string>
 

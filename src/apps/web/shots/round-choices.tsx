@@ -20,7 +20,10 @@ export function RoundChoices(props: {
     <Section title="Rounds to learn from" className="counted-rounds">
       {rounds.length === 0 && (
         <p>
-          No closed round of {playerName} is kept yet. <a href={ROUNDS}>Write one down</a>.
+          No closed round of {playerName} is kept yet.{' '}
+          <a className="button" href={ROUNDS}>
+            Write one down
+          </a>
         </p>
       )}
       <ul>
@@ -36,7 +39,7 @@ export function RoundChoices(props: {
               <button
                 type="button"
                 aria-pressed={chosen.has(id)}
-                aria-label={`Learn from the round of ${name}`}
+                aria-label={`Learn from it: ${name}`}
                 onClick={() => onChoose(id, !chosen.has(id))}
               >
                 Learn from it
