@@ -62,7 +62,8 @@ export function serverApp({ store, host, webRoot, checks, report }: ServerParts)
 const SECURITY_HEADERS: Parameters<typeof secureHeaders>[0] = {
   contentSecurityPolicy: {
     defaultSrc: ["'none'"],
-    scriptSrc: ["'self'"],
+    // The solver's kernel is compiled from bytes that an own script holds; no text becomes code.
+    scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
     workerSrc: ["'self'"],
     styleSrc: ["'self'"],
     styleSrcAttr: ["'unsafe-inline'"],
