@@ -2,7 +2,9 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { greenSurface } from '#golf/course/green-surface.ts'
 import { GROUND_CLASSES, type Ground } from '#golf/course/ground.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
+import { degreesToRadians } from '#numbers/units/units.ts'
 import { area, box, disc, inventedHole } from './invented-hole.fixture.ts'
+import { oneRun } from './one-run.fixture.ts'
 import {
   AT_REST,
   IN_RED,
@@ -13,10 +15,10 @@ import {
   outcomePlace,
 } from './outcome.ts'
 import { groundOf, type Places, placeAt, placesOf } from './places.ts'
-import { type RunGround, restFrom, runGround, runWay } from './rest-from.ts'
 import { restAt } from './rest-table.ts'
 import { restTables } from './rest-tables.ts'
-import { RUN_STEP_METRES } from './settings.ts'
+import { type RunGround, type RunWay, restsAlong, runGround, runWay } from './rests-along.ts'
+import { GREEN_RUN_STEP_METRES, RUN_HEADING_STEP_DEGREES, RUN_STEP_METRES } from './settings.ts'
 
 const RUNS = 100_000
 const HAZARDS: ReadonlySet<Ground> = new Set(['out', 'penalty-red', 'penalty-yellow'])
@@ -81,7 +83,7 @@ describe('any landing, run and heading on a hole with every ground', () => {
       // From back by 20 m to on by 120 m; a green that falls may double what is left.
       const run = 140 * next() - 20
       const metres = 2 * Math.abs(run)
-      const outcome = restFrom(ground, landing, run, runWay(places, heading, RUN_STEP_METRES, 0))
+      const outcome = oneRun(ground, landing, run, { heading, stepMetres: RUN_STEP_METRES })
       const kind = outcomeKind(places, outcome)
       const place = outcomePlace(places, outcome)
       const say = (): string => JSON.stringify({ ball, run, landing, heading, metres, outcome, kind, place })
@@ -109,6 +111,13 @@ describe('any landing, run and heading on a hole with every ground', () => {
     expect(withoutCrossing).toBeLessThan(RUNS / 4)
   })
 
+  /** What becomes of a run of so many steps along a way. */
+  function along(landing: number, steps: number, way: RunWay): number | undefined {
+    const rests = new Int32Array(steps + 1)
+    restsAlong(ground, landing, way, false, steps, rests)
+    return rests[steps]
+  }
+
   it('runs by the kept cells of a way as by its own position', () => {
     const next = seededGenerator(4350)
     for (let ball = 0; ball < RUNS / 10; ball++) {
@@ -116,7 +125,7 @@ describe('any landing, run and heading on a hole with every ground', () => {
       const heading = (2 * next() - 1) * Math.PI
       const run = 90 * next()
       const [kept, own] = [30, 0].map((steps) =>
-        restFrom(ground, landing, run, runWay(places, heading, RUN_STEP_METRES, steps)),
+        along(landing, Math.round(run / RUN_STEP_METRES), runWay(places, heading, RUN_STEP_METRES, steps)),
       )
       if (kept !== own) expect.fail(JSON.stringify({ ball, landing, heading, run, kept, own }))
     }
@@ -125,18 +134,33 @@ describe('any landing, run and heading on a hole with every ground', () => {
   it('is found in the tables as it is followed', () => {
     const next = seededGenerator(4400)
     const rest = restTables(places, green)
-    for (let table = 0; table < 60; table++) {
-      const heading = (2 * next() - 1) * 3 * Math.PI
-      const outcomes = rest.tablesFor(120 * next())(heading)
-      for (let place = 0; place < places.count; place++) {
-        const outcome = restAt(places, outcomes, place)
-        if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${table}: ${outcome}`)
+    const step = degreesToRadians(RUN_HEADING_STEP_DEGREES)
+    const turn = Math.round((2 * Math.PI) / step)
+    /** Three runs along one heading, asked for in turn, so that a table finds others of its way that are filled, and half filled. */
+    for (let way = 0; way < 20; way++) {
+      const asked = (2 * next() - 1) * 3 * Math.PI
+      const index = ((Math.round(asked / step) % turn) + turn) % turn
+      const heading = (index > turn / 2 ? index - turn : index) * step
+      for (let table = 0; table < 3; table++) {
+        const run = RUN_STEP_METRES * Math.floor((120 / RUN_STEP_METRES) * next())
+        const outcomes = rest.tablesFor(run)(asked)
+        for (let place = table; place < places.count; place += 1 + table) {
+          const expected = oneRun(ground, place, run, { heading, stepMetres: RUN_STEP_METRES })
+          if (restAt(places, outcomes, place) !== expected) expect.fail(JSON.stringify({ way, run, place }))
+        }
+        const metres = GREEN_RUN_STEP_METRES * Math.round(60 * next() - 20)
+        const onGreen = rest.greenTablesFor({ falling: metres, level: metres, rising: metres })(asked)
+        for (const [number, place] of places.greenPlaces.entries()) {
+          const expected = oneRun(ground, place, metres, { heading, stepMetres: GREEN_RUN_STEP_METRES })
+          if (restAt(places, onGreen, number) !== expected)
+            expect.fail(JSON.stringify({ way, metres, place }))
+        }
       }
       const runs = { falling: 40 * next() - 10, level: 30 * next() - 10, rising: 20 * next() - 10 }
-      const onGreen = rest.greenTablesFor(runs)(heading)
-      for (let index = 0; index < places.greenPlaces.length; index++) {
-        const outcome = restAt(places, onGreen, index)
-        if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${table}: ${outcome}`)
+      const onSlope = rest.greenTablesFor(runs)(asked)
+      for (let number = 0; number < places.greenPlaces.length; number++) {
+        const outcome = restAt(places, onSlope, number)
+        if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${way}: ${outcome}`)
       }
     }
   })

@@ -47,9 +47,22 @@ export function restAt(places: Places, table: RestTable, index: number): Outcome
   const first = STRIDE * (index >> 3)
   const within = index & (GROUP - 1)
   const place = words[first + 1 + within] as number
-  if (place === places.count) return workOut(places, table, index, first, within)
+  if (place === places.count) return workOut(places, table, index)
   const kind = ((words[first] as number) >> (KIND_BITS * within)) & KIND_MASK
   return outcomeOf(places, kind, place)
+}
+
+/** Whether it is worked out already what becomes of a ball. */
+export function isRestKnown(places: Places, { words }: RestTable, index: number): boolean {
+  return words[STRIDE * (index >> 3) + 1 + (index & (GROUP - 1))] !== places.count
+}
+
+/** Writes down what becomes of a ball of which that was not known. */
+export function keepRest(places: Places, { words }: RestTable, index: number, outcome: Outcome): void {
+  const first = STRIDE * (index >> 3)
+  const within = index & (GROUP - 1)
+  words[first] = (words[first] as number) | (outcomeKind(places, outcome) << (KIND_BITS * within))
+  words[first + 1 + within] = outcomePlace(places, outcome)
 }
 
 /** Calls for every number of a table in turn what becomes of the ball: several times as fast as asking for each. */
@@ -67,22 +80,15 @@ export function eachRest(
     for (let within = 0; within < until; within++) {
       const place = words[first + 1 + within] as number
       if (place === places.count) {
-        take(from + within, workOut(places, table, from + within, first, within))
+        take(from + within, workOut(places, table, from + within))
         kinds = words[first] as number
       } else take(from + within, ((kinds >> (KIND_BITS * within)) & KIND_MASK) * places.count + place)
     }
   }
 }
 
-function workOut(
-  places: Places,
-  { words, follow }: RestTable,
-  index: number,
-  first: number,
-  within: number,
-): Outcome {
-  const outcome = follow(index)
-  words[first] = (words[first] as number) | (outcomeKind(places, outcome) << (KIND_BITS * within))
-  words[first + 1 + within] = outcomePlace(places, outcome)
+function workOut(places: Places, table: RestTable, index: number): Outcome {
+  const outcome = table.follow(index)
+  keepRest(places, table, index, outcome)
   return outcome
 }

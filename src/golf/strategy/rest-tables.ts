@@ -4,8 +4,9 @@ import type { GroundToday } from '#golf/ball/turf.ts'
 import type { GreenSurface } from '#golf/course/green-surface.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Places } from './places.ts'
-import { type RunWay, restFrom, runGround, runWay } from './rest-from.ts'
-import { type RestTable, restTable } from './rest-table.ts'
+import { type RestFamily, restFamily } from './rest-family.ts'
+import type { RestTable } from './rest-table.ts'
+import { runGround, runWay } from './rests-along.ts'
 import { GREEN_RUN_STEP_METRES, RUN_HEADING_STEP_DEGREES, RUN_STEP_METRES } from './settings.ts'
 
 /** Where balls come to rest, a table for each length of run and heading, kept. */
@@ -23,6 +24,9 @@ export interface RestTables {
   readonly isGreenSloped: boolean
 }
 
+/** Tables by number of the heading. */
+type Kept = (RestTable | undefined)[]
+
 /** Steps of a way whose cells are kept: more than balls commonly run. */
 const KNOWN_STEPS = 40
 /** A run on the green is told apart up to this many steps either way. */
@@ -37,50 +41,63 @@ export function restTables(
   const ground = runGround(places, green, rough)
   const headingStep = degreesToRadians(RUN_HEADING_STEP_DEGREES)
   const headings = Math.round((2 * Math.PI) / headingStep)
-  const kept = new Map<number, (RestTable | undefined)[]>()
-  const keptOnGreen = new Map<number, (RestTable | undefined)[]>()
   // Signed, so that a heading and its mirror have exactly opposite sines.
   const indexOf = (heading: number): number =>
     ((Math.round(heading / headingStep) % headings) + headings) % headings
   const headingOf = (index: number): number => (index > headings / 2 ? index - headings : index) * headingStep
+  const [kept, keptOnGreen] = [new Map<number, Kept>(), new Map<number, Kept>()]
+  const families = new Array<RestFamily | undefined>(headings)
+  const familiesOnGreen = new Array<RestFamily | undefined>(headings)
 
-  const ways = new Map<number, RunWay>()
-  function wayAlong(heading: number): RunWay {
-    const known = ways.get(heading) ?? runWay(places, heading, RUN_STEP_METRES, KNOWN_STEPS)
-    ways.set(heading, known)
+  function familyAt(index: number): RestFamily {
+    const known =
+      families[index] ??
+      restFamily(
+        ground,
+        runWay(places, headingOf(index), RUN_STEP_METRES, KNOWN_STEPS),
+        places.count,
+        (place) => place,
+      )
+    families[index] = known
     return known
   }
 
-  function buildTable(steps: number, heading: number): RestTable {
-    const way = wayAlong(heading)
-    return restTable(places, places.count, (place) => restFrom(ground, place, steps * RUN_STEP_METRES, way))
+  function familyOnGreenAt(index: number): RestFamily {
+    const known =
+      familiesOnGreen[index] ??
+      restFamily(
+        ground,
+        runWay(places, headingOf(index), GREEN_RUN_STEP_METRES, 0),
+        places.greenPlaces.length,
+        (number) => places.greenPlaces[number] as number,
+      )
+    familiesOnGreen[index] = known
+    return known
   }
 
-  function buildGreenTable(runs: GreenRuns, heading: number): RestTable {
-    const way = runWay(places, heading, GREEN_RUN_STEP_METRES, 0)
+  /** The steps of a run by number of the place on the green. */
+  function stepsOnGreen(runs: GreenRuns, heading: number): (index: number) => number {
     const [sin, cos] = [Math.sin(heading), Math.cos(heading)]
-    return restTable(places, places.greenPlaces.length, (index) => {
+    return (index) => {
       const grade = (ground.riseX[index] as number) * sin + (ground.riseY[index] as number) * cos
       const run = runOnSlope(runs, grade)
-      return restFrom(ground, places.greenPlaces[index] as number, run, way)
-    })
+      return Math.sign(run) * Math.round(Math.abs(run) / GREEN_RUN_STEP_METRES)
+    }
   }
 
   /** Tables of one run by heading, made when first asked for. */
   function byHeading(
-    of: Map<number, (RestTable | undefined)[]>,
+    of: Map<number, Kept>,
     run: number,
-    build: (heading: number) => RestTable,
+    build: (index: number) => RestTable,
   ): (heading: number) => RestTable {
     const tables = of.get(run) ?? new Array<RestTable | undefined>(headings)
     of.set(run, tables)
     return (heading) => {
       const index = indexOf(heading)
-      const known = tables[index]
-      if (known) return known
-      const made = build(headingOf(index))
-      tables[index] = made
-      return made
+      const known = tables[index] ?? build(index)
+      tables[index] = known
+      return known
     }
   }
 
@@ -92,7 +109,7 @@ export function restTables(
     isGreenSloped: ground.isGreenSloped,
     tablesFor(runMetres) {
       const steps = Math.max(0, Math.round(runMetres / RUN_STEP_METRES))
-      return byHeading(kept, steps, (heading) => buildTable(steps, heading))
+      return byHeading(kept, steps, (index) => familyAt(index).add(() => steps))
     },
     greenTablesFor(runs) {
       const [falling, level, rising] = [runs.falling, runs.level, runs.rising].map((metres) =>
@@ -105,7 +122,9 @@ export function restTables(
         level: level * GREEN_RUN_STEP_METRES,
         rising: rising * GREEN_RUN_STEP_METRES,
       }
-      return byHeading(keptOnGreen, run, (heading) => buildGreenTable(rounded, heading))
+      return byHeading(keptOnGreen, run, (index) =>
+        familyOnGreenAt(index).add(stepsOnGreen(rounded, headingOf(index))),
+      )
     },
   }
 }

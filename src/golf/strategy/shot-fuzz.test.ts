@@ -9,10 +9,11 @@ import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { type Situation, tableFor } from './evaluate-stroke.ts'
 import { type HoleModel, holeGround, holeModel } from './hole-model.ts'
 import { area, box, CALM_DAY, disc, inventedHole } from './invented-hole.fixture.ts'
+import { oneRun } from './one-run.fixture.ts'
 import { OUTCOME_KINDS, outcomeKind, outcomePlace } from './outcome.ts'
 import { groundOf } from './places.ts'
-import { restFrom, runGround, runWay } from './rest-from.ts'
 import type { RestTable } from './rest-table.ts'
+import { runGround } from './rests-along.ts'
 import { GREEN_RUN_STEP_METRES, RUN_STEP_METRES } from './settings.ts'
 import { shotsOf } from './shots.ts'
 import { strikesOf } from './strikes.ts'
@@ -72,13 +73,13 @@ function withLazyTables(model: HoleModel, rough: 'short' | 'normal' | 'long'): H
       isGreenSloped: true,
       bytes: () => 0,
       tablesFor: (run) => (heading) => {
-        const way = runWay(places, heading, RUN_STEP_METRES, 0)
-        return lazy((place) => restFrom(running, place, run, way))
+        const way = { heading, stepMetres: RUN_STEP_METRES }
+        return lazy((place) => oneRun(running, place, run, way))
       },
       greenTablesFor: (runs) => (heading) => {
-        const way = runWay(places, heading, GREEN_RUN_STEP_METRES, 0)
+        const way = { heading, stepMetres: GREEN_RUN_STEP_METRES }
         const run = Math.sin(heading) > 0 ? runs.rising : runs.falling
-        return lazy((index) => restFrom(running, places.greenPlaces[index] as number, run, way))
+        return lazy((index) => oneRun(running, places.greenPlaces[index] as number, run, way))
       },
     },
   }

@@ -18,9 +18,11 @@ export interface LaidTables {
   layRests(landing: number, address: number): void
   /** Addresses of landings by their number. */
   readonly landings: readonly number[]
-  /** Address of a table of where balls rest that land on the green. */
+  /** Address of a table of where balls rest that land on the green; it is filled by `fill`. */
   green(table: RestTable): number
-  /** Outcomes in any laid table that are not simply the value of a place. */
+  /** Works out all tables that were asked for, those of one way together: once no more are to come. */
+  fill(): void
+  /** Outcomes in any filled table that are not simply the value of a place. */
   readonly specials: ReadonlySet<number>
 }
 
@@ -52,14 +54,21 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
   function green(table: RestTable): number {
     const known = greens.get(table)
     if (known !== undefined) return known
-    const rests = new Int32Array(places.greenPlaces.length)
-    eachRest(places, table, rests.length, (index, outcome) => {
-      rests[index] = outcome
-      noteSpecial(outcome)
-    })
-    const address = memory.place(rests)
+    const address = memory.allocate(4 * places.greenPlaces.length)
     greens.set(table, address)
     return address
+  }
+
+  function fill(): void {
+    for (const [table, address] of greens) {
+      const [words, from] = [memory.words(), address / 4]
+      eachRest(places, table, places.greenPlaces.length, (index, outcome) => {
+        words[from + index] = outcome
+        noteSpecial(outcome)
+      })
+    }
+    for (const rest of numbers.keys())
+      eachRest(places, rest, places.count, (_, outcome) => noteSpecial(outcome))
   }
 
   function laySlant(table: SlantTable): number {
@@ -138,9 +147,9 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     landings,
     rise,
     green,
+    fill,
     landing(rest, down) {
       const byDown = numbers.get(rest) ?? new Map<SlantTable | null, number>()
-      if (byDown.size === 0) eachRest(places, rest, places.count, (_, outcome) => noteSpecial(outcome))
       numbers.set(rest, byDown)
       const known = byDown.get(down)
       if (known !== undefined) return known

@@ -6,7 +6,7 @@ import { type GroundToday, runShare, type Surface } from '#golf/ball/turf.ts'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import type { GreenSurface } from '#golf/course/green-surface.ts'
 import { GROUND_CLASSES, groundCode } from '#golf/course/ground.ts'
-import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS, type Outcome, outcomeOf } from './outcome.ts'
+import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS, outcomeOf } from './outcome.ts'
 import { type Places, placeAt } from './places.ts'
 import { LONGEST_CROSSING_METRES, RUN_STEP_METRES } from './settings.ts'
 
@@ -65,38 +65,53 @@ export function runWay({ coarse }: Places, heading: number, stepMetres: number, 
 }
 
 /**
- * Follows one run step by step: each ground uses it up at its own rate; a penalty area or the boundary ends it.
- * `runMetres` is the run on a level fairway, or, for a ball that lands on the green, its run there; negative is back
- * against the way's heading. The run is rounded to whole steps. A ball that runs on to a green from outside is slowed and
- * sped up by its slope as one that rolls.
+ * Follows runs of 0 to `most` steps from one landing, which all lead through the same places: `rests[n]` is what becomes of
+ * a ball with a run of `n` steps. Each ground uses a run up at its own rate; a penalty area or the boundary ends it. A run
+ * is that on a level fairway, or, for a ball that lands on the green, its run there; `isBack`: against the way's heading. A
+ * ball that runs on to a green from outside is slowed and sped up by its slope as one that rolls.
  */
-export function restFrom(ground: RunGround, landing: number, runMetres: number, way: RunWay): Outcome {
+export function restsAlong(
+  ground: RunGround,
+  landing: number,
+  way: RunWay,
+  isBack: boolean,
+  most: number,
+  rests: Int32Array,
+): void {
   const { places, shares } = ground
   const { columns, rows } = places.coarse
   let place = landing
   let code = places.ground[place] as number
   const [fromX, fromY] = [places.x[landing] as number, places.y[landing] as number]
-  if (code === OUT || code === RED || code === YELLOW)
-    return outcomeOf(places, kindOf(code), crossingPlace(places, fromX, fromY, way.heading))
-  const isBack = runMetres < 0
+  if (code === OUT || code === RED || code === YELLOW) {
+    rests.fill(outcomeOf(places, kindOf(code), crossingPlace(places, fromX, fromY, way.heading)), 0, most + 1)
+    return
+  }
   const [dx, dy] = isBack ? [-way.dx, -way.dy] : [way.dx, way.dy]
   // The run of a ball that lands on the green is what it is on the slope there.
   const hasLandedOnGreen = code === GREEN
   const ownShare = hasLandedOnGreen ? (shares[GREEN] as number) : 1
-  // Half a step more than the run, so that a run is rounded to whole steps and not cut down to them.
-  let run = (Math.round(Math.abs(runMetres) / way.stepMetres) + 0.5) / ownShare
   // From coarse cells all runs lead through the same cells beside them, until one comes near the pin.
   let known =
     isBack || landing >= places.coarseCount || places.isNearPin[landing] === 1 ? 0 : way.columns.length
   const row = Math.floor(landing / columns)
   const column = landing - row * columns
+  let used = 0
+  let steps = 0
+  // Half a step more than the run, so that a run is rounded to whole steps and not cut down to them.
+  let run = 0.5 / ownShare
   for (let step = 1; ; step++) {
     let share = shares[code] as number
     if (share === 0) break
     if (code === GREEN && !hasLandedOnGreen)
       share *= rollShare(ground, place, dx / way.stepMetres, dy / way.stepMetres)
-    run -= 1 / share
-    if (run < 0) break
+    used += 1 / share
+    while (run < used) {
+      rests[steps] = outcomeOf(places, AT_REST, place)
+      steps += 1
+      if (steps > most) return
+      run = (steps + 0.5) / ownShare
+    }
     let next = -1
     if (step < known) {
       const toColumn = column + (way.columns[step] as number)
@@ -108,10 +123,13 @@ export function restFrom(ground: RunGround, landing: number, runMetres: number, 
     }
     if (step >= known) next = placeAt(places, fromX + step * dx, fromY + step * dy)
     code = places.ground[next] as number
-    if (code === OUT || code === RED || code === YELLOW) return outcomeOf(places, kindOf(code), place)
+    if (code === OUT || code === RED || code === YELLOW) {
+      rests.fill(outcomeOf(places, kindOf(code), place), steps, most + 1)
+      return
+    }
     place = next
   }
-  return outcomeOf(places, AT_REST, place)
+  rests.fill(outcomeOf(places, AT_REST, place), steps, most + 1)
 }
 
 /** How far a ball rolls on the green at a place, along a direction of length 1, as a share of the same roll on the level. */
