@@ -65,24 +65,26 @@ export function keepRest(places: Places, { words }: RestTable, index: number, ou
   words[first + 1 + within] = outcomePlace(places, outcome)
 }
 
-/** Calls for every number of a table in turn what becomes of the ball: several times as fast as asking for each. */
-export function eachRest(
+/** Copies what becomes of the balls of the first `size` numbers: several times as fast as asking for each. */
+export function copyRests(
   places: Places,
   table: RestTable,
   size: number,
-  take: (index: number, outcome: Outcome) => void,
+  into: Int32Array,
+  at: number,
 ): void {
   const { words } = table
+  const { count } = places
   let first = 0
   for (let from = 0; from < size; from += GROUP, first += STRIDE) {
     let kinds = words[first] as number
     const until = Math.min(GROUP, size - from)
     for (let within = 0; within < until; within++) {
       const place = words[first + 1 + within] as number
-      if (place === places.count) {
-        take(from + within, workOut(places, table, from + within))
+      if (place === count) {
+        into[at + from + within] = workOut(places, table, from + within)
         kinds = words[first] as number
-      } else take(from + within, ((kinds >> (KIND_BITS * within)) & KIND_MASK) * places.count + place)
+      } else into[at + from + within] = ((kinds >> (KIND_BITS * within)) & KIND_MASK) * count + place
     }
   }
 }

@@ -2,7 +2,7 @@ import type { KernelMemory } from '#numbers/kernels/kernel-memory.ts'
 import { BLOCK, LANDING, SLANT } from '#numbers/kernels/weigh-layout.ts'
 import type { OutcomeCosts } from '../outcome-costs.ts'
 import type { Places } from '../places.ts'
-import { eachRest, type RestTable, restAt } from '../rest-table.ts'
+import { copyRests, type RestTable, restAt } from '../rest-table.ts'
 import { leftOf, metCells, type SlantTable } from '../slant-table.ts'
 
 /**
@@ -38,6 +38,7 @@ const WORD_BITS = 32
 export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeCosts): LaidTables {
   const { columns, rows } = places.coarse
   const specials = new Set<number>()
+  const copied = new Int32Array(places.count)
   const greens = new Map<RestTable, number>()
   const rests: RestTable[] = []
   const turned = Int32Array.from({ length: places.count }, (_, place) =>
@@ -60,15 +61,15 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
   }
 
   function fill(): void {
-    for (const [table, address] of greens) {
-      const [words, from] = [memory.words(), address / 4]
-      eachRest(places, table, places.greenPlaces.length, (index, outcome) => {
-        words[from + index] = outcome
-        noteSpecial(outcome)
-      })
-    }
-    for (const rest of numbers.keys())
-      eachRest(places, rest, places.count, (_, outcome) => noteSpecial(outcome))
+    for (const [table, address] of greens)
+      noteRests(table, places.greenPlaces.length, memory.words(), address / 4)
+    for (const rest of numbers.keys()) noteRests(rest, places.count, copied, 0)
+  }
+
+  /** Copies a table and notes the specials in it. */
+  function noteRests(table: RestTable, size: number, into: Int32Array, at: number): void {
+    copyRests(places, table, size, into, at)
+    for (let index = at; index < at + size; index++) noteSpecial(into[index] as number)
   }
 
   function laySlant(table: SlantTable): number {
@@ -165,12 +166,11 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
       return landings.push(made) - 1
     },
     layRests(landing, address) {
-      const rest = rests[landing] as RestTable
+      copyRests(places, rests[landing] as RestTable, places.count, copied, 0)
       const words = memory.words()
       const from = address / 4
-      eachRest(places, rest, places.count, (place, outcome) => {
-        words[from + (turned[place] as number)] = outcome
-      })
+      for (let place = 0; place < places.count; place++)
+        words[from + (turned[place] as number)] = copied[place] as number
       words[(landings[landing] as number) / 4 + LANDING.rest] = address
     },
   }
