@@ -45,20 +45,20 @@ const figureOf = (text: string | null): number => Number(text?.replace('−', '-
 
 /** On every screen, in large print and in every light: nothing beyond the side, everything large enough to hit, no violation. */
 async function looks(): Promise<void> {
-  for (const [width, height, print] of [
-    [320, 640, 'usual'],
-    [320, 640, 'large'],
-    [1280, 900, 'large'],
-    [1280, 900, 'usual'],
-  ] as const) {
-    await page.setViewportSize({ width, height })
-    await page.getByText('Reading', { exact: true }).click()
-    await page.getByLabel('Print', { exact: true }).selectOption(print)
-    await page.keyboard.press('Escape')
-    await poll(() => beyondTheSide(page)).toEqual([])
-    expect(await smallTargets(page)).toEqual([])
-    expect(await violations(page)).toEqual([])
-  }
+  await looksAt(320, 640, 'usual')
+  await looksAt(320, 640, 'large')
+  await looksAt(1280, 900, 'large')
+  await looksAt(1280, 900, 'usual')
+}
+
+async function looksAt(width: number, height: number, print: 'usual' | 'large'): Promise<void> {
+  await page.setViewportSize({ width, height })
+  await page.getByText('Reading', { exact: true }).click()
+  await page.getByLabel('Print', { exact: true }).selectOption(print)
+  await page.keyboard.press('Escape')
+  await poll(() => beyondTheSide(page)).toEqual([])
+  expect(await smallTargets(page)).toEqual([])
+  expect(await violations(page)).toEqual([])
 }
 
 beforeAll(async () => {
@@ -216,7 +216,8 @@ describe('what rounds say of the shots', () => {
     const words = (await page.locator('.learned').textContent()) ?? ''
     expect(words).toContain('2 rounds: 4 full shots, 4 of them without a line')
     expect(words).toMatch(/putts start off line by, degrees/)
-    await looks()
+    await looksAt(320, 640, 'large')
+    await looksAt(1280, 900, 'usual')
 
     const [player, course, ...files] = await Promise.all(
       [

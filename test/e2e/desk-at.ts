@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, expect } from 'vitest'
 import { openHole, type ServedDesk, serveDesk } from '../../tools/served-desk.ts'
-import { twoClubs, twoShort } from '../fixtures/two-short.ts'
+import { twoClubs, twoShortWithWater } from '../fixtures/two-short.ts'
 
 /**
  * A desk for all tests of a file, opened at a hole and put away after the last. Hole 3 is a par 3, so that a plan takes a second
@@ -15,9 +15,18 @@ export async function deskAt(ref: string, before?: (page: Page) => Promise<unkno
   return desk
 }
 
+/** The same at a short hole with water in front of its green, for a player with two clubs: a plan takes a second, all of it a few. */
+export async function deskAtShort(): Promise<ServedDesk> {
+  const desk = await serveDesk()
+  afterAll(() => desk.close())
+  await opensShort(desk)
+  await openHole(desk, '1')
+  return desk
+}
+
 /** Named so that they come first in the lists, and the desk opens with them. */
 const FIRST: readonly (readonly [place: string, document: object])[] = [
-  ['courses/a-short-one', twoShort(true, 2, 'A Short One')],
+  ['courses/a-short-one', twoShortWithWater('A Short One')],
   ['players/abel', twoClubs('Abel Sands')],
 ]
 

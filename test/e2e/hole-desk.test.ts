@@ -1,5 +1,6 @@
 import type { Locator } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import { WEIGH_ACTIONS_WASM } from '#numbers/kernels/weigh-actions-wasm.ts'
 import { firstLoad } from '../../tools/first-load.ts'
 import { PATIENCE, planned, smallTargets, violations } from '../../tools/served-desk.ts'
 import { deskAt } from './desk-at.ts'
@@ -39,6 +40,19 @@ describe('the hole desk', () => {
     // Nothing that came unpacked or from another time: React alone is more than this.
     expect(loaded.page).toBeGreaterThan(60)
     expect(loaded.page).toBeLessThan(250)
+  })
+
+  it('lets its workers compile the solver’s kernel, and no text', async () => {
+    const [worker] = page.workers()
+    const kernel = `Uint8Array.from(atob('${WEIGH_ACTIONS_WASM}'), (letter) => letter.charCodeAt(0))`
+    const tried = (what: string) =>
+      worker?.evaluate(`new Promise((tell) => {
+        setTimeout(() => {
+          try { tell(${what}) } catch (error) { tell(error.name) }
+        })
+      })`)
+    expect(await tried(`String(new WebAssembly.Module(${kernel}))`)).toBe('[object WebAssembly.Module]')
+    expect(await tried(`new Function('return 1')()`)).toBe('EvalError')
   })
 
   it('can be aimed before there is a plan: where the shots finish answers', async () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { planned, smallTargets, violations } from '../../tools/served-desk.ts'
-import { deskAt } from './desk-at.ts'
+import { deskAtShort } from './desk-at.ts'
 
-/** The ball put anywhere in any lie, and planned on from there. Hole 3 plans quickly. */
-const desk = await deskAt('3')
+/** The ball put anywhere in any lie, and planned on from there. */
+const desk = await deskAtShort()
 const { page } = desk
 
 const where = async (): Promise<string> =>
