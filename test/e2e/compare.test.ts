@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { beyondTheSide, PATIENCE, smallTargets, violations } from '../../tools/served-desk.ts'
-import { deskAt } from './desk-at.ts'
+import { deskAtShort } from './desk-at.ts'
 
-/** Two players and two pins side by side. Hole 3 plans quickly. */
-const desk = await deskAt('3')
+/** Two players and two pins side by side. */
+const desk = await deskAtShort()
 const { page } = desk
 
 const words = () => page.locator('.compared')
