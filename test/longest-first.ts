@@ -5,6 +5,8 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node'
  * first; one of these, begun last, would leave the other worker idle.
  */
 const LONG_TO_RUN = [
+  'readme',
+  'cli-plan',
   'published-values',
   'levels-published',
   'levels-doc',

@@ -20,6 +20,10 @@ const COURSE = file(
 1,green,,92,108,0,16,"par 3, index 2"
 2,water-red,across,70,84,-40,40,
 2,green,,90,106,0,16,"par 3, index 1"
+1,out,left,,,40,,
+1,out,right,,,40,,
+2,out,left,,,60,,
+2,out,right,,,60,,
 `,
 )
 const player = (name: string, handicapIndex: number): string =>

@@ -19,14 +19,29 @@ export function restFamily(
   const members: Member[] = []
   return {
     add(stepsAt) {
-      const member: Member = { stepsAt, table: restTable(places, size, (index) => follow(member, index)) }
+      const member: Member = {
+        stepsAt,
+        table: restTable(
+          places,
+          size,
+          (index) => follow(stepsAt(index), index),
+          (index) => followAll(member, index),
+        ),
+      }
       members.push(member)
       return member.table
     },
   }
 
+  function follow(steps: number, index: number): number {
+    const length = Math.abs(steps)
+    const rests = roomFor(AHEAD, length)
+    restsAlong(ground, placeOf(index), way, steps < 0, length, rests)
+    return rests[length] as number
+  }
+
   /** What becomes of a ball of one member; that of all others which is not known yet is kept on the way. */
-  function follow(asked: Member, index: number): number {
+  function followAll(asked: Member, index: number): number {
     const place = placeOf(index)
     const [back, on] = farthest(places, members, index)
     const [ahead, behind] = [roomFor(AHEAD, on), roomFor(BEHIND, back)]

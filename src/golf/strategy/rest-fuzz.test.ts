@@ -15,7 +15,7 @@ import {
   outcomePlace,
 } from './outcome.ts'
 import { groundOf, type Places, placeAt, placesOf } from './places.ts'
-import { restAt } from './rest-table.ts'
+import { copyRests, type RestTable, restAt } from './rest-table.ts'
 import { restTables } from './rest-tables.ts'
 import { type RunGround, type RunWay, restsAlong, runGround, runWay } from './rests-along.ts'
 import { GREEN_RUN_STEP_METRES, RUN_HEADING_STEP_DEGREES, RUN_STEP_METRES } from './settings.ts'
@@ -136,28 +136,45 @@ describe('any landing, run and heading on a hole with every ground', () => {
     const rest = restTables(places, green)
     const step = degreesToRadians(RUN_HEADING_STEP_DEGREES)
     const turn = Math.round((2 * Math.PI) / step)
-    /** Three runs along one heading, asked for in turn, so that a table finds others of its way that are filled, and half filled. */
     for (let way = 0; way < 20; way++) {
       const asked = (2 * next() - 1) * 3 * Math.PI
       const index = ((Math.round(asked / step) % turn) + turn) % turn
       const heading = (index > turn / 2 ? index - turn : index) * step
-      for (let table = 0; table < 3; table++) {
-        const run = RUN_STEP_METRES * Math.floor((120 / RUN_STEP_METRES) * next())
-        const outcomes = rest.tablesFor(run)(asked)
-        for (let place = table; place < places.count; place += 1 + table) {
+      const runs = Array.from(
+        { length: 3 },
+        () => RUN_STEP_METRES * Math.floor((120 / RUN_STEP_METRES) * next()),
+      )
+      const tables = runs.map((run) => rest.tablesFor(run)(asked))
+      const onGreen = Array.from({ length: 3 }, () => GREEN_RUN_STEP_METRES * Math.round(60 * next() - 20))
+      const greenTables = onGreen.map((metres) =>
+        rest.greenTablesFor({ falling: metres, level: metres, rising: metres })(asked),
+      )
+      // Some balls of one run are followed each alone; then all of another, and those of every other run beside them.
+      for (let place = 0; place < places.count; place += 3) restAt(places, tables[0] as RestTable, place)
+      for (let number = 0; number < places.greenPlaces.length; number += 3)
+        restAt(places, greenTables[0] as RestTable, number)
+      copyRests(places, tables[1] as RestTable, places.count, new Int32Array(places.count), 0)
+      copyRests(
+        places,
+        greenTables[1] as RestTable,
+        places.greenPlaces.length,
+        new Int32Array(places.greenPlaces.length),
+        0,
+      )
+      for (const [at, run] of runs.entries())
+        for (let place = 0; place < places.count; place += 1) {
           const expected = oneRun(ground, place, run, { heading, stepMetres: RUN_STEP_METRES })
-          if (restAt(places, outcomes, place) !== expected) expect.fail(JSON.stringify({ way, run, place }))
+          if (restAt(places, tables[at] as RestTable, place) !== expected)
+            expect.fail(JSON.stringify({ way, run, place }))
         }
-        const metres = GREEN_RUN_STEP_METRES * Math.round(60 * next() - 20)
-        const onGreen = rest.greenTablesFor({ falling: metres, level: metres, rising: metres })(asked)
+      for (const [at, metres] of onGreen.entries())
         for (const [number, place] of places.greenPlaces.entries()) {
           const expected = oneRun(ground, place, metres, { heading, stepMetres: GREEN_RUN_STEP_METRES })
-          if (restAt(places, onGreen, number) !== expected)
+          if (restAt(places, greenTables[at] as RestTable, number) !== expected)
             expect.fail(JSON.stringify({ way, metres, place }))
         }
-      }
-      const runs = { falling: 40 * next() - 10, level: 30 * next() - 10, rising: 20 * next() - 10 }
-      const onSlope = rest.greenTablesFor(runs)(asked)
+      const slopes = { falling: 40 * next() - 10, level: 30 * next() - 10, rising: 20 * next() - 10 }
+      const onSlope = rest.greenTablesFor(slopes)(asked)
       for (let number = 0; number < places.greenPlaces.length; number++) {
         const outcome = restAt(places, onSlope, number)
         if (!(outcome >= 0 && outcome < OUTCOME_KINDS * places.count)) expect.fail(`${way}: ${outcome}`)

@@ -11,6 +11,8 @@ export interface RestTable {
   readonly words: Uint16Array | Int32Array
   /** What becomes of a ball, followed and not looked up. */
   readonly follow: (index: number) => Outcome
+  /** The same, and what becomes of it with other runs of its way is kept in their tables: for whoever asks for every ball. */
+  readonly followAll: (index: number) => Outcome
 }
 
 const GROUP = 8
@@ -21,20 +23,25 @@ const KIND_MASK = 3
 const HALF_WORD = 65535
 
 /** A table of so many outcomes. */
-export function restTable(places: Places, size: number, follow: (index: number) => Outcome): RestTable {
+export function restTable(
+  places: Places,
+  size: number,
+  follow: (index: number) => Outcome,
+  followAll: (index: number) => Outcome = follow,
+): RestTable {
   const length = Math.ceil(size / GROUP) * STRIDE
   const words = places.count <= HALF_WORD ? new Uint16Array(length) : new Int32Array(length)
   // One more than the last place stands for what is not worked out yet.
   words.fill(places.count)
   for (let first = 0; first < length; first += STRIDE) words[first] = 0
-  return { words, follow }
+  return { words, follow, followAll }
 }
 
 /** A table of outcomes that are all known. It holds on to nothing but them. */
 export function knownRests(places: Places, outcomes: Int32Array): RestTable {
   const table = restTable(places, outcomes.length, (index) => outcomes[index] as number)
   for (let index = 0; index < outcomes.length; index++) restAt(places, table, index)
-  return { words: table.words, follow: beyond }
+  return { words: table.words, follow: beyond, followAll: beyond }
 }
 
 function beyond(index: number): never {
@@ -47,7 +54,7 @@ export function restAt(places: Places, table: RestTable, index: number): Outcome
   const first = STRIDE * (index >> 3)
   const within = index & (GROUP - 1)
   const place = words[first + 1 + within] as number
-  if (place === places.count) return workOut(places, table, index)
+  if (place === places.count) return kept(places, table, index, table.follow(index))
   const kind = ((words[first] as number) >> (KIND_BITS * within)) & KIND_MASK
   return outcomeOf(places, kind, place)
 }
@@ -82,15 +89,15 @@ export function copyRests(
     for (let within = 0; within < until; within++) {
       const place = words[first + 1 + within] as number
       if (place === count) {
-        into[at + from + within] = workOut(places, table, from + within)
+        const index = from + within
+        into[at + index] = kept(places, table, index, table.followAll(index))
         kinds = words[first] as number
       } else into[at + from + within] = ((kinds >> (KIND_BITS * within)) & KIND_MASK) * count + place
     }
   }
 }
 
-function workOut(places: Places, table: RestTable, index: number): Outcome {
-  const outcome = table.follow(index)
+function kept(places: Places, table: RestTable, index: number, outcome: Outcome): Outcome {
   keepRest(places, table, index, outcome)
   return outcome
 }

@@ -66,6 +66,7 @@ function withLazyTables(model: HoleModel, rough: 'short' | 'normal' | 'long'): H
   const lazy = (follow: RestTable['follow']): RestTable => ({
     words: new Proxy(new Int32Array(0), { get: () => places.count, set: () => true }),
     follow,
+    followAll: follow,
   })
   return {
     ...model,
