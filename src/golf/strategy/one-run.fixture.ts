@@ -1,12 +1,7 @@
-import { GRAVITY } from '#golf/ball/flight-settings.ts'
-import { ROLLING_SHARE } from '#golf/ball/green-settings.ts'
-import { greenSlowing } from '#golf/ball/green-slowing.ts'
-import { REFERENCE_DAY } from '#golf/course/day.ts'
 import { groundCode } from '#golf/course/ground.ts'
-import { AT_REST, IN_RED, IN_YELLOW, OUT_OF_BOUNDS, type Outcome, outcomeOf } from './outcome.ts'
-import { type Places, placeAt } from './places.ts'
-import type { RunGround, RunWay } from './rests-along.ts'
-import { LONGEST_CROSSING_METRES, RUN_STEP_METRES } from './settings.ts'
+import { AT_REST, type Outcome, outcomeOf } from './outcome.ts'
+import { placeAt } from './places.ts'
+import { crossingPlace, kindOf, type RunGround, type RunWay, rollShare } from './rests-along.ts'
 
 const OUT = groundCode('out')
 const RED = groundCode('penalty-red')
@@ -14,7 +9,8 @@ const YELLOW = groundCode('penalty-yellow')
 const GREEN = groundCode('green')
 
 /**
- * Follows one run by itself and step by step, slowly and plainly, to hold the tables against: each ground uses it up at its own rate; a penalty area or the boundary ends it.
+ * Follows one run by itself and step by step, slowly and plainly, to hold the tables against: each ground uses it up at its
+ * own rate; a penalty area or the boundary ends it.
  * `runMetres` is the run on a level fairway, or, for a ball that lands on the green, its run there; negative is back
  * against the way's heading. The run is rounded to whole steps. A ball that runs on to a green from outside is slowed and
  * sped up by its slope as one that rolls.
@@ -55,32 +51,4 @@ export function oneRun(
     place = next
   }
   return outcomeOf(places, AT_REST, place)
-}
-
-/** How far a ball rolls on the green at a place, along a direction of length 1, as a share of the same roll on the level. */
-function rollShare(ground: RunGround, place: number, alongX: number, alongY: number): number {
-  if (!ground.isGreenSloped) return 1
-  const index = ground.places.greenIndex[place] as number
-  const grade = (ground.riseX[index] as number) * alongX + (ground.riseY[index] as number) * alongY
-  const pull = (ROLLING_SHARE * GRAVITY * grade) / greenSlowing(REFERENCE_DAY.greenSpeedFeet)
-  return 1 / Math.min(1 / LEAST_ROLL_SHARE, Math.max(LEAST_ROLL_SHARE, 1 + pull))
-}
-
-/** A slope of the green at most doubles or halves what is left of a run. Our assumption. */
-const LEAST_ROLL_SHARE = 0.5
-
-/** The last place outside the penalty area (or boundary) on the way back along the ball's own path; the landing itself when there is none. */
-function crossingPlace(places: Places, x: number, y: number, heading: number): number {
-  const dx = RUN_STEP_METRES * Math.sin(heading)
-  const dy = RUN_STEP_METRES * Math.cos(heading)
-  for (let back = 1; back * RUN_STEP_METRES <= LONGEST_CROSSING_METRES; back++) {
-    const place = placeAt(places, x - back * dx, y - back * dy)
-    const code = places.ground[place] as number
-    if (code !== OUT && code !== RED && code !== YELLOW) return place
-  }
-  return placeAt(places, x, y)
-}
-
-function kindOf(code: number): number {
-  return code === RED ? IN_RED : code === YELLOW ? IN_YELLOW : OUT_OF_BOUNDS
 }

@@ -133,7 +133,7 @@ export function restsAlong(
 }
 
 /** How far a ball rolls on the green at a place, along a direction of length 1, as a share of the same roll on the level. */
-function rollShare(ground: RunGround, place: number, alongX: number, alongY: number): number {
+export function rollShare(ground: RunGround, place: number, alongX: number, alongY: number): number {
   if (!ground.isGreenSloped) return 1
   const index = ground.places.greenIndex[place] as number
   const grade = (ground.riseX[index] as number) * alongX + (ground.riseY[index] as number) * alongY
@@ -145,7 +145,7 @@ function rollShare(ground: RunGround, place: number, alongX: number, alongY: num
 const LEAST_ROLL_SHARE = 0.5
 
 /** The last place outside the penalty area (or boundary) on the way back along the ball's own path; the landing itself when there is none. */
-function crossingPlace(places: Places, x: number, y: number, heading: number): number {
+export function crossingPlace(places: Places, x: number, y: number, heading: number): number {
   const dx = RUN_STEP_METRES * Math.sin(heading)
   const dy = RUN_STEP_METRES * Math.cos(heading)
   for (let back = 1; back * RUN_STEP_METRES <= LONGEST_CROSSING_METRES; back++) {
@@ -156,6 +156,7 @@ function crossingPlace(places: Places, x: number, y: number, heading: number): n
   return placeAt(places, x, y)
 }
 
-function kindOf(code: number): number {
+/** How a ball ended in the ground of a code that ends runs. */
+export function kindOf(code: number): number {
   return code === RED ? IN_RED : code === YELLOW ? IN_YELLOW : OUT_OF_BOUNDS
 }
