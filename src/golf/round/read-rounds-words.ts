@@ -20,7 +20,7 @@ export function readRoundsWords({
     ...(left.length === 0 ? [] : [`Strokes not learned from: ${left.join(', ')}.`]),
     ...(withoutDay === 0
       ? []
-      : [`Without a day file of their date, and taken for played on a calm, normal day: ${withoutDay}.`]),
+      : [`Without the day of their date, and taken for played on a calm, normal day: ${withoutDay}.`]),
   ]
 }
 

@@ -4,7 +4,7 @@ import type { GroundToday } from '#golf/ball/turf.ts'
 import type { GreenSurface } from '#golf/course/green-surface.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { Places } from './places.ts'
-import { type RestFamily, restFamily } from './rest-family.ts'
+import { restFamily } from './rest-family.ts'
 import type { RestTable } from './rest-table.ts'
 import { runGround, runWay } from './rests-along.ts'
 import { GREEN_RUN_STEP_METRES, RUN_HEADING_STEP_DEGREES, RUN_STEP_METRES } from './settings.ts'
@@ -46,34 +46,22 @@ export function restTables(
     ((Math.round(heading / headingStep) % headings) + headings) % headings
   const headingOf = (index: number): number => (index > headings / 2 ? index - headings : index) * headingStep
   const [kept, keptOnGreen] = [new Map<number, Kept>(), new Map<number, Kept>()]
-  const families = new Array<RestFamily | undefined>(headings)
-  const familiesOnGreen = new Array<RestFamily | undefined>(headings)
-
-  function familyAt(index: number): RestFamily {
-    const known =
-      families[index] ??
-      restFamily(
-        ground,
-        runWay(places, headingOf(index), RUN_STEP_METRES, KNOWN_STEPS),
-        places.count,
-        (place) => place,
-      )
-    families[index] = known
-    return known
-  }
-
-  function familyOnGreenAt(index: number): RestFamily {
-    const known =
-      familiesOnGreen[index] ??
-      restFamily(
-        ground,
-        runWay(places, headingOf(index), GREEN_RUN_STEP_METRES, 0),
-        places.greenPlaces.length,
-        (number) => places.greenPlaces[number] as number,
-      )
-    familiesOnGreen[index] = known
-    return known
-  }
+  const familyAt = once((index) =>
+    restFamily(
+      ground,
+      runWay(places, headingOf(index), RUN_STEP_METRES, KNOWN_STEPS),
+      places.count,
+      (place) => place,
+    ),
+  )
+  const familyOnGreenAt = once((index) =>
+    restFamily(
+      ground,
+      runWay(places, headingOf(index), GREEN_RUN_STEP_METRES, 0),
+      places.greenPlaces.length,
+      (number) => places.greenPlaces[number] as number,
+    ),
+  )
 
   /** The steps of a run by number of the place on the green. */
   function stepsOnGreen(runs: GreenRuns, heading: number): (index: number) => number {
@@ -126,6 +114,16 @@ export function restTables(
         familyOnGreenAt(index).add(stepsOnGreen(rounded, headingOf(index))),
       )
     },
+  }
+}
+
+/** Made for each number when it is first asked for, and kept. */
+function once<Made>(make: (index: number) => Made): (index: number) => Made {
+  const made: Made[] = []
+  return (index) => {
+    const known = made[index] ?? make(index)
+    made[index] = known
+    return known
   }
 }
 

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
-import { holeGround, holeModel } from './hole-model.ts'
+import { type HoleGround, holeGround, holeModel } from './hole-model.ts'
 import { holeProblem } from './hole-problem.ts'
 import { inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
 import { keptGround } from './kept-ground.ts'
 import { type PlanQuestion, planHole } from './plan-hole.ts'
+import type { RestTable } from './rest-table.ts'
 import { watchedGround } from './watched-ground.ts'
 
 describe('watchedGround', () => {
@@ -36,6 +37,37 @@ describe('watchedGround', () => {
       )
     }
     expect(planHole(question, fresh)).toEqual(before)
+  })
+
+  it('looks up before every table that it fills', () => {
+    let [followed, most] = [0, 0]
+    const laid = holeGround(question.hole, question.cellMetres)
+    const tables = new WeakMap<RestTable, RestTable>()
+    const counted = (table: RestTable): RestTable => {
+      const followAll = (index: number): number => {
+        followed += 1
+        most = Math.max(most, followed)
+        return table.followAll(index)
+      }
+      const known = tables.get(table) ?? { ...table, followAll }
+      tables.set(table, known)
+      return known
+    }
+    const restFor: HoleGround['restFor'] = (rough) => {
+      const rest = laid.restFor(rough)
+      return {
+        ...rest,
+        tablesFor: (metres) => (heading) => counted(rest.tablesFor(metres)(heading)),
+        greenTablesFor: (runs) => (heading) => counted(rest.greenTablesFor(runs)(heading)),
+      }
+    }
+    const ground = watchedGround({ ...laid, restFor }, () => {
+      followed = 0
+    })
+    const problem = holeProblem(holeModel(ground, question.player, question.day), question)
+    problem.improve(problem.startValues())
+    expect(most).toBeGreaterThan(0)
+    expect(most).toBeLessThanOrEqual(laid.places.count)
   })
 
   it('looks up for every place when all is laid out and only weighed again', () => {

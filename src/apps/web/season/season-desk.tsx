@@ -12,9 +12,10 @@ import type { OfPlayer } from '../page/page-of-player.tsx'
 import { ROUNDS, recapPlace } from '../page/places.ts'
 import { WidePicture } from '../page/wide-picture.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
+import { type ClosedRound, closedRounds } from '../rounds/closed-rounds.ts'
 import type { KeptDay, KeptRounds } from '../rounds/kept-round.ts'
 import { loadWall, WallButton } from '../wall/wall-button.tsx'
-import { type CountedRound, countedRounds, roundsOf } from './rounds-of-season.ts'
+import { roundsOf } from './rounds-of-season.ts'
 import { seasonPictures } from './season-pictures.ts'
 import { useSeason } from './use-season.ts'
 
@@ -31,14 +32,13 @@ export function SeasonDesk(
   )
   const { rounds, notes } = useMemo(
     () =>
-      countedRounds(
+      closedRounds(
         own,
         days.map(({ day }) => day),
-        leftOut,
       ),
-    [own, days, leftOut],
+    [own, days],
   )
-  const counted = useMemo(() => rounds.filter(({ isCounted }) => isCounted), [rounds])
+  const counted = useMemo(() => rounds.filter(({ id }) => !leftOut.has(id)), [rounds, leftOut])
   const on = useMemo(() => ({ course, player, tee: null }), [course, player])
   const taken = useSeason(on, counted, isQuick)
   const { work, season, left } = taken
@@ -103,6 +103,7 @@ export function SeasonDesk(
       )}
       <RoundsThatCount
         rounds={rounds}
+        leftOut={leftOut}
         onCount={(id, isCounted) =>
           setLeftOut(
             (before) => new Set(isCounted ? [...before].filter((each) => each !== id) : [...before, id]),
@@ -120,14 +121,16 @@ export function SeasonDesk(
 }
 
 function RoundsThatCount(props: {
-  readonly rounds: readonly CountedRound[]
+  readonly rounds: readonly ClosedRound[]
+  /** Ids of those that were taken out by hand. */
+  readonly leftOut: ReadonlySet<string>
   readonly onCount: (id: string, isCounted: boolean) => void
 }): ReactElement {
-  const { rounds, onCount } = props
+  const { rounds, leftOut, onCount } = props
   return (
     <Section title="Rounds that count here" className="counted-rounds">
       <ul>
-        {rounds.map(({ id, name, round, day, isCounted }) => (
+        {rounds.map(({ id, name, round, day }) => (
           <li key={id} className="kept-round">
             <span>
               {name}, {round.holes.length} {round.holes.length === 1 ? 'hole' : 'holes'}
@@ -135,9 +138,9 @@ function RoundsThatCount(props: {
             </span>
             <button
               type="button"
-              aria-pressed={isCounted}
+              aria-pressed={!leftOut.has(id)}
               aria-label={`${name} counts`}
-              onClick={() => onCount(id, !isCounted)}
+              onClick={() => onCount(id, leftOut.has(id))}
             >
               Counts
             </button>

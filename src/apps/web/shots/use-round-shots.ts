@@ -36,7 +36,7 @@ export function useRoundShots(rounds: readonly RoundToLearn[], player: Player): 
     )
     return {
       faults: found.flatMap(({ faults }) => faults),
-      key: JSON.stringify(['shots', rounds.map(({ key }) => key), player]),
+      key: JSON.stringify(['shots', [...courses], rounds, player]),
       pieces: found.flatMap(({ questions }, at) =>
         questions.map((of, index) => ({
           name: `${at} ${of.hole.ref} ${index}`,

@@ -20,8 +20,8 @@ export interface LaidTables {
   readonly landings: readonly number[]
   /** Address of a table of where balls rest that land on the green; it is filled by `fill`. */
   green(table: RestTable): number
-  /** Works out all tables that were asked for, those of one way together: once no more are to come. */
-  fill(): void
+  /** Works out all tables that were asked for, those of one way together, once no more are to come. Looks up before each table. */
+  fill(lookUp: () => void): void
   /** Outcomes in any filled table that are not simply the value of a place. */
   readonly specials: ReadonlySet<number>
 }
@@ -60,10 +60,15 @@ export function laidTables(memory: KernelMemory, places: Places, costs: OutcomeC
     return address
   }
 
-  function fill(): void {
-    for (const [table, address] of greens)
+  function fill(lookUp: () => void): void {
+    for (const [table, address] of greens) {
+      lookUp()
       noteRests(table, places.greenPlaces.length, memory.words(), address / 4)
-    for (const rest of numbers.keys()) noteRests(rest, places.count, copied, 0)
+    }
+    for (const rest of numbers.keys()) {
+      lookUp()
+      noteRests(rest, places.count, copied, 0)
+    }
   }
 
   /** Copies a table and notes the specials in it. */

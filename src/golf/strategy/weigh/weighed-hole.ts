@@ -91,7 +91,7 @@ export function weighedHole(
   memory.figures().fill(PLAIN, relief / 4, relief / 4 + outcomes)
   const laid = laidTables(memory, places, costs)
   const actions = laidActions(model, memory, laid, near, question)
-  laid.fill()
+  laid.fill(model.lookUp)
   for (const outcome of laid.specials) {
     memory.figures()[word(FRAME.relieved) / 4 + outcome] = costs.relieved[outcome] as number
     memory.figures()[word(FRAME.returned) / 4 + outcome] = costs.returned[outcome] as number
