@@ -39,7 +39,13 @@ export async function stopsInBrowser(
   const { context, close } = await openBrowser()
   try {
     const page = await bundledPage(context, { page: PAGE, worker: WORKER, ready: 'stopPlan' })
-    const asked = { kind: 'plan', club: null, isFirst: false, ...question }
+    const { courseName, hole, player, day } = question
+    const asked = {
+      kind: 'plan',
+      ...{ courseName, hole, player, day, units: 'yards', ball: null, club: null, format: null, near: null },
+      isFirst: false,
+      hasFlips: false,
+    }
     // A hole without a green is answered at once: so the worker has started before a plan is begun.
     const first = { ...asked, hole: { ...question.hole, green: null } }
     const stops: { readonly milliseconds: number; readonly spawned: number }[] = []
