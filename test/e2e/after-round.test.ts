@@ -38,6 +38,8 @@ const put = (place: string, document: unknown): Promise<unknown> =>
   page.evaluate(
     `fetch('/api/${place}', { method: 'PUT', headers: { 'Content-Type': 'application/json' }, body: ${JSON.stringify(JSON.stringify(document))} }).then((answer) => answer.status)`,
   )
+const stored = (place: string) =>
+  page.evaluate(`fetch('/api/${place}').then((answer) => answer.text())`) as Promise<string>
 const poll = (of: () => Promise<unknown>) => expect.poll(of, { timeout: PATIENCE })
 const isWhole = () => poll(() => page.getByRole('button', { name: 'Save as PDF' }).isEnabled()).toBe(true)
 /** The figures of a picture's or a table's words: `−0.30` is a number here. */
@@ -191,6 +193,42 @@ describe('the season', () => {
     expect(await page.locator('[aria-label^="Round by round"] tbody tr').count()).toBe(6)
   })
 
+  it('tells what changed against the season before, as the command line does', async () => {
+    await page.getByLabel('The season begins on').fill('2026-06-05')
+    await page.getByText('Ebbe Strömnäs: 3 rounds').first().waitFor()
+    await isWhole()
+    const letter = page.getByRole('region', { name: 'The letter' }).locator('li')
+    const files = await Promise.all(
+      ['june', '3', '4', '5', '6', '7'].map(async (name) => {
+        const file = join(folder, `${name}.round.json`)
+        writeFileSync(file, await stored(`rounds/round-${name}`))
+        return ['june', '3', '4'].includes(name) ? ['--before', file] : ['--round', file]
+      }),
+    )
+    const [course, player] = await Promise.all(
+      ['courses/two-short', 'players/ebbe'].map(async (at, index) => {
+        const file = join(folder, index === 0 ? 'on.geojson' : 'of.player.json')
+        writeFileSync(file, await stored(at))
+        return file
+      }),
+    )
+    const run = marram('season', course as string, '--player', player as string, ...files.flat(), '--json')
+    const { sentences, change } = JSON.parse(run.out)
+    expect(change.rounds_before).toBe(3)
+    expect(await letter.allTextContents()).toEqual(sentences)
+    const changed = page.locator('[aria-label^="Against the season before"] tbody tr')
+    expect(await changed.count()).toBe(change.changes.length)
+    expect(await page.getByText('2026-06-03, 2 holes, of the season before').count()).toBe(1)
+    await looksAt(320, 640, 'large')
+    await looksAt(1280, 900, 'usual')
+  })
+
+  it('says that no round is of this season', async () => {
+    await page.getByLabel('The season begins on').fill('2027-01-01')
+    await page.getByText('No round that counts is of this season.').waitFor()
+    expect(await violations(page)).toEqual([])
+  })
+
   it('says that there is no round yet', async () => {
     await page.getByLabel('Player', { exact: true }).selectOption('wren')
     await page.getByText('No closed round of Wren on this course is kept yet.').waitFor()
@@ -202,8 +240,6 @@ describe('the season', () => {
 
 describe('what rounds say of the shots', () => {
   const choice = (date: string) => page.getByRole('button', { name: `Learn from it: ${date}` })
-  const stored = (place: string) =>
-    page.evaluate(`fetch('/api/${place}').then((answer) => answer.text())`) as Promise<string>
 
   it('learns from the rounds that are chosen as the command line does, and from each once', async () => {
     await page.goto(`${desk.address}#/shots/ebbe`)

@@ -1,5 +1,12 @@
 import { type ReactElement, useMemo, useState } from 'react'
-import { choosingTable, roundsTable, struckTable, totalTable } from '#golf/round/season-tables.ts'
+import { seasonChangeWords } from '#golf/round/season-change-words.ts'
+import {
+  changeTable,
+  choosingTable,
+  roundsTable,
+  struckTable,
+  totalTable,
+} from '#golf/round/season-tables.ts'
 import { ALL_AS_PLANNED, seasonBasis, seasonWords } from '#golf/round/season-words.ts'
 import { seasonFacts } from '#paper/book/season-facts.ts'
 import { sheetTitle } from '#paper/book/sheet-words.ts'
@@ -9,12 +16,13 @@ import { Section } from '../ledger/section.tsx'
 import { FigureTable } from '../page/figure-table.tsx'
 import { Lines } from '../page/lines.tsx'
 import type { OfPlayer } from '../page/page-of-player.tsx'
-import { ROUNDS, recapPlace } from '../page/places.ts'
+import { ROUNDS } from '../page/places.ts'
 import { WidePicture } from '../page/wide-picture.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
-import { type ClosedRound, closedRounds } from '../rounds/closed-rounds.ts'
+import { closedRounds } from '../rounds/closed-rounds.ts'
 import type { KeptDay, KeptRounds } from '../rounds/kept-round.ts'
 import { loadWall, WallButton } from '../wall/wall-button.tsx'
+import { type CountedRounds, RoundsThatCount } from './counted-rounds.tsx'
 import { roundsOf } from './rounds-of-season.ts'
 import { seasonPictures } from './season-pictures.ts'
 import { useSeason } from './use-season.ts'
@@ -24,7 +32,8 @@ export function SeasonDesk(
   props: OfPlayer & { readonly kept: KeptRounds; readonly days: readonly KeptDay[] },
 ): ReactElement {
   const { course, courseId, player, playerId, kept, days } = props
-  const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set())
+  const [choice, setChoice] = useState<CountedRounds>({ leftOut: new Set(), begins: '' })
+  const { leftOut, begins } = choice
   const [isQuick, setQuick] = useState(true)
   const own = useMemo(
     () => roundsOf(kept.rounds, { id: courseId, name: course.name }, { id: playerId, name: player.name }),
@@ -40,16 +49,17 @@ export function SeasonDesk(
   )
   const counted = useMemo(() => rounds.filter(({ id }) => !leftOut.has(id)), [rounds, leftOut])
   const on = useMemo(() => ({ course, player, tee: null }), [course, player])
-  const taken = useSeason(on, counted, isQuick)
-  const { work, season, left } = taken
+  const taken = useSeason(on, counted, begins, isQuick)
+  const { work, season, change, left } = taken
   const told = useMemo(
-    () => ({ season, withoutDay: counted.filter(({ day }) => day === null).length, isQuick, change: null }),
-    [season, counted, isQuick],
+    () => ({ season, withoutDay: counted.filter(({ day }) => day === null).length, isQuick, change }),
+    [season, change, counted, isQuick],
   )
   const title = sheetTitle(course.name, player)
   const words = useMemo(() => seasonFacts(told, title), [told, title])
   const draw = useMemo(() => (width: number) => drawSeason(season, width), [season])
-  const isWhole = work.of > 0 && work.done === work.of && season.rounds > 0
+  const isDone = work.of > 0 && work.done === work.of
+  const isWhole = isDone && season.rounds > 0
   if (rounds.length === 0)
     return (
       <>
@@ -70,10 +80,11 @@ export function SeasonDesk(
         Soon and rough
       </button>
       <PlanProgress work={work} />
+      {isDone && !isWhole && <Lines of={['No round that counts is of this season.']} />}
       {isWhole && (
         <>
           <Section title="The letter">
-            <Lines of={seasonWords(season)} />
+            <Lines of={[...seasonWords(season), ...(change === null ? [] : seasonChangeWords(change))]} />
           </Section>
           <Section title="Struck against the profile, strokes a round">
             <WidePicture draw={draw} />
@@ -93,6 +104,11 @@ export function SeasonDesk(
           <Section title="From plan to score, strokes a round">
             <FigureTable caption="From plan to score, strokes a round" table={totalTable(season)} />
           </Section>
+          {change !== null && (
+            <Section title="Against the season before, strokes a round">
+              <FigureTable caption="Against the season before, strokes a round" table={changeTable(change)} />
+            </Section>
+          )}
           <Section title="Round by round">
             <FigureTable caption="Round by round, strokes" table={roundsTable(taken.rounds)} />
           </Section>
@@ -101,15 +117,7 @@ export function SeasonDesk(
           </Section>
         </>
       )}
-      <RoundsThatCount
-        rounds={rounds}
-        leftOut={leftOut}
-        onCount={(id, isCounted) =>
-          setLeftOut(
-            (before) => new Set(isCounted ? [...before].filter((each) => each !== id) : [...before, id]),
-          )
-        }
-      />
+      <RoundsThatCount rounds={rounds} {...choice} onChange={setChoice} />
       {[...left, ...notes, ...kept.unread].length > 0 && (
         <Section title="What does not make sense, and what is left out">
           <Lines of={[...left, ...notes, ...kept.unread]} />
@@ -117,39 +125,5 @@ export function SeasonDesk(
       )}
       {isWhole && <WordsSheet words={words} name={`${courseId}-${playerId}-season`} />}
     </>
-  )
-}
-
-function RoundsThatCount(props: {
-  readonly rounds: readonly ClosedRound[]
-  /** Ids of those that were taken out by hand. */
-  readonly leftOut: ReadonlySet<string>
-  readonly onCount: (id: string, isCounted: boolean) => void
-}): ReactElement {
-  const { rounds, leftOut, onCount } = props
-  return (
-    <Section title="Rounds that count here" className="counted-rounds">
-      <ul>
-        {rounds.map(({ id, name, round, day }) => (
-          <li key={id} className="kept-round">
-            <span>
-              {name}, {round.holes.length} {round.holes.length === 1 ? 'hole' : 'holes'}
-              {day === null && ', its day is not kept'}
-            </span>
-            <button
-              type="button"
-              aria-pressed={!leftOut.has(id)}
-              aria-label={`${name} counts`}
-              onClick={() => onCount(id, leftOut.has(id))}
-            >
-              Counts
-            </button>
-            <a className="button" href={recapPlace(id)} aria-label={`Recap of ${name}`}>
-              Recap
-            </a>
-          </li>
-        ))}
-      </ul>
-    </Section>
   )
 }

@@ -1,26 +1,36 @@
 import { useMemo } from 'react'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
-import type { RoundOfDay } from '#golf/round/holes-of-rounds.ts'
 import type { PlayedOn } from '#golf/round/recap-questions.ts'
+import type { RoundRecap } from '#golf/round/recap-round.ts'
 import { type Season, seasonOf } from '#golf/round/season.ts'
+import { type SeasonChange, seasonChange } from '#golf/round/season-change.ts'
 import { type SplitRound, seasonQuestions, splitRounds } from '#golf/round/season-questions.ts'
 import { faultWords } from '../page/fault-words.ts'
 import { afterRound, afterState } from '../planning/after-round.ts'
 import { useWork, type Work } from '../planning/use-work.ts'
+import type { ClosedRound } from '../rounds/closed-rounds.ts'
+import { isOfSeasonBefore } from './counted-rounds.tsx'
 
 /** A season as far as its holes are solved. */
 export interface SeasonWork {
   readonly work: Work<unknown>
+  /** Those of this season. */
   readonly rounds: readonly SplitRound[]
   readonly season: Season
+  /** Against the rounds before it; `null` where there are none. */
+  readonly change: SeasonChange | null
   /** Holes that are left out, and what in the logs does not make sense. */
   readonly left: readonly string[]
 }
 
-/** Takes rounds together in workers, a hole with all that was logged on it at a time; `on` and `rounds` must be kept by the caller. */
+/**
+ * Takes rounds together in workers, a hole with all that was logged on it at a time; `on` and `rounds` must be kept by the caller.
+ * `begins`: first day of the season, as in `CountedRounds`.
+ */
 export function useSeason(
   on: Omit<PlayedOn, 'day'>,
-  rounds: readonly RoundOfDay[],
+  rounds: readonly ClosedRound[],
+  begins: string,
   isQuick: boolean,
 ): SeasonWork {
   const asked = useMemo(() => {
@@ -45,14 +55,18 @@ export function useSeason(
       state !== undefined && 'missing' in state ? [state.missing] : [],
     )
     const split = splitRounds(rounds, answers)
+    const now = split.rounds.filter((one) => !isOfSeasonBefore(one, begins))
+    const before = split.rounds.filter((one) => isOfSeasonBefore(one, begins))
+    const [recaps, recapsBefore] = [now, before].map((of) => of.map(({ recap }) => recap)) as [
+      RoundRecap[],
+      RoundRecap[],
+    ]
     return {
-      rounds: split.rounds,
-      season: seasonOf(
-        split.rounds.map(({ recap }) => recap),
-        on.player,
-      ),
+      rounds: now,
+      season: seasonOf(recaps, on.player),
+      change: before.length === 0 ? null : seasonChange(recapsBefore, recaps, on.player),
       left: [...missing, ...[...asked.faults, ...split.faults].map(faultWords)],
     }
-  }, [asked, states, rounds, on])
+  }, [asked, states, rounds, begins, on])
   return { work, ...taken }
 }
