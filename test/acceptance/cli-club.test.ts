@@ -1,8 +1,9 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { SHORT_HOLES, THREE_CLUBS } from '../fixtures/short-holes.ts'
+import { canReadPdf, textOf } from './printed-pages.ts'
 import { marram, marramJson } from './run-cli.ts'
 
 // `marram club` as people and programs outside use it: docs/recap.md.
@@ -50,6 +51,11 @@ describe('marram club', () => {
     const text = JSON.stringify(document)
     for (const word of [...NAMES.flatMap((name) => name.split(' ')), 'Dora', '2026-05-02', folder])
       expect(text).not.toContain(word)
+
+    const sheet = join(folder, 'club.pdf')
+    const printed = marram(...words, '--least', '3', '--workers', '0', '--out', sheet)
+    expect([printed.status, printed.out]).toEqual([1, expect.stringContaining('The page is in')])
+    if (canReadPdf) expect(textOf(readFileSync(sheet), 1)).toMatch(/3 rounds of 3 members[\s\S]*The holes/)
 
     const alone = marram(...words, '--workers', '0')
     expect([alone.status, alone.err]).toEqual([

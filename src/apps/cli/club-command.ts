@@ -1,14 +1,16 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
-import { type Day, type DayPin, REFERENCE_DAY } from '#golf/course/day.ts'
+import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
-import { type Club, clubOf } from '#golf/round/club.ts'
-import type { StrokeIndexes } from '#golf/round/club-words.ts'
-import { dayOfRound, type RoundOfDay } from '#golf/round/holes-of-rounds.ts'
+import type { Club } from '#golf/round/club.ts'
+import { clubOfRounds, clubQuestions, type MemberRound } from '#golf/round/club-rounds.ts'
+import { type StrokeIndexes, tooFewWords } from '#golf/round/club-words.ts'
+import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
 import { roundBelongs } from '#golf/round/round-belongs.ts'
-import { seasonQuestions, splitRounds, twinRounds } from '#golf/round/season-questions.ts'
-import { FEWEST_MEMBERS, LEAST_MEMBERS } from '#golf/round/settings.ts'
+import { splitRounds, twinRounds } from '#golf/round/season-questions.ts'
+import { FEWEST_MEMBERS, LEAST_MEMBERS, MOST_LEAST_MEMBERS } from '#golf/round/settings.ts'
+import { clubFacts } from '#paper/book/club-facts.ts'
 import { clubDocument } from './club-document.ts'
 import { clubPage } from './club-page.ts'
 import { loadCourse } from './load-course.ts'
@@ -22,6 +24,7 @@ import { printJson, printLines } from './print-answer.ts'
 import { exitCodeOf } from './print-faults.ts'
 import { readText } from './read-file.ts'
 import { workHoles } from './work-holes.ts'
+import { askedSheet, writeSheet } from './write-sheet.ts'
 
 /** The options of `marram club`, as typed. */
 export interface ClubOptions extends GlobalOptions {
@@ -31,6 +34,8 @@ export interface ClubOptions extends GlobalOptions {
   readonly least?: string
   readonly full?: boolean
   readonly workers?: string
+  readonly out?: string
+  readonly paper?: string
 }
 
 /** What `marram club` found out: no name, no file and no date is in it. */
@@ -42,13 +47,6 @@ export interface ClubReport {
   readonly faults: readonly Fault[]
 }
 
-/** A round of the member with this number among the players that were given. */
-interface MemberRound extends RoundOfDay {
-  readonly member: number
-}
-
-const MOST_MEMBERS = 50
-
 /**
  * `marram club`: rounds of many members taken together without names. Returns the exit code: 1 when a round or hole was left
  * out. Throws MAR-ROUND-023 for rounds of fewer members than the smallest group.
@@ -58,53 +56,35 @@ export async function clubCommand(path: string, options: ClubOptions, machine: M
   const minimum =
     options.least === undefined
       ? LEAST_MEMBERS
-      : parseCount(options.least, '--least', FEWEST_MEMBERS, MOST_MEMBERS)
+      : parseCount(options.least, '--least', FEWEST_MEMBERS, MOST_LEAST_MEMBERS)
+  const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
   const players = options.player.map(loadPlayer)
   const days = options.day.map((file) => loadDay(file, course, options, machine))
   const { rounds, faults } = memberRounds(options.round, players, days)
   const members = new Set(rounds.map(({ member }) => member)).size
-  if (members < minimum)
-    throw new Failure(
-      'MAR-ROUND-023',
-      `The rounds are of ${members} ${members === 1 ? 'member' : 'members'}: nothing is said of fewer than ${minimum}.`,
-      '--round',
-    )
+  if (members < minimum) throw new Failure('MAR-ROUND-023', tooFewWords(members, minimum), '--round')
   const isQuick = options.full !== true
-  const asked = players.map((player, member) =>
-    seasonQuestions(
-      rounds.filter((round) => round.member === member),
-      { course, player, day: REFERENCE_DAY, tee: null },
-      isQuick,
-    ),
-  )
-  const worked = await workHoles(
-    seasonPool,
-    asked.flatMap(({ questions }) => questions),
-    workers,
-    options.quiet === true,
-    machine,
-  )
+  const asked = clubQuestions(rounds, players, course, isQuick)
+  const worked = await workHoles(seasonPool, asked.questions, workers, options.quiet === true, machine)
   const split = splitRounds(rounds, worked.answers)
   const report: ClubReport = {
     course: course.name,
-    club: clubOf(
-      split.rounds.map(({ member, round, day, recap }) => ({
-        member,
-        tee: round.tee,
-        locations: Object.fromEntries(
-          Object.entries(day?.pins ?? {}).map(([ref, pin]) => [ref, pinWords(pin)]),
-        ),
-        recap,
-      })),
-      minimum,
-    ),
+    club: clubOfRounds(split.rounds, minimum),
     indexes: Object.fromEntries(course.holes.map(({ ref, strokeIndex }) => [ref, strokeIndex])),
     isQuick,
-    faults: [...faults, ...asked.flatMap((one) => one.faults), ...split.faults, ...worked.faults],
+    faults: [...faults, ...asked.faults, ...split.faults, ...worked.faults],
+  }
+  if (sheet !== null) {
+    const { club, indexes } = report
+    await writeSheet(sheet, clubFacts(club, indexes, course.name, isQuick))
   }
   if (options.json) printJson(clubDocument(report), machine)
-  else printLines(clubPage(report, machine), machine)
+  else
+    printLines(
+      [...clubPage(report, machine), ...(sheet === null ? [] : ['', `The page is in ${sheet.path}.`])],
+      machine,
+    )
   return exitCodeOf(report.faults)
 }
 
@@ -145,8 +125,4 @@ function memberRounds(
     }
   }
   return { rounds, faults }
-}
-
-function pinWords({ xPaces, yPaces, from }: DayPin): string {
-  return `${yPaces} paces on, ${from === 'middle' ? 'in the middle' : `${xPaces} from the ${from}`}`
 }

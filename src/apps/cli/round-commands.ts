@@ -93,6 +93,8 @@ export function roundCommands(program: Command, called: Called): void {
     )
     .option('--least <count>', 'members behind every figure at least (5 unless given, 3 at least)')
     .option('--full', 'solve each hole by full settings, which takes ten times as long')
+    .option('--out <file>', 'write the page for the committee (.pdf)')
+    .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(called(async () => (await import('./club-command.ts')).clubCommand))
 

@@ -11,7 +11,7 @@ export type StrokeIndexes = Readonly<Record<string, number | null>>
 const figure = (heading: string) => ({ heading, isFigure: true })
 
 /** Where members lose strokes, a round of eighteen holes more than their own plans expect. */
-export function clubPartTable({ parts }: Club): WordTable {
+function clubPartTable({ parts }: Club): WordTable {
   return {
     columns: [{ heading: '' }, figure('members'), figure('choices'), figure('struck')],
     rows: parts.map(({ part, members, choices, struck }) => [
@@ -24,7 +24,7 @@ export function clubPartTable({ parts }: Club): WordTable {
 }
 
 /** The holes, the hardest first, beside their stroke indexes. */
-export function clubHoleTable({ holes }: Club, indexes: StrokeIndexes): WordTable {
+function clubHoleTable({ holes }: Club, indexes: StrokeIndexes): WordTable {
   return {
     columns: ['hole', 'par', 'members', 'over par', 'over the plans', 'stroke index'].map((heading, index) =>
       index === 0 ? { heading } : figure(heading),
@@ -41,25 +41,20 @@ export function clubHoleTable({ holes }: Club, indexes: StrokeIndexes): WordTabl
 }
 
 /** By markers. */
-export function clubTeeTable({ tees }: Club): WordTable {
+function clubTeeTable({ tees }: Club): WordTable {
   return {
-    columns: [
-      { heading: 'tee' },
-      figure('members'),
-      figure('greens in 100'),
-      figure('a hole over the plans'),
-    ],
+    columns: [{ heading: 'tee' }, figure('members'), figure('greens'), figure('a hole over the plans')],
     rows: tees.map(({ tee, members, greens, overPlan }) => [
       tee,
       String(members),
-      String(Math.round(100 * greens)),
+      `${Math.round(100 * greens)} %`,
       costText(overPlan),
     ]),
   }
 }
 
 /** By where the hole was cut. */
-export function clubLocationTable({ locations }: Club): WordTable {
+function clubLocationTable({ locations }: Club): WordTable {
   return {
     columns: [{ heading: 'hole' }, { heading: 'location' }, figure('members'), figure('over the plans')],
     rows: locations.map(({ ref, location, members, overPlan }) => [
@@ -70,6 +65,33 @@ export function clubLocationTable({ locations }: Club): WordTable {
     ]),
   }
 }
+
+/** All tables that have a row, with what stands over them. */
+export function clubTables(
+  club: Club,
+  indexes: StrokeIndexes,
+): readonly { readonly heading: string; readonly table: WordTable }[] {
+  return [
+    { heading: 'Where strokes are lost, a round of eighteen holes', table: clubPartTable(club) },
+    { heading: 'The holes, the hardest first', table: clubHoleTable(club, indexes) },
+    { heading: 'By markers', table: clubTeeTable(club) },
+    { heading: 'By hole location', table: clubLocationTable(club) },
+  ].filter(({ table }) => table.rows.length > 0)
+}
+
+/** `Sandrel Ness: 31 rounds of 9 members`. */
+export function clubTitle({ rounds, members }: Club, course: string): string {
+  return `${course}: ${rounds} ${rounds === 1 ? 'round' : 'rounds'} of ${members} ${members === 1 ? 'member' : 'members'}`
+}
+
+/** Why nothing is said of so few members. */
+export function tooFewWords(members: number, minimum: number): string {
+  return `The rounds are of ${members} ${members === 1 ? 'member' : 'members'}: nothing is said of fewer than ${minimum}.`
+}
+
+/** Where there is no such sentence. */
+export const NOTHING_STANDS_OUT =
+  'No hole is far from its place by stroke index, and from no markers are greens out of reach.'
 
 /** What of it a committee may want to look at, in sentences; none where nothing stands out. */
 export function clubWords({ holes, tees }: Club, indexes: StrokeIndexes): string[] {

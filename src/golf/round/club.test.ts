@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type ClubRound, clubOf } from './club.ts'
-import { clubBasis, clubHoleTable, clubWords } from './club-words.ts'
+import { clubBasis, clubTables, clubWords } from './club-words.ts'
 import type { GamePart, HoleRecap, StrokeSplit } from './recap.ts'
 import { recapRound } from './recap-round.ts'
 
@@ -119,7 +119,8 @@ describe('clubOf', () => {
       expect.stringMatching(/^Hole 17 is number 2 of 18 by difficulty and number 18 by stroke index\./),
       expect.stringMatching(/^Hole 1 is number 18 of 18 by difficulty and number 2 by stroke index\./),
     ])
-    expect(clubHoleTable(club, indexes).rows[0]).toEqual(['18', '4', '3', '+18.00', '+2.20', '1'])
+    const [, holes] = clubTables(club, indexes)
+    expect(holes?.table.rows[0]).toEqual(['18', '4', '3', '+18.00', '+2.20', '1'])
     expect(clubBasis(club, false).join(' ')).toMatch(/fewer than 3 members/)
   })
 })

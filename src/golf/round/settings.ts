@@ -82,6 +82,8 @@ export const ROUND_HOLES = 18
 export const LEAST_MEMBERS = 5
 /** Fewer members than this are never summed up: of two, each knows the other. */
 export const FEWEST_MEMBERS = 3
+/** More than this are never asked for. Our choice. */
+export const MOST_LEAST_MEMBERS = 50
 /** Markers from which fewer greens than this share are reached in par less two are worth a word. Our assumption. */
 export const FEW_GREENS_SHARE = 0.1
 /** A hole whose place by difficulty is so many places from its place by stroke index is worth a word. Our assumption: a third of eighteen. */

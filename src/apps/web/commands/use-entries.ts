@@ -6,6 +6,7 @@ import { loadCourse } from '../documents/load-course.ts'
 import { tabStorage } from '../documents/own-storage.ts'
 import type { Listed } from '../documents/server-documents.ts'
 import {
+  clubPlace,
   coursePlace,
   DESK,
   dayPlace,
@@ -51,6 +52,7 @@ async function* storedEntries(): AsyncGenerator<readonly Entry[]> {
     { name, kind: 'course', go: to(coursePlace(id)) },
     { name: `A day’s pins on ${name}`, kind: 'page', go: to(dayPlace(id)) },
     { name: `A group’s cards on ${name}`, kind: 'page', go: to(groupPlace(id)) },
+    { name: `The club on ${name}, without names`, kind: 'page', go: to(clubPlace(id)) },
   ])
   yield courses.flatMap((course) => players.flatMap((player) => playerOnCourseEntries(player, course)))
   const onDesk = keptDesk({ players, courses }, tabStorage)?.courseId

@@ -9,7 +9,15 @@ import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { CourseChoice } from '../page/course-choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
-import { coursePlace, dayPlace, deskPlace, groupPlace, playerPlace, SURVEY } from '../page/places.ts'
+import {
+  clubPlace,
+  coursePlace,
+  dayPlace,
+  deskPlace,
+  groupPlace,
+  playerPlace,
+  SURVEY,
+} from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { figure, length, unitSign, windOnHole, windSpeed } from '../words.ts'
 import { type CardHole, courseCard } from './course-card.ts'
@@ -56,6 +64,9 @@ export function CoursePage(props: {
         </a>
         <a className="button" href={groupPlace(courseId)}>
           A group’s cards
+        </a>
+        <a className="button" href={clubPlace(courseId)}>
+          The club’s rounds
         </a>
         <a className="button" href={dayPlace(courseId)}>
           A day’s pins

@@ -7,6 +7,7 @@ import { DESK_SETTINGS } from '../settings.ts'
 import { LatePart } from './late-part.tsx'
 import { OpenDesk } from './open-desk.tsx'
 import {
+  courseOfClubPlace,
   courseOfDayPlace,
   courseOfGroupPlace,
   courseOfPlace,
@@ -30,6 +31,7 @@ const loadDay = async () => (await import('../day/day-page.tsx')).DayPage
 const loadSeason = async () => (await import('../season/season-page.tsx')).SeasonPage
 const loadPractice = async () => (await import('../practice/practice-page.tsx')).PracticePage
 const loadGroup = async () => (await import('../group/group-page.tsx')).GroupPage
+const loadClub = async () => (await import('../club/club-page.tsx')).ClubPage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadRecap = async () => (await import('../recap/recap-page.tsx')).RecapPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
@@ -85,6 +87,9 @@ function PageOfPlace(props: {
     return (
       <LatePart key="group" what="the group" load={loadGroup} show={{ ...props, courseId: groupCourse }} />
     )
+  const clubCourse = courseOfClubPlace(place)
+  if (clubCourse !== undefined)
+    return <LatePart key="club" what="the club" load={loadClub} show={{ ...props, courseId: clubCourse }} />
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />

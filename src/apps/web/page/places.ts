@@ -72,6 +72,16 @@ export function groupPlace(courseId: string): string {
   return `${coursePlace(courseId)}/group`
 }
 
+/** The address of a club on its course: rounds of many players, without names. */
+export function clubPlace(courseId: string): string {
+  return `${coursePlace(courseId)}/club`
+}
+
+/** The course whose club an address leads to; `undefined` for any other address. */
+export function courseOfClubPlace(place: string): string | undefined {
+  return courseWith('club', place)
+}
+
 /** The course whose group an address leads to; `undefined` for any other address. */
 export function courseOfGroupPlace(place: string): string | undefined {
   return courseWith('group', place)

@@ -1,4 +1,5 @@
-import { type ReactElement, useState } from 'react'
+import type { ReactElement } from 'react'
+import { CountField } from '../page/count-field.tsx'
 
 /** How much is practised, how long, and from which day. */
 export interface PracticeSpan {
@@ -41,37 +42,4 @@ export function SpanFields(props: {
       </label>
     </div>
   )
-}
-
-function CountField(props: {
-  readonly label: string
-  readonly value: number
-  readonly most: number
-  readonly onChange: (value: number) => void
-}): ReactElement {
-  const { label, value, most, onChange } = props
-  const [text, setText] = useState(String(value))
-  return (
-    <label>
-      {label}
-      <input
-        type="number"
-        min={1}
-        max={most}
-        step={1}
-        value={text}
-        aria-invalid={!isCount(text, most)}
-        onChange={(event) => {
-          const typed = event.currentTarget.value
-          setText(typed)
-          if (isCount(typed, most)) onChange(Number(typed))
-        }}
-      />
-    </label>
-  )
-}
-
-function isCount(text: string, most: number): boolean {
-  const count = Number(text)
-  return text !== '' && Number.isInteger(count) && count >= 1 && count <= most
 }
