@@ -38,10 +38,7 @@ export function sideHandicaps(
   const partners = sides[0]?.players.length ?? 0
   const allowance = own ?? allowanceOf(play, by, partners)
   if (allowance === null)
-    throw lacking(
-      `No allowance is published for ${play} by ${by}: give the Committee's with --allowance.`,
-      '--allowance',
-    )
+    throw lacking(`No allowance is published for ${play} by ${by}: give the Committee's.`, '--allowance')
   const unlike = sides.find(({ players }) => players.length !== partners)
   if (unlike !== undefined)
     throw new Failure('MAR-SCORE-001', 'The two sides have not the same number of players.', '--opponent')
@@ -73,15 +70,12 @@ export function sideHandicaps(
 
 function ratingOf(course: Course, player: Player, { file, tee }: EnteredRound): TeeRating {
   if (tee === null)
-    throw lacking(
-      'The round does not say which tees were played: give --tee, or score with --gross.',
-      `${file}: tee`,
-    )
+    throw lacking('The round does not say which tees were played: name them, or score gross.', `${file}: tee`)
   const rating = ratingOn(course.teeSets, tee, player)
   if (rating !== null) return rating
   const names = course.teeSets.map(({ name }) => name).join(', ')
   throw lacking(
-    `The course file does not rate the tees ${tee}${names === '' ? '' : `; it has ${names}`}. Score with --gross to leave handicaps out.`,
+    `The course file does not rate the tees ${tee}${names === '' ? '' : `; it has ${names}`}. Score gross to leave handicaps out.`,
     `${file}: tee`,
   )
 }

@@ -7,9 +7,8 @@ import {
   NOTHING_STANDS_OUT,
   type StrokeIndexes,
 } from '#golf/round/club-words.ts'
-import type { WordTable } from '#golf/round/word-table.ts'
-import { capital } from '#golf/strategy/capital.ts'
 import { AFTER_THE_ROUND, type SheetWords } from './sheet-words.ts'
+import { tableSentences } from './table-sentences.ts'
 
 /** The page for a committee: what stands out of many members' rounds, then the figures. No name, file or date is in it. */
 export function clubFacts(club: Club, indexes: StrokeIndexes, course: string, isQuick: boolean): SheetWords {
@@ -25,17 +24,4 @@ export function clubFacts(club: Club, indexes: StrokeIndexes, course: string, is
       { heading: 'Mind', sentences: [...clubBasis(club, isQuick), AFTER_THE_ROUND] },
     ],
   }
-}
-
-/** A table read out, a sentence a row: its first words, then each figure with what it is. */
-function tableSentences({ columns, rows }: WordTable): string[] {
-  return rows.map(([first = '', ...rest]) => {
-    const heading = columns[0]?.heading ?? ''
-    const figures = rest.flatMap((text, index) => {
-      const column = columns[index + 1]
-      if (text === '') return []
-      return [column?.isFigure ? `${column.heading} ${text}` : text]
-    })
-    return `${capital(heading === '' ? first : `${heading} ${first}`)}: ${figures.join(', ')}.`
-  })
 }

@@ -18,33 +18,17 @@ import { FigureTable } from '../page/figure-table.tsx'
 import { Lines } from '../page/lines.tsx'
 import { WaitingFor } from '../page/waiting-for.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
-import type { KeptDay, KeptRounds, Named } from '../rounds/kept-round.ts'
+import type { OfRounds } from '../rounds/page-of-rounds.tsx'
 import { type Members, membersRounds, readMembers } from './member-rounds.ts'
 import { useClub } from './use-club.ts'
 
 /** A club once its rounds are there: those players whose files can be read are its members. */
-export function ClubDesk(props: {
-  readonly course: Course
-  readonly courseId: string
-  readonly players: readonly Named[]
-  readonly kept: KeptRounds
-  readonly days: readonly KeptDay[]
-}): ReactElement {
-  const { course, courseId, players, kept, days } = props
-  const gathered = useMemo(
-    () =>
-      membersRounds(
-        kept.rounds,
-        { id: courseId, name: course.name },
-        players,
-        days.map(({ day }) => day),
-      ),
-    [kept, courseId, course, players, days],
-  )
+export function ClubDesk({ course, courseId, of, left, unread }: OfRounds): ReactElement {
+  const gathered = useMemo(() => membersRounds(of, left), [of, left])
   const field = useField(gathered.ids)
   const members = useMemo(() => readMembers(gathered, field), [gathered, field])
   if (members === null) return <WaitingFor what="the players" />
-  return <MembersDesk {...{ course, courseId, members }} unread={kept.unread.length} />
+  return <MembersDesk {...{ course, courseId, members }} unread={unread.length} />
 }
 
 function MembersDesk(props: {

@@ -1,10 +1,7 @@
-import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { MemberRound } from '#golf/round/club-rounds.ts'
 import type { FieldPlayer } from '../group/use-field.ts'
-import { closedRounds } from '../rounds/closed-rounds.ts'
-import { isOnCourse, type KeptRoundFile, type Named } from '../rounds/kept-round.ts'
-import { roundsOf } from '../season/rounds-of-season.ts'
+import type { RoundsOfPlayer } from '../rounds/closed-of-players.ts'
 
 /** Rounds of those players who have closed ones on the course. */
 export interface MembersRounds {
@@ -16,23 +13,12 @@ export interface MembersRounds {
   readonly left: number
 }
 
-/** Gathers the rounds of every kept player on a course. */
-export function membersRounds(
-  all: readonly KeptRoundFile[],
-  course: Named,
-  players: readonly Named[],
-  days: readonly Day[],
-): MembersRounds {
-  const ids: string[] = []
-  const rounds: MemberRound[] = []
-  for (const player of players) {
-    const own = closedRounds(roundsOf(all, course, player), days).rounds
-    if (own.length === 0) continue
-    const member = ids.push(player.id) - 1
-    for (const { round, day } of own) rounds.push({ member, name: `round ${rounds.length + 1}`, round, day })
-  }
-  const onCourse = all.filter(({ belongs }) => isOnCourse(belongs, course)).length
-  return { ids, rounds, left: onCourse - rounds.length }
+/** Numbers the players and their rounds. */
+export function membersRounds(of: readonly RoundsOfPlayer[], left: number): MembersRounds {
+  const rounds = of
+    .flatMap((one, member) => one.rounds.map(({ round, day }) => ({ member, round, day })))
+    .map((round, index) => ({ ...round, name: `round ${index + 1}` }))
+  return { ids: of.map(({ player }) => player.id), rounds, left }
 }
 
 /** Members whose files were read, and how many rounds are left out. */

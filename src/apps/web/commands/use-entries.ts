@@ -17,6 +17,7 @@ import {
   playerPlace,
   ROUNDS,
   SURVEY,
+  scorePlace,
   shotsPlace,
 } from '../page/places.ts'
 import type { Entry } from './find-entries.ts'
@@ -52,6 +53,7 @@ async function* storedEntries(): AsyncGenerator<readonly Entry[]> {
     { name, kind: 'course', go: to(coursePlace(id)) },
     { name: `A day’s pins on ${name}`, kind: 'page', go: to(dayPlace(id)) },
     { name: `A group’s cards on ${name}`, kind: 'page', go: to(groupPlace(id)) },
+    { name: `A score on ${name}`, kind: 'page', go: to(scorePlace(id)) },
     { name: `The club on ${name}, without names`, kind: 'page', go: to(clubPlace(id)) },
   ])
   yield courses.flatMap((course) => players.flatMap((player) => playerOnCourseEntries(player, course)))

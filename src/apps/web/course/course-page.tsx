@@ -17,6 +17,7 @@ import {
   groupPlace,
   playerPlace,
   SURVEY,
+  scorePlace,
 } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { figure, length, unitSign, windOnHole, windSpeed } from '../words.ts'
@@ -67,6 +68,9 @@ export function CoursePage(props: {
         </a>
         <a className="button" href={clubPlace(courseId)}>
           The club’s rounds
+        </a>
+        <a className="button" href={scorePlace(courseId)}>
+          A score
         </a>
         <a className="button" href={dayPlace(courseId)}>
           A day’s pins

@@ -11,6 +11,7 @@ import {
   courseOfDayPlace,
   courseOfGroupPlace,
   courseOfPlace,
+  courseOfScorePlace,
   DESK,
   NEW_PLAYER,
   PLAYERS,
@@ -32,6 +33,7 @@ const loadSeason = async () => (await import('../season/season-page.tsx')).Seaso
 const loadPractice = async () => (await import('../practice/practice-page.tsx')).PracticePage
 const loadGroup = async () => (await import('../group/group-page.tsx')).GroupPage
 const loadClub = async () => (await import('../club/club-page.tsx')).ClubPage
+const loadScore = async () => (await import('../score/score-page.tsx')).ScorePage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadRecap = async () => (await import('../recap/recap-page.tsx')).RecapPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
@@ -90,6 +92,11 @@ function PageOfPlace(props: {
   const clubCourse = courseOfClubPlace(place)
   if (clubCourse !== undefined)
     return <LatePart key="club" what="the club" load={loadClub} show={{ ...props, courseId: clubCourse }} />
+  const scoreCourse = courseOfScorePlace(place)
+  if (scoreCourse !== undefined)
+    return (
+      <LatePart key="score" what="the score" load={loadScore} show={{ ...props, courseId: scoreCourse }} />
+    )
   const courseId = courseOfPlace(place)
   if (courseId !== undefined)
     return <LatePart key="course" what="the course" load={loadCoursePage} show={{ ...props, courseId }} />

@@ -82,6 +82,16 @@ export function courseOfClubPlace(place: string): string | undefined {
   return courseWith('club', place)
 }
 
+/** The address where rounds on a course are scored. */
+export function scorePlace(courseId: string): string {
+  return `${coursePlace(courseId)}/score`
+}
+
+/** The course whose scores an address leads to; `undefined` for any other address. */
+export function courseOfScorePlace(place: string): string | undefined {
+  return courseWith('score', place)
+}
+
 /** The course whose group an address leads to; `undefined` for any other address. */
 export function courseOfGroupPlace(place: string): string | undefined {
   return courseWith('group', place)
