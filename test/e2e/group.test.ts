@@ -1,7 +1,10 @@
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { beyondTheSide, PATIENCE, serveDesk, violations } from '../../tools/served-desk.ts'
 import { canReadPdf, sizeOf, textOf } from '../acceptance/printed-pages.ts'
+import { type Json, marram, marramJson } from '../acceptance/run-cli.ts'
 import { twoShort } from '../fixtures/two-short.ts'
 
 /** Cards of a group as one file. A course of two short holes and players of two clubs, so that a plan takes a second or two. */
@@ -87,6 +90,66 @@ describe('the cards of a group', () => {
   it('stand on a narrow screen', async () => {
     await page.setViewportSize({ width: 320, height: 640 })
     await poll(() => beyondTheSide(page)).toEqual([])
+    expect(desk.troubles).toEqual([])
+  })
+})
+
+describe('a pair of foursomes', () => {
+  const cells = () =>
+    page
+      .locator('.figure-table tbody tr')
+      .evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent)))
+
+  it('is told who takes which tees, as the command line tells it', async () => {
+    await page.setViewportSize({ width: 1280, height: 900 })
+    await page.getByRole('link', { name: 'Foursomes' }).click()
+    await page.getByText('Choose the two partners').waitFor()
+    await page.getByLabel('First partner').selectOption('ebba')
+    expect(await page.getByLabel('Second partner').locator('option[value=ebba]').count()).toBe(0)
+    await page.getByLabel('Second partner').selectOption('odd')
+    await page.getByLabel('For', { exact: true }).selectOption('practice')
+    await poll(() => page.getByRole('button', { name: 'Save as PDF' }).isEnabled()).toBe(true)
+    const folder = mkdtempSync(join(tmpdir(), 'marram-pair-'))
+    const file = (name: string, content: object): string => {
+      const path = join(folder, name)
+      writeFileSync(path, JSON.stringify(content))
+      return path
+    }
+    const words = [
+      ...['foursomes', file('two.geojson', COURSE)],
+      ...['--player', file('a.player.json', playerOf('Ebba Strand', 100))],
+      ...['--player', file('b.player.json', playerOf('Odd Larkspur', 110))],
+    ]
+    const { document } = marramJson(...words)
+    const said = marram(...words).out
+    rmSync(folder, { recursive: true })
+    const lines = await page
+      .getByRole('region', { name: 'Who takes which tees' })
+      .locator('li')
+      .allTextContents()
+    expect(lines.length).toBe(3)
+    for (const line of lines) expect(said).toContain(line)
+    expect((await cells()).map((row) => [row[0], row[4], row[6]])).toEqual(
+      document.holes.map(({ ref, turns }: Json) => [
+        ref,
+        ...turns.map(({ strokes }: Json) => strokes.toFixed(2)),
+      ]),
+    )
+    for (const width of [320, 1280]) {
+      await page.setViewportSize({ width, height: 900 })
+      await poll(() => beyondTheSide(page)).toEqual([])
+      expect(await violations(page)).toEqual([])
+    }
+  })
+
+  it.runIf(canReadPdf)('has a sheet for the captain', async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as PDF' }).click(),
+    ])
+    expect(download.suggestedFilename()).toBe('two-short-captain.pdf')
+    const text = textOf(readFileSync(await download.path()), 1)
+    expect(text).toContain('Two Short: Ebba Strand and Odd Larkspur')
     expect(desk.troubles).toEqual([])
   })
 })

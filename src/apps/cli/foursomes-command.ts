@@ -4,8 +4,9 @@ import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
+import type { PairedHole } from '#golf/round/foursome-table.ts'
 import { alternateShot, type Partners } from '#golf/strategy/alternate-shot.ts'
-import { type FoursomeHole, splitTees } from '#golf/strategy/split-tees.ts'
+import { splitTees } from '#golf/strategy/split-tees.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { captainSheet } from '#paper/book/captain-sheet.ts'
@@ -29,7 +30,7 @@ export type FoursomesOptions = Omit<BookOptions, 'out' | 'kind'> & { readonly ou
 export interface Foursome {
   readonly course: Course
   readonly names: Partners<string>
-  readonly holes: readonly (FoursomeHole & { readonly hole: Hole })[]
+  readonly holes: readonly PairedHole[]
   readonly split: ReturnType<typeof splitTees>
 }
 

@@ -19,7 +19,7 @@ export interface TeeTurn {
   /** Expected strokes to hole out, penalties counted. */
   readonly strokes: number
   /** The stroke from the tee that is best for the pair. */
-  readonly best: Pick<Candidate, 'shot' | 'heading'>
+  readonly best: { readonly shot: Pick<Candidate['shot'], 'club' | 'shape'>; readonly heading: number }
   /** What its balls find most dearly. */
   readonly hazard: MainHazard | null
 }
@@ -139,6 +139,7 @@ function teeTurns(
     const best = tried[turn]?.[all.indexOf(Math.min(...all))]
     if (best === undefined) throw new Error('there is no stroke from the markers')
     const hazard = mainHazard(models[turn], [{ ...best, strokes: here[turn] }])
-    return { strokes: here[turn], best, hazard }
+    const { shot, heading } = best
+    return { strokes: here[turn], best: { shot: { club: shot.club, shape: shot.shape }, heading }, hazard }
   }) as unknown as Partners<TeeTurn>
 }

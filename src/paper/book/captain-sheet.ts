@@ -1,10 +1,10 @@
-import type { Hole } from '#golf/course/hole.ts'
+import type { PairedHole } from '#golf/round/foursome-table.ts'
 import type { Partners } from '#golf/strategy/alternate-shot.ts'
 import { splitWords } from '#golf/strategy/foursome-words.ts'
 import { hazardWords } from '#golf/strategy/main-hazard.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
-import { type FoursomeHole, type TeeSplit, teeingOff } from '#golf/strategy/split-tees.ts'
-import type { Shape } from '../draw/drawing.ts'
+import { type TeeSplit, teeingOff } from '#golf/strategy/split-tees.ts'
+import type { Face, Shape } from '../draw/drawing.ts'
 import { lineSteps } from '../draw/steps.ts'
 import { type Block, drawBlocks, flowBlocks } from './blocks.ts'
 import type { RoundFacts } from './book-facts.ts'
@@ -15,8 +15,6 @@ import { sentenceBlocks } from './sentence-blocks.ts'
 import { CARD, PAPERS, RULE, TYPE } from './settings.ts'
 import { text } from './text.ts'
 import { wrapText } from './wrap-text.ts'
-
-type PairedHole = FoursomeHole & { readonly hole: Hole }
 
 /** Where the columns of the table begin, as shares of the width. */
 const COLUMNS = { number: 0, tees: 0.07, first: 0.27, second: 0.47, warning: 0.68 } as const
@@ -38,7 +36,7 @@ export function captainSheet(
   const refs = holes.map(({ ref }) => ref)
   const blocks: Block[] = [
     ...sentenceBlocks(heading, splitWords(names, refs, split), setting),
-    tableHead(names, width),
+    tableHead(names, width, facts),
     ...holes.map((hole, index) => row(hole, index, names, split, width, facts)),
     { height: 8, draw: () => [] },
     ...sentenceBlocks('Mind', cautionsOfBook(facts), setting),
@@ -60,13 +58,30 @@ export function captainSheet(
   }))
 }
 
-function tableHead(names: Partners<string>, width: number): Block {
+/** Long names take more than one line. */
+function tableHead(names: Partners<string>, width: number, { letters }: RoundFacts): Block {
   const words = ['', 'tees off', `if ${names[0]}`, `if ${names[1]}`, 'both keep out of']
+  const starts = Object.values(COLUMNS)
+  const columns = starts.map((from, column) =>
+    wrapText(words[column] ?? '', ((starts[column + 1] ?? 1) - from) * width - 6, {
+      face: 'serif-italic',
+      size: TYPE.small,
+      letters,
+    }),
+  )
+  const lines = Math.max(...columns.map((column) => column.length))
   return {
-    height: TYPE.line + 8,
+    height: lines * TYPE.line + 8,
     draw: (left, top) =>
-      Object.values(COLUMNS).map((share, column) =>
-        text(words[column] ?? '', [left + share * width, top + TYPE.line + 2], TYPE.small, 'serif-italic'),
+      columns.flatMap((column, at) =>
+        column.map((line, index) =>
+          text(
+            line,
+            [left + (starts[at] ?? 0) * width, top + (lines - column.length + index + 1) * TYPE.line + 2],
+            TYPE.small,
+            'serif-italic',
+          ),
+        ),
       ),
   }
 }
@@ -80,18 +95,18 @@ function row(
   width: number,
   { letters, ruler }: RoundFacts,
 ): Block {
-  const cell = (words: string, from: number, to: number): string[] =>
-    wrapText(words, (to - from) * width - 6, { face: 'sans', size: TYPE.small, letters })
+  const cell = (words: string, from: number, to: number, face: Face = 'sans'): string[] =>
+    wrapText(words, (to - from) * width - 6, { face, size: TYPE.small, letters })
   const saved = split.saves[index] ?? 0
   const saves = split.hasSay[index] ? `, ${saved < 0 ? 'costs' : 'saves'} ${Math.abs(saved).toFixed(2)}` : ''
   const columns = [
-    cell(`${names[teeingOff(split.odd, index)]}${saves}`, COLUMNS.tees, COLUMNS.first),
+    cell(`${names[teeingOff(split.odd, index)]}${saves}`, COLUMNS.tees, COLUMNS.first, 'sans-bold'),
     cell(clubWords(turns[0].best.shot), COLUMNS.first, COLUMNS.second),
     cell(clubWords(turns[1].best.shot), COLUMNS.second, COLUMNS.warning),
     cell(sharedWarning(turns), COLUMNS.warning, 1),
   ]
   const starts = [COLUMNS.tees, COLUMNS.first, COLUMNS.second, COLUMNS.warning]
-  const facts = `par ${hole.par}, ${ruler.figure(hole.lengthMetres)}`
+  const facts = `par ${hole.par}, ${ruler.figure(hole.lengthMetres)} ${ruler.sign}`
   const lines = Math.max(2, ...columns.map((column) => column.length))
   return {
     height: lines * TYPE.line + 5,
@@ -108,7 +123,7 @@ function row(
             words,
             [left + (starts[at] ?? 0) * width, top + (line + 1) * TYPE.line],
             TYPE.small,
-            at === 0 && line === 0 ? 'sans-bold' : 'sans',
+            at === 0 ? 'sans-bold' : 'sans',
           ),
         ),
       ),

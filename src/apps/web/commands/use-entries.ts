@@ -11,6 +11,7 @@ import {
   DESK,
   dayPlace,
   deskPlace,
+  foursomesPlace,
   groupPlace,
   NEW_PLAYER,
   PLAYERS,
@@ -53,6 +54,7 @@ async function* storedEntries(): AsyncGenerator<readonly Entry[]> {
     { name, kind: 'course', go: to(coursePlace(id)) },
     { name: `A day’s pins on ${name}`, kind: 'page', go: to(dayPlace(id)) },
     { name: `A group’s cards on ${name}`, kind: 'page', go: to(groupPlace(id)) },
+    { name: `Foursomes on ${name}`, kind: 'page', go: to(foursomesPlace(id)) },
     { name: `A score on ${name}`, kind: 'page', go: to(scorePlace(id)) },
     { name: `The club on ${name}, without names`, kind: 'page', go: to(clubPlace(id)) },
   ])

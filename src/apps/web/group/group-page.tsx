@@ -6,7 +6,7 @@ import type { Reader } from '../desk/desk.ts'
 import { useCourse, useLibrary } from '../documents/use-library.ts'
 import { CourseChoice } from '../page/course-choice.tsx'
 import { PageHead } from '../page/page-head.tsx'
-import { coursePlace, groupPlace, NEW_PLAYER } from '../page/places.ts'
+import { coursePlace, foursomesPlace, groupPlace, NEW_PLAYER } from '../page/places.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { WaitingFor } from '../page/waiting-for.tsx'
 import { GroupDesk } from './group-desk.tsx'
@@ -33,6 +33,9 @@ export function GroupPage(props: {
           library !== null && <CourseChoice library={library} courseId={courseId} placeOf={groupPlace} />
         }
       >
+        <a className="button" href={foursomesPlace(courseId)}>
+          Foursomes
+        </a>
         <a className="button" href={NEW_PLAYER}>
           New player
         </a>

@@ -28,9 +28,9 @@ export function FigureTable(props: { readonly caption: string; readonly table: W
               <th scope="row" className={/^[\d-]+$/.test(first ?? '') ? 'unbroken' : undefined}>
                 {first}
               </th>
-              {rest.map((cell, index) => (
-                <td key={columns[index + 1]?.heading} className="number">
-                  {cell}
+              {columns.slice(1).map(({ heading, isFigure }, index) => (
+                <td key={heading} className={isFigure ? 'number' : ''}>
+                  {rest[index]}
                 </td>
               ))}
             </tr>

@@ -9,6 +9,7 @@ import { OpenDesk } from './open-desk.tsx'
 import {
   courseOfClubPlace,
   courseOfDayPlace,
+  courseOfFoursomesPlace,
   courseOfGroupPlace,
   courseOfPlace,
   courseOfScorePlace,
@@ -34,6 +35,7 @@ const loadPractice = async () => (await import('../practice/practice-page.tsx'))
 const loadGroup = async () => (await import('../group/group-page.tsx')).GroupPage
 const loadClub = async () => (await import('../club/club-page.tsx')).ClubPage
 const loadScore = async () => (await import('../score/score-page.tsx')).ScorePage
+const loadFoursomes = async () => (await import('../foursomes/foursomes-page.tsx')).FoursomesPage
 const loadPlayers = async () => (await import('../players/players-page.tsx')).PlayersPage
 const loadRecap = async () => (await import('../recap/recap-page.tsx')).RecapPage
 const loadRounds = async () => (await import('../rounds/rounds-page.tsx')).RoundsPage
@@ -88,6 +90,16 @@ function PageOfPlace(props: {
   if (groupCourse !== undefined)
     return (
       <LatePart key="group" what="the group" load={loadGroup} show={{ ...props, courseId: groupCourse }} />
+    )
+  const pairCourse = courseOfFoursomesPlace(place)
+  if (pairCourse !== undefined)
+    return (
+      <LatePart
+        key="pair"
+        what="the foursomes"
+        load={loadFoursomes}
+        show={{ ...props, courseId: pairCourse }}
+      />
     )
   const clubCourse = courseOfClubPlace(place)
   if (clubCourse !== undefined)

@@ -92,6 +92,16 @@ export function courseOfScorePlace(place: string): string | undefined {
   return courseWith('score', place)
 }
 
+/** The address of a pair of foursomes on a course. */
+export function foursomesPlace(courseId: string): string {
+  return `${coursePlace(courseId)}/foursomes`
+}
+
+/** The course whose foursomes an address leads to; `undefined` for any other address. */
+export function courseOfFoursomesPlace(place: string): string | undefined {
+  return courseWith('foursomes', place)
+}
+
 /** The course whose group an address leads to; `undefined` for any other address. */
 export function courseOfGroupPlace(place: string): string | undefined {
   return courseWith('group', place)

@@ -1,5 +1,6 @@
 import { answered } from '#faults/answered.ts'
 import type { Lie } from '#golf/player/player.ts'
+import { alternateShot } from '#golf/strategy/alternate-shot.ts'
 import { objectiveOf } from '#golf/strategy/asked-objective.ts'
 import { finishesOf } from '#golf/strategy/finishes.ts'
 import type { HoleGround, LayGround } from '#golf/strategy/hole-model.ts'
@@ -38,6 +39,7 @@ function answer(question: Question, lookUp: () => void): Answered {
     const { kind: _, isFirst, lie, ...asked } = question
     return { thumb: rulesOfThumb({ ...asked, lies: [lie], ...(isFirst ? rough : {}) }, watched) }
   }
+  if (question.kind === 'pair') return { pair: alternateShot(question, watched).turns }
   if (question.kind === 'relief') {
     const { courseName, hole, player, day, ball, isFirst } = question
     const said = ball.said === 'lost' ? { said: ball.said } : {}

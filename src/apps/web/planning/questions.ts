@@ -1,6 +1,7 @@
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Lie, Player } from '#golf/player/player.ts'
+import type { Partners, TeeTurn } from '#golf/strategy/alternate-shot.ts'
 import type { AskedObjective, ObjectiveSetting } from '#golf/strategy/asked-objective.ts'
 import type { NearbyStart } from '#golf/strategy/nearby-start.ts'
 import type { OutcomeGround, Plan } from '#golf/strategy/plan.ts'
@@ -9,7 +10,7 @@ import type { Thumb } from '#golf/strategy/thumb.ts'
 import type { Ball } from '../desk/desk.ts'
 
 /** What a worker is asked: everything it needs travels with the question. */
-export type Question = PlanQuestion | FinishesQuestion | ReliefQuestion | ThumbQuestion
+export type Question = PlanQuestion | FinishesQuestion | ReliefQuestion | ThumbQuestion | PairQuestion
 
 /** A plan of the hole; `isFirst` asks for a quick first answer, near what was planned before where there is such. */
 export interface PlanQuestion {
@@ -71,6 +72,14 @@ export interface ThumbQuestion {
   readonly isFirst: boolean
 }
 
+/** A hole for two partners who strike one ball by turns. */
+export interface PairQuestion {
+  readonly kind: 'pair'
+  readonly hole: Hole
+  readonly players: Partners<Player>
+  readonly day: Day
+}
+
 /** Finishes as a worker sends them; weights sum to 1. */
 export interface Finishes {
   readonly club: string
@@ -91,6 +100,7 @@ export interface Answered {
   readonly finishes?: Finishes
   readonly relief?: Relief
   readonly thumb?: Thumb
+  readonly pair?: Partners<TeeTurn>
   readonly fault?: Trouble
 }
 
