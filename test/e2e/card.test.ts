@@ -234,6 +234,22 @@ describe('the card on the screen', () => {
     await press('Plan the rest')
     await page.getByText(/of 18 holes are planned/).waitFor()
     await press('Stop planning')
+  })
+
+  it('has its plans at once when the page is loaded again, and plans anew for another player', async () => {
+    await page.evaluate(`location.hash = '#/course/two-short/card/ebbe'`)
+    await isReady()
+    await page.reload()
+    // With no worker there is nothing but what was kept.
+    await page.evaluate('delete globalThis.Worker')
+    await isReady()
+    expect(await printed()).not.toContain('it was stopped')
+    const { sentences: _, ...numbers } = await inStore()
+    await page.evaluate(
+      `fetch('/api/players/longer', { method: 'PUT', headers: { 'Content-Type': 'application/json' }, body: ${JSON.stringify(JSON.stringify({ ...numbers, name: 'Longer', clubs: [{ name: '9-iron', carry_m: 108 }] }))} })`,
+    )
+    await page.evaluate(`location.hash = '#/course/two-short/card/longer'`)
+    await page.getByText('Marram itself failed').first().waitFor()
     expect(desk.troubles.filter((trouble) => !/Failed to (?:load|fetch)|ERR_/.test(trouble))).toEqual([])
   })
 })

@@ -4,7 +4,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import { plainPlan } from '../planning/plain-plan.ts'
-import { planner } from '../planning/planner.ts'
+import { PLANNER, planner } from '../planning/planner.ts'
 import type { Answered } from '../planning/questions.ts'
 import { useWork, type Work } from '../planning/use-work.ts'
 import type { Missing } from '../planning/work-pieces.ts'
@@ -26,6 +26,7 @@ export function useRoundPlans(
     const { course, holes, day } = round
     return {
       key: JSON.stringify(['plans', round, player, units]),
+      keptOf: PLANNER,
       pieces: holes.map((hole) => ({
         name: hole.ref,
         question: plainPlan({ courseName: course, hole, player, day, units }),

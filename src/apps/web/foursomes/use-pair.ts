@@ -4,7 +4,7 @@ import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { PairedHole } from '#golf/round/foursome-table.ts'
 import type { Partners, TeeTurn } from '#golf/strategy/alternate-shot.ts'
-import { planner } from '../planning/planner.ts'
+import { PLANNER, planner } from '../planning/planner.ts'
 import type { Answered } from '../planning/questions.ts'
 import { useWork, type Work } from '../planning/use-work.ts'
 import type { Missing } from '../planning/work-pieces.ts'
@@ -25,6 +25,7 @@ export function usePair(holes: readonly Hole[], day: Day, players: Partners<Play
     if (players === null) return null
     return {
       key: JSON.stringify(['pair', holes, day, players]),
+      keptOf: PLANNER,
       pieces: holes.map((hole) => ({
         name: hole.ref,
         question: { kind: 'pair', hole, players, day } as const,

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { Lane } from '#outside/workers/lane.ts'
+import { keptAnswers } from './kept-answers.ts'
 import { type Missing, type Piece, workPieces } from './work-pieces.ts'
 
 /** Answers of many pieces as far as they are there. */
@@ -19,6 +20,8 @@ export interface Work<State> {
 export interface AskedWork<Question> {
   readonly key: string
   readonly pieces: readonly Piece<Question>[]
+  /** The address of the worker whose answers outlive the page; absent = they go with it. */
+  readonly keptOf?: string
 }
 
 /** Answers that were worked out since the page was opened, by key: who comes back does not wait for them again. */
@@ -48,13 +51,26 @@ export function useWork<Question, Answer, State>(
     if (left.length === 0) return
     const controller = new AbortController()
     stopping.current = controller
-    setRunning(key)
-    workPieces(left, spawn, controller.signal, (name, answer) => {
-      const state = isMissing(answer) ? answer : stateOf(answer)
-      const now = { ...known.get(key), [name]: state } as States
+    const { signal } = controller
+    const kept = asked.keptOf === undefined ? null : keptAnswers(asked.keptOf, key)
+    const add = (found: Readonly<Record<string, unknown>>): void => {
+      const now = { ...known.get(key), ...found } as States
       known.set(key, now)
-      if (!controller.signal.aborted) setShown({ key, states: now })
-    }).finally(() => setRunning((now) => (now === key && stopping.current === controller ? '' : now)))
+      if (!signal.aborted) setShown({ key, states: now })
+    }
+    const work = async (): Promise<void> => {
+      const found = kept === null ? {} : await kept.find()
+      if (Object.keys(found).length > 0) add(found)
+      if (signal.aborted) return
+      const unknown = left.filter(({ name }) => found[name] === undefined)
+      await workPieces(unknown, spawn, signal, (name, answer) => {
+        const state = isMissing(answer) ? answer : stateOf(answer)
+        add({ [name]: state })
+        if (!isMissing(state)) void kept?.keep(name, state)
+      })
+    }
+    setRunning(key)
+    work().finally(() => setRunning((now) => (now === key && stopping.current === controller ? '' : now)))
     return () => controller.abort()
   }, [key, turn])
   const states = shown.key === key ? shown.states : NONE
