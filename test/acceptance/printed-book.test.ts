@@ -141,8 +141,9 @@ describe.skipIf(!canReadPdf)('the pocket book as PDF', () => {
     })
     const page = bookPages(asked, 480).find(({ name }) => name === 'green 7')
     if (page === undefined) throw new Error('no green')
-    const [sheet] = imposeBook([page], 'a4', false)
-    if (sheet === undefined) throw new Error('no sheet')
+    const [printed] = imposeBook([page], 'a4', false)
+    if (printed === undefined) throw new Error('no sheet')
+    const { drawing: sheet } = printed
     // The green alone, and the rulers, each where they stand on the sheet.
     const isKept = (shape: Shape): boolean =>
       shape.kind === 'group' &&
@@ -179,7 +180,7 @@ describe.skipIf(!canReadPdf)('the pocket book as PDF', () => {
   })
 
   it('reads back page by page from each half of the folded sheets, fonts embedded, the same to the byte', async () => {
-    const sheets = imposeBook(pages, 'letter', true)
+    const sheets = imposeBook(pages, 'letter', true).map(({ drawing }) => drawing)
     const pdf = await renderPdf(sheets, { title: 'Book', readPart })
     expect(Buffer.compare(pdf, await renderPdf(sheets, { title: 'Book', readPart }))).toBe(0)
     for (const font of fontsOf(pdf)) expect(font).toMatchObject({ isEmbedded: true, isSubset: true })

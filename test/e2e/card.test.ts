@@ -204,6 +204,16 @@ describe('the card on the screen', () => {
     ).toContain(words)
     if (kind !== 'book') return void (await choose('What', 'card'))
     expect(await violations(page)).toEqual([])
+    // Written anew on the page where it stands, which is that of the card too.
+    await row('1').click()
+    await never().fill('Never at the back.')
+    await page.keyboard.press('Enter')
+    await poll(async () => (await page.locator('.sheet svg text').allTextContents()).join(' ')).toContain(
+      'Never at the back.',
+    )
+    await poll(wordsInStore).toEqual(['Never at the back.'])
+    await press('Undo')
+    await poll(wordsInStore).toEqual(['Never at the flag.'])
     await press('Words alone')
     await poll(printed).toContain('lie, left')
     await press('Words alone')

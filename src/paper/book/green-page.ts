@@ -45,6 +45,8 @@ export function greenPage(
   shapes.push(text(`${hole.ref}  ${advice.club}`, [left, y], TYPE.club, 'sans-bold'))
   y += TYPE.club
   say(adviceWords(advice))
+  const top = POCKET.margin
+  const rows = [{ ref: hole.ref, left, top, width: right - left, height: y - TYPE.line + 3 - top }]
   y += 3
   const numbers = reachAndCarry(measures, ruler)
   let count = numbers.length
@@ -99,6 +101,7 @@ export function greenPage(
     name: `green ${hole.ref}`,
     greens: outline === null ? [] : [{ ref: hole.ref, outline }],
     plansFrom,
+    rows,
     written: ownSentences(facts, 'player').filter((sentence) => sentence.hole === hole.ref),
     drawing: {
       ...size,

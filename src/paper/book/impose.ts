@@ -1,5 +1,5 @@
-import type { Drawing, Shape, Step } from '../draw/drawing.ts'
-import type { Page } from './page.ts'
+import type { Shape, Step } from '../draw/drawing.ts'
+import type { Page, PrintedSheet } from './page.ts'
 import { placeShapes } from './place-page.ts'
 import { rulers } from './rulers.ts'
 import { PAPERS, type Paper, RULE, TYPE } from './settings.ts'
@@ -9,15 +9,15 @@ import { text } from './text.ts'
  * Pages in pairs on sheets on their side, with crop marks and rulers that prove the scale: left and right as they are read,
  * or folded and stapled through the back, for which blank pages make the number a multiple of four.
  */
-export function imposeBook(pages: readonly Page[], paper: Paper, isStapled: boolean): Drawing[] {
+export function imposeBook(pages: readonly Page[], paper: Paper, isStapled: boolean): PrintedSheet[] {
   const { width: height, height: width } = PAPERS[paper]
   const pairs = isStapled ? stapledPairs(pages.length) : readPairs(pages.length)
-  return pairs.map((pair, sheet): Drawing => {
+  return pairs.map((pair, sheet): PrintedSheet => {
     const [page] = pages
     const [pageWidth, pageHeight] = [page?.drawing.width ?? 0, page?.drawing.height ?? 0]
     const [left, top] = [width / 2 - pageWidth, (height - pageHeight) / 2 - 8]
     const side = isStapled ? `, ${sheet % 2 === 0 ? 'outside' : 'inside'}, turn on the short edge` : ''
-    return {
+    const drawing = {
       width,
       height,
       title: `Sheet ${sheet + 1}`,
@@ -38,6 +38,14 @@ export function imposeBook(pages: readonly Page[], paper: Paper, isStapled: bool
         ),
       ],
     }
+    const rows = pair.flatMap((index, place) =>
+      (pages[index]?.rows ?? []).map((row) => ({
+        ...row,
+        left: row.left + left + place * pageWidth,
+        top: row.top + top,
+      })),
+    )
+    return { drawing, rows }
   })
 }
 

@@ -17,13 +17,19 @@ export interface Page {
   readonly rows?: readonly RowPlace[]
 }
 
-/** Where the row of a hole stands on a card, points from the upper left corner. */
+/** Where what is said of a hole stands, points from the upper left corner: a row of a card, the head of a page of a book. */
 export interface RowPlace {
   readonly ref: string
   readonly left: number
   readonly top: number
   readonly width: number
   readonly height: number
+}
+
+/** A sheet of paper as it comes out of the printer, and where on it the rows of holes stand. */
+export interface PrintedSheet {
+  readonly drawing: Drawing
+  readonly rows: readonly RowPlace[]
 }
 
 /** A green as surveyed, to be measured against how large it stands on the page. */

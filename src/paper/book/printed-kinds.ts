@@ -6,7 +6,7 @@ import { CARD_KINDS } from './card-kinds.ts'
 import { cardPages } from './card-pages.ts'
 import { imposeBook } from './impose.ts'
 import { logSheets } from './log-sheet.ts'
-import type { Page } from './page.ts'
+import type { Page, PrintedSheet } from './page.ts'
 import { pinSheets } from './pin-sheet.ts'
 import type { Paper } from './settings.ts'
 
@@ -56,13 +56,15 @@ export function imposedSheets(
   kind: PrintedKind,
   pages: readonly Page[],
   { paper, hasFolds }: { readonly paper: Paper; readonly hasFolds: boolean },
-): Drawing[] {
-  return kind === 'book' ? imposeBook(pages, paper, hasFolds) : pages.map(({ drawing }) => drawing)
+): PrintedSheet[] {
+  if (kind === 'book') return imposeBook(pages, paper, hasFolds)
+  return pages.map(({ drawing, rows = [] }) => ({ drawing, rows }))
 }
 
 /** The sheets of several players, one after the other: each begins a sheet of paper, for printers that use both sides. */
-export function sheetsOfField(field: readonly (readonly Drawing[])[]): Drawing[] {
-  return field.flatMap((sheets) => {
+export function sheetsOfField(field: readonly (readonly PrintedSheet[])[]): Drawing[] {
+  return field.flatMap((printed) => {
+    const sheets = printed.map(({ drawing }) => drawing)
     const [first] = sheets
     if (field.length < 2 || first === undefined || sheets.length % 2 === 0) return sheets
     return [...sheets, { ...first, title: 'Blank', description: 'Left blank.', shapes: [] }]

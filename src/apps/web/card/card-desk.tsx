@@ -119,11 +119,11 @@ export function CardDesk(props: {
         <>
           <ChangedList changed={laid.changed} onTake={drop} onKeep={keepMine} />
           <EngravedFor value={AS_DRAWN}>
-            {laid.sheets.map((drawing, index) => (
+            {laid.sheets.map(({ drawing, rows }, index) => (
               <Sheet
                 key={drawing.title + String(index)}
                 drawing={drawing}
-                rows={whose === null ? [] : (laid.pages[index]?.rows ?? [])}
+                rows={whose === null ? [] : rows}
                 paper={choice.paper}
                 facts={facts}
                 changed={laid.changed}

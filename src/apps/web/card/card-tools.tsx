@@ -35,7 +35,14 @@ export function CardTools(props: {
         <button
           type="button"
           disabled={!mayLeave || isMaking}
-          onClick={() => laid && save(laid.sheets, `${laid.facts.course}, ${laid.facts.playerName}`, name)}
+          onClick={() =>
+            laid &&
+            save(
+              laid.sheets.map(({ drawing }) => drawing),
+              `${laid.facts.course}, ${laid.facts.playerName}`,
+              name,
+            )
+          }
         >
           Save as PDF
         </button>

@@ -7,9 +7,8 @@ import type { BookFacts } from '#paper/book/book-facts.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
 import { bookFacts, type HoleAnswer, roundFacts } from '#paper/book/facts-of-round.ts'
 import { type ChangedSentence, changedSentences } from '#paper/book/own-words.ts'
-import type { Page } from '#paper/book/page.ts'
+import type { PrintedSheet } from '#paper/book/page.ts'
 import { imposedSheets, isForAll, printedPages, printedSheets, readerOf } from '#paper/book/printed-kinds.ts'
-import type { Drawing } from '#paper/draw/drawing.ts'
 import { rulerOf } from '#paper/draw/ruler.ts'
 import { type CardChoice, kindOf } from './card-choice.ts'
 import { withFonts } from './fonts.ts'
@@ -33,9 +32,8 @@ export interface Asked {
 export interface LaidOut {
   readonly asked: Asked
   readonly facts: BookFacts
-  readonly pages: readonly Page[]
   /** What comes out of the printer. */
-  readonly sheets: readonly Drawing[]
+  readonly sheets: readonly PrintedSheet[]
   /** What may not be carried in a counting round, if it is for one. */
   readonly faults: readonly Fault[]
   /** Sentences to be looked at again. */
@@ -65,7 +63,6 @@ export async function layOut(asked: Asked): Promise<LaidOut> {
     return {
       asked,
       facts,
-      pages,
       sheets: imposedSheets(kind, pages, choice),
       faults: checkPages(pages, purpose, course.localRules),
       changed: reader === null ? [] : changedSentences(facts, reader),

@@ -1,7 +1,7 @@
 import type { Player } from '#golf/player/player.ts'
 import { sheetsOfField } from '#paper/book/printed-kinds.ts'
 import type { Drawing } from '#paper/draw/drawing.ts'
-import { type Asked, layOut } from '../card/lay-out.ts'
+import { type Asked, type LaidOut, layOut } from '../card/lay-out.ts'
 
 /** The cards of a group as they come out of the printer, and what may not be carried of whom. */
 export interface LaidField {
@@ -14,7 +14,7 @@ export async function layOutField(
   round: Omit<Asked, 'player' | 'states' | 'isRunning'>,
   field: readonly { readonly player: Player; readonly states: Asked['states'] }[],
 ): Promise<LaidField> {
-  const sheets: (readonly Drawing[])[] = []
+  const sheets: LaidOut['sheets'][] = []
   const refusals: { name: string; words: string }[] = []
   for (const { player, states } of field) {
     const laid = await layOut({ ...round, player, states, isRunning: false })
