@@ -11,6 +11,14 @@ export interface ShotEnd {
   readonly hasPenalty: boolean
 }
 
+/** What a shot was worth as it was struck. */
+export interface AsStruck {
+  /** Expected strokes, itself counted. */
+  readonly strokes: number
+  /** How much that varies from strike to strike of the pattern, strokes squared. */
+  readonly variance: number
+}
+
 /**
  * Expected strokes of a shot struck as this one was, itself counted, given how it ended. Every strike of the pattern may
  * have been the one, the more so the nearer its balls end to where this one did; each is worth what all its balls cost,
@@ -23,7 +31,7 @@ export function asStruck(
   from: Point,
   { ends }: Candidate,
   end: ShotEnd,
-): number | null {
+): AsStruck | null {
   const { places, costs } = model
   const sd = Math.hypot(FINISH_SD_METRES, FINISH_SD_SHARE * distance(from, end.rest))
   const strikes = new Map<number, { weight: number; cost: number; like: number }>()
@@ -46,9 +54,14 @@ export function asStruck(
   }
   let like = 0
   let sum = 0
+  let [weight, mean, square] = [0, 0, 0]
   for (const strike of strikes.values()) {
     like += strike.like
     sum += (strike.like * strike.cost) / strike.weight
+    weight += strike.weight
+    mean += strike.cost
+    square += strike.cost ** 2 / strike.weight
   }
-  return like < LEAST_LIKE_SHARE ? null : 1 + sum / like
+  if (like < LEAST_LIKE_SHARE) return null
+  return { strokes: 1 + sum / like, variance: Math.max(0, square / weight - (mean / weight) ** 2) }
 }

@@ -25,6 +25,7 @@ const stroke = (number: number, part: GamePart, decision = 0): StrokeSplit => ({
   unsplit: [],
   decision,
   execution: 0.1,
+  executionVariance: null,
   luck: 0,
 })
 

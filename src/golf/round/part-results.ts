@@ -33,26 +33,30 @@ export interface PartResult {
   readonly strokes: number
   readonly mean: number
   readonly sd: number
-  /** Low and high end of the sum, so wide that a right profile leaves all parts inside in 19 seasons of 20. */
+  /**
+   * Low and high end of the sum, so wide that a right profile leaves all parts inside in 19 seasons of 20: by what the profile
+   * says strokes vary where it says so, since what is wrong with a player makes strokes vary more.
+   */
   readonly low: number
   readonly high: number
 }
 
 /** What every part of the game came to, against the profile. */
 export function partResults(rounds: readonly RoundRecap[], player: Pick<Player, 'putting'>): PartResult[] {
-  const found = new Map<StruckPart, number[]>(STRUCK_PARTS.map((part) => [part, []]))
-  const add = (part: StruckPart, over: number): void => {
-    found.get(part)?.push(over)
+  const found = new Map<StruckPart, Over[]>(STRUCK_PARTS.map((part) => [part, []]))
+  const add = (part: StruckPart, strokes: number, variance: number | null): void => {
+    found.get(part)?.push({ strokes, variance })
   }
   const holes = rounds.flatMap((round) => round.holes)
   for (const { strokes } of holes)
     for (const stroke of strokes)
-      if (stroke.part !== 'putting' && stroke.count === 1) add(struckPart(stroke), stroke.execution)
+      if (stroke.part !== 'putting' && stroke.count === 1)
+        add(struckPart(stroke), stroke.execution, stroke.executionVariance)
   for (const hole of holes) {
     const putted = puttsOf(hole, player)
     if (putted === null) continue
-    add('holing-putts', putted.holing)
-    add('three-putts', putted.three)
+    add('holing-putts', putted.holing, putted.holingVariance)
+    add('three-putts', putted.three, putted.threeVariance)
   }
   const doubts = doubtsOf(STRUCK_PARTS.map((part) => found.get(part)?.length ?? 0))
   return STRUCK_PARTS.map((part, index) => resultOf(part, found.get(part) ?? [], doubts[index] as number))
@@ -71,7 +75,12 @@ function struckPart({ part, from }: StrokeSplit): StruckPart {
 function puttsOf(
   { strokes }: HoleRecap,
   player: Pick<Player, 'putting'>,
-): { readonly holing: number; readonly three: number } | null {
+): {
+  readonly holing: number
+  readonly holingVariance: number
+  readonly three: number
+  readonly threeVariance: number
+} | null {
   const first = strokes.findIndex(({ part }) => part === 'putting')
   const putts = strokes.slice(first)
   const start = putts[0]
@@ -82,22 +91,50 @@ function puttsOf(
   )
     return null
   const count = putts.reduce((sum, { used }) => sum + used, 0)
-  const [one] = puttingValues(player).shares(puttingDistance(player, start.before))
+  const [one, , three] = puttingValues(player).shares(puttingDistance(player, start.before))
   // A slope is worth so much length. 2 − one + later = the value of the place.
   const later = start.before - 2 + one
-  return { holing: one - (count === 1 ? 1 : 0), three: Math.max(0, count - 2) - later }
+  // Who takes three has one putt more than two, who takes four has two: squares of 1 and 4.
+  const square = three + 3 * Math.max(0, later - three)
+  return {
+    holing: one - (count === 1 ? 1 : 0),
+    holingVariance: one * (1 - one),
+    three: Math.max(0, count - 2) - later,
+    threeVariance: Math.max(0, square - later ** 2),
+  }
 }
 
-function resultOf(part: StruckPart, all: readonly number[], doubt: number): PartResult {
+/** What a stroke or hole came to more than expected, and how much that varies by the profile; `null` = not known. */
+interface Over {
+  readonly strokes: number
+  readonly variance: number | null
+}
+
+function resultOf(part: StruckPart, all: readonly Over[], doubt: number): PartResult {
   const count = all.length
-  const strokes = all.reduce((sum, one) => sum + one, 0)
-  const mean = count === 0 ? 0 : strokes / count
-  const squares = all.reduce((sum, one) => sum + (one - mean) ** 2, 0)
-  const sd = Math.sqrt(
-    (USUAL_PART_STROKES * USUAL_PART_SD ** 2 + squares) / (USUAL_PART_STROKES + Math.max(0, count - 1)),
+  const strokes = all.reduce((sum, one) => sum + one.strokes, 0)
+  const known = all.reduce((sum, { variance }) => sum + (variance ?? 0), 0)
+  const others = all.filter(({ variance }) => variance === null)
+  const spread = Math.sqrt(known + others.length * varianceOf(others))
+  const half = normalQuantile(1 - doubt) * spread + MODEL_DOUBT_STROKES * count
+  return {
+    part,
+    count,
+    strokes,
+    mean: count === 0 ? 0 : strokes / count,
+    sd: Math.sqrt(varianceOf(all)),
+    low: strokes - half,
+    high: strokes + half,
+  }
+}
+
+/** How much strokes of a part varied, which few of them leave near the usual. */
+function varianceOf(all: readonly Over[]): number {
+  const mean = all.reduce((sum, { strokes }) => sum + strokes, 0) / Math.max(1, all.length)
+  const squares = all.reduce((sum, { strokes }) => sum + (strokes - mean) ** 2, 0)
+  return (
+    (USUAL_PART_STROKES * USUAL_PART_SD ** 2 + squares) / (USUAL_PART_STROKES + Math.max(0, all.length - 1))
   )
-  const half = normalQuantile(1 - doubt) * sd * Math.sqrt(count) + MODEL_DOUBT_STROKES * count
-  return { part, count, strokes, mean, sd, low: strokes - half, high: strokes + half }
 }
 
 /**

@@ -128,7 +128,7 @@ function splitStretch(solved: RecapHole, stretch: Stretch, choice: JudgedChoice,
   const decision = chosen === null ? 0 : chosen - before
   const rest = used + after - before - decision
   // What nobody can tell apart stays in execution.
-  const execution = struck ?? rest
+  const execution = struck?.over ?? rest
   const unsplit = new Set<Unsplit>(choice.unsplit)
   if (!isOne) unsplit.add('places')
   if (struck === null) unsplit.add('luck')
@@ -148,16 +148,25 @@ function splitStretch(solved: RecapHole, stretch: Stretch, choice: JudgedChoice,
     choice: choice.choice,
     decision,
     execution,
+    executionVariance: struck?.variance ?? null,
     luck: rest - execution,
     plan: choice.plan,
     unsplit: [...unsplit],
   }
 }
 
-/** How much worse than expected putts were struck of which only the number is known; `null` where that is not what they are. */
-function countedPutts({ model }: RecapHole, { from, to, strokes, penalty }: Stretch): number | null {
+/** How much worse than expected strokes were struck, and how much that varies for a player of this profile; `null` = not known. */
+interface Struck {
+  readonly over: number
+  readonly variance: number | null
+}
+
+/** The same of putts of which only the number is known; `null` where that is not what they are. */
+function countedPutts({ model }: RecapHole, { from, to, strokes, penalty }: Stretch): Struck | null {
   if (from.lie !== 'green' || to !== null || penalty > 0) return null
-  return struckGivenCount(model.player.putting, distance(from.point, model.hole.pin), strokes.length)
+  const far = distance(from.point, model.hole.pin)
+  const over = struckGivenCount(model.player.putting, far, strokes.length)
+  return over === null ? null : { over, variance: null }
 }
 
 /** How much worse than what was chosen a stroke struck so is on average; `null` where it is not known how it was struck. */
@@ -165,7 +174,7 @@ function struckAs(
   { model, values }: RecapHole,
   { from, to, penalty }: Stretch,
   { before, chosen, candidate }: JudgedChoice,
-): number | null {
+): Struck | null {
   const { pin } = model.hole
   if (from.lie === 'green') {
     if (penalty > 0) return null
@@ -175,12 +184,12 @@ function struckAs(
       distance(from.point, pin),
       left,
     )
-    return given === null ? null : given - expected
+    return given === null ? null : { over: given - expected, variance: null }
   }
   if (candidate === null || chosen === null) return null
   const end = { rest: to?.point ?? pin, hasPenalty: penalty > 0 }
   const given = asStruck(model, values, before, from.point, candidate, end)
-  return given === null ? null : given - chosen
+  return given === null ? null : { over: given.strokes - chosen, variance: given.variance }
 }
 
 function partOf({ model: { hole } }: RecapHole, { from }: Stretch): GamePart {

@@ -49,6 +49,8 @@ export interface StrokeSplit extends Split {
   readonly before: number
   readonly chosen: number | null
   readonly after: number
+  /** How much execution varies from stroke to stroke for a player of this very profile, strokes squared; `null` = not known. */
+  readonly executionVariance: number | null
   /** `null` = what was chosen is not known. */
   readonly choice: ChoiceCost | null
   /** The club of the best plan from there. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Lie } from '#golf/player/player.ts'
+import { puttingValues } from '#golf/player/putting-values.ts'
 import { normalQuantile } from '#numbers/statistics/normal.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import type { StrokeSplit } from './recap.ts'
@@ -100,6 +101,59 @@ describe('a season', () => {
       (part) => 0.5 * erfc((errors.get(part) as number) / Math.SQRT2),
     )
     expect(chances.reduce((sum, one) => sum + one, 0)).toBeCloseTo(0.05, 3)
+  })
+})
+
+describe('the whisker of a part', () => {
+  it('is as wide as the profile says strokes vary, however much worse they are', () => {
+    const told = (executionVariance: number | null) => {
+      const random = seededGenerator(8)
+      // Two in five stay in the sand: that is a fault, and makes strokes vary more.
+      const strokes = Array.from({ length: 30 }, () =>
+        struckStroke('approach', {
+          from: { point: [0, 0], lie: 'bunker', ground: 'bunker' },
+          execution: random() < 0.4 ? 1 : 0,
+          executionVariance,
+        }),
+      )
+      return seasonOf([recapRound([struckHole(strokes)])], player).parts.find(({ part }) => part === 'sand')
+    }
+    const [known, unknown] = [told(0.09), told(null)]
+    const whisker = (one: typeof known): number =>
+      one === undefined ? Number.NaN : one.strokes - one.low - 0.01 * one.count
+    // Only sand is named, so one in twenty is all its own: 1.645 standard deviations of thirty strokes of 0.3.
+    expect(whisker(known)).toBeCloseTo(normalQuantile(0.95) * 0.3 * Math.sqrt(30), 9)
+    expect(whisker(unknown)).toBeGreaterThan(whisker(known))
+    expect(known?.sd).toBe(unknown?.sd)
+  })
+
+  it('of three-putts and of putts that are holed is what they vary by for who putts as the profile says', () => {
+    const { expected, shares } = puttingValues(player)
+    const holes = 240
+    const random = seededGenerator(77)
+    const metres = [1, 3, 6, 10, 15, 20]
+    const seasons = Array.from({ length: 300 }, () => {
+      const putted = Array.from({ length: holes }, (_, index) => {
+        const far = metres[index % metres.length] as number
+        const [one, two] = shares(far)
+        const drawn = random()
+        const count = drawn < one ? 1 : drawn < one + two ? 2 : 3
+        const from = { point: [0, 0], lie: 'green', ground: 'green' } as const
+        return struckHole([struckStroke('putting', { from, count, used: count, before: expected(far) })])
+      })
+      const { parts } = seasonOf([recapRound(putted)], player)
+      return ['holing-putts', 'three-putts'].map((name) => parts.find(({ part }) => part === name))
+    })
+    for (const which of [0, 1]) {
+      const sums = seasons.map((parts) => parts[which]?.strokes ?? Number.NaN)
+      const mean = sums.reduce((sum, one) => sum + one, 0) / sums.length
+      const sd = Math.sqrt(sums.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (sums.length - 1))
+      const [one] = seasons.map((parts) => parts[which])
+      // Two parts of as many holes share one in twenty.
+      const said = ((one?.strokes ?? 0) - (one?.low ?? 0) - 0.01 * holes) / normalQuantile(0.975)
+      // The standard deviation of 300 numbers is known to 4 %.
+      expect(Math.abs(sd / said - 1)).toBeLessThan(0.12)
+    }
   })
 })
 

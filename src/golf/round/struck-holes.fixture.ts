@@ -6,7 +6,7 @@ export function struckStroke(part: StrokeSplit['part'], over: Partial<StrokeSpli
   return {
     ...{ number: 1, count: 1, used: 1, penalty: 0, club: null, from, pinMetres: 100, to: null },
     ...{ before: 1, chosen: 1, after: 0, choice: null, plan: null, unsplit: [] },
-    ...{ decision: 0, execution: 0, luck: 0 },
+    ...{ decision: 0, execution: 0, luck: 0, executionVariance: null },
     part,
     ...over,
   }
