@@ -35,7 +35,7 @@ export interface PartResult {
   readonly sd: number
   /**
    * Low and high end of the sum, so wide that a right profile leaves all parts inside in 19 seasons of 20: by what the profile
-   * says strokes vary where it says so, since what is wrong with a player makes strokes vary more.
+   * says strokes vary at most, where it says so, since what is wrong with a player makes strokes vary more.
    */
   readonly low: number
   readonly high: number
@@ -113,8 +113,13 @@ interface Over {
 function resultOf(part: StruckPart, all: readonly Over[], doubt: number): PartResult {
   const count = all.length
   const strokes = all.reduce((sum, one) => sum + one.strokes, 0)
-  const known = all.reduce((sum, { variance }) => sum + (variance ?? 0), 0)
+  const told = all.filter(({ variance }) => variance !== null)
   const others = all.filter(({ variance }) => variance === null)
+  // What the profile says is no less than what strokes vary by: where they varied less, that counts.
+  const known = Math.min(
+    told.reduce((sum, { variance }) => sum + (variance ?? 0), 0),
+    told.length * varianceOf(told),
+  )
   const spread = Math.sqrt(known + others.length * varianceOf(others))
   const half = normalQuantile(1 - doubt) * spread + MODEL_DOUBT_STROKES * count
   return {
