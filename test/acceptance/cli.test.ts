@@ -53,6 +53,7 @@ describe('marram', () => {
     for (const command of ['import', 'check', 'measure', 'plan', 'serve'])
       expect(help.out).toMatch(new RegExp(`^  ${command} `, 'm'))
     expect(marram('measure', '--help').out).toContain('--hole <ref>')
+    expect(marram('club', '--help').out).not.toContain('[]')
     expect(marramJson('--version').document).toEqual({ version: version.out.trim() })
     expect(marramJson('measure', '--help').document.help).toContain('--hole <ref>')
   })

@@ -1,4 +1,4 @@
-import { Command } from 'commander'
+import { Command, Help, type Option } from 'commander'
 import { calledOn } from './called.ts'
 import { COURSE, listed } from './command-words.ts'
 import type { Machine } from './machine.ts'
@@ -24,6 +24,7 @@ export function commandLine(
     .option('--quiet', 'print only the answer')
     .exitOverride()
     .configureOutput({ writeOut: say, writeErr: () => undefined })
+    .configureHelp({ optionDescription: ownWords })
 
   program
     .command('import')
@@ -289,4 +290,9 @@ export function commandLine(
     .action(called(async () => (await import('./serve-command.ts')).serveCommand))
 
   return program
+}
+
+/** What an option is for, without the empty list that stands for one that is given as often as one likes. */
+function ownWords(option: Option): string {
+  return new Help().optionDescription(option).replace(' (default: [])', '')
 }
