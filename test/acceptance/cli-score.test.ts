@@ -53,7 +53,7 @@ describe('marram score', () => {
         expect(by).toEqual(nets.flatMap((net: number, ball: number) => (net === counts ? [ball] : [])))
       }
     const page = marram(...words)
-    expect(page.out).toContain('up −1 → –')
+    expect(page.out).toMatch(/– +\(up −1\)/)
     expect(page.out).toContain('* counts for the side.')
     expect(page.out).toContain(`Tobin Skell and Wren: ${document.match.words}.`)
   })

@@ -17,6 +17,7 @@ const holes = facts.holes.map(
   ({ hole }, index): PairedHole => ({
     hole,
     ref: hole.ref,
+    place: index,
     turns: [0, 1].map((turn) => ({
       strokes: 4.5 + 0.1 * ((index + turn) % 3),
       best: { shot: { club: turn === 0 ? 'driver' : 'pitching-wedge', shape: 'three-quarter' }, heading: 0 },

@@ -260,6 +260,36 @@ describe('the card on the screen', () => {
     )
     await page.evaluate(`location.hash = '#/course/two-short/card/longer'`)
     await page.getByText('Marram itself failed').first().waitFor()
+  })
+
+  it('plans anew where the browser’s storage is damaged, and lets go of all when a player goes', async () => {
+    const kept = (what: string) =>
+      page.evaluate(`new Promise((resolve, reject) => {
+        const asked = indexedDB.open('marram-answers')
+        asked.onerror = reject
+        asked.onsuccess = () => {
+          const store = asked.result.transaction('answers', 'readwrite').objectStore('answers')
+          const done = (answer) => { asked.result.close(); resolve(answer) }
+          ${what}
+        }
+      })`)
+    const count = () => kept('store.count().onsuccess = ({ target }) => done(target.result)')
+    expect(await count()).toBeGreaterThanOrEqual(2)
+    await kept(`store.openCursor().onsuccess = ({ target: { result } }) => {
+      if (result === null) return done()
+      result.update({ ...result.value, state: [null, { plan: { options: [] } }][Math.round(Math.random())] })
+      result.continue()
+    }`)
+    await page.evaluate(`location.hash = '#/course/two-short/card/ebbe'`)
+    await page.reload()
+    await isReady()
+    expect(await printed()).toContain('Sand wedge')
+    await page.goto(`${desk.address}#/players`)
+    await page.evaluate(
+      `fetch('/api/players/longer').then((answer) => fetch('/api/players/longer', { method: 'DELETE', headers: { 'If-Match': answer.headers.get('ETag') ?? '*' } }))`,
+    )
+    await page.reload()
+    await poll(count).toBe(0)
     expect(desk.troubles.filter((trouble) => !/Failed to (?:load|fetch)|ERR_/.test(trouble))).toEqual([])
   })
 })

@@ -123,12 +123,16 @@ describe('a score', () => {
     expect(shown.map((row) => row[5])).toEqual(
       sides[0].holes.map(({ counts }: Json) => (counts === null ? '–' : String(counts))),
     )
-    expect(shown[0]?.[4]?.trim()).toBe('up −1 → –')
-    for (const [width, height] of [
-      [320, 640],
-      [1280, 900],
+    expect(shown[0]?.[4]?.trim()).toMatch(/^– +\(up −1\)$/)
+    for (const [width, height, print] of [
+      [320, 640, 'large'],
+      [320, 640, 'usual'],
+      [1280, 900, 'usual'],
     ] as const) {
       await page.setViewportSize({ width, height })
+      await page.getByText('Reading', { exact: true }).click()
+      await page.getByLabel('Print', { exact: true }).selectOption(print)
+      await page.keyboard.press('Escape')
       await expect.poll(() => beyondTheSide(page)).toEqual([])
       expect(await smallTargets(page)).toEqual([])
       expect(await violations(page)).toEqual([])
@@ -178,7 +182,8 @@ describe('a score', () => {
     const text = textOf(readFileSync(await download.path()), 1).replace(/\s+/g, ' ')
     expect(text).toContain('The scorecard that was certified and returned is what counts')
     expect(text).toContain('Sandrel Ness: foursomes, stroke play')
-    expect(text).toMatch(/Hole 1: par \d, index \d+, .* 5/)
+    expect(text).toMatch(/Hole 1: par \d, index \d+, Aldous Brack and Tobin Skell \d \(5( −\d)?\)\./)
+    expect(text).not.toContain('?')
   })
 
   it('had no error of its own on the way', () => expect(desk.troubles).toEqual([]))

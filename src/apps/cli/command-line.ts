@@ -194,6 +194,7 @@ export function commandLine(
     .option('--out <file>', "write the captain's sheet (.pdf)")
     .option('--for <practice|counting>', 'where the sheet is carried (practice unless given)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
+    .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(called(async () => (await import('./foursomes-command.ts')).foursomesCommand))
 
   program

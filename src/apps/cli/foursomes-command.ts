@@ -1,11 +1,9 @@
 import { Failure } from '#faults/failure.ts'
+import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
-import type { Day } from '#golf/course/day.ts'
-import type { Hole } from '#golf/course/hole.ts'
 import { pageName } from '#golf/player/first-name.ts'
-import type { Player } from '#golf/player/player.ts'
 import type { PairedHole } from '#golf/round/foursome-table.ts'
-import { alternateShot, type Partners } from '#golf/strategy/alternate-shot.ts'
+import type { Partners } from '#golf/strategy/alternate-shot.ts'
 import { splitTees } from '#golf/strategy/split-tees.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
@@ -18,9 +16,11 @@ import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
 import type { Machine } from './machine.ts'
+import { parseWorkers } from './parse-workers.ts'
+import { pairPool } from './plan-pool.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { printedRound, roundFacts } from './printed-round.ts'
-import { progressBar } from './progress-bar.ts'
+import { workHoles } from './work-holes.ts'
 import { requireFolder, writeBytes } from './write-file.ts'
 
 /** The options of `marram foursomes`, as typed. */
@@ -43,6 +43,7 @@ export async function foursomesCommand(
   options: FoursomesOptions,
   machine: Machine,
 ): Promise<number> {
+  const workers = parseWorkers(options.workers)
   const asked = parseBook({ ...options, out: options.out ?? '', kind: 'card' })
   const [first, second, ...others] = options.player
   if (first === undefined || second === undefined || others.length > 0)
@@ -52,38 +53,41 @@ export async function foursomesCommand(
   const players = [loadPlayer(first), loadPlayer(second)] as const
   const day = loadDay(options.day, course, options, machine)
   const round = printedRound(course, options.hole, day, asked)
-  const holes = solveHoles(round.holes, players, day, options, machine)
+  const worked = await workHoles(
+    pairPool,
+    round.holes.map((hole) => ({ hole, players, day })),
+    workers,
+    options.quiet === true,
+    machine,
+  )
+  const holes = worked.answers.map(({ question: { hole }, answer: { turns } }): PairedHole => {
+    return { hole, ref: hole.ref, place: course.holes.findIndex(({ ref }) => ref === hole.ref), turns }
+  })
+  if (holes.length === 0) throw noHole(worked.faults)
   const names = players.map(({ name, age }) => pageName(name, age)) as unknown as Partners<string>
   const foursome: Foursome = { course, names, holes, split: splitTees(holes) }
   if (options.out !== undefined) await writeSheet(foursome, roundFacts(round), asked, options.out)
-  if (options.json) printJson(foursomesDocument(foursome, round.left, options.out), machine)
+  const left = [
+    ...round.left,
+    ...worked.faults.map(({ place, message }) => ({ hole: place.replace(/^hole /, ''), message })),
+  ]
+  if (options.json) printJson(foursomesDocument(foursome, left, options.out), machine)
   else {
     const written =
       options.out === undefined || options.quiet ? [] : ['', `The captain's sheet is in ${options.out}.`]
-    const left = round.left.map(({ hole, message }) => `Hole ${hole} is left out: ${message}`)
-    printLines([...foursomesPage(foursome, asked.units, machine), ...left, ...written], machine)
+    const without = left.map(({ hole, message }) => `Hole ${hole} is left out: ${message}`)
+    printLines([...foursomesPage(foursome, asked.units, machine), ...without, ...written], machine)
   }
-  return round.left.length > 0 ? 1 : 0
+  return left.length > 0 ? 1 : 0
 }
 
-function solveHoles(
-  holes: readonly Hole[],
-  players: Partners<Player>,
-  day: Day,
-  options: FoursomesOptions,
-  machine: Machine,
-): Foursome['holes'] {
-  const bar = progressBar('hole', machine, options.quiet === true)
-  bar?.start(holes.length, 0)
-  try {
-    return holes.map((hole) => {
-      const { turns } = alternateShot({ hole, players, day })
-      bar?.increment()
-      return { hole, ref: hole.ref, turns }
-    })
-  } finally {
-    bar?.stop()
-  }
+/** Why not one hole could be worked out. */
+function noHole([fault]: readonly Fault[]): Failure {
+  return new Failure(
+    fault?.code ?? 'MAR-COURSE-001',
+    fault?.message ?? 'The round has no hole.',
+    fault?.place ?? '',
+  )
 }
 
 /** Throws what may not be carried, MAR-BOOK, before anything is written. */

@@ -12,10 +12,18 @@ import {
   type SeasonQuestion,
   seasonTask,
 } from '#golf/round/round-tasks.ts'
+import type { AlternateQuestion } from '#golf/strategy/alternate-shot.ts'
 import type { PlanQuestion } from '#golf/strategy/plan-hole.ts'
 import { type TaskPool, taskPool } from '#outside/workers/task-pool.ts'
 import { threadLane } from '#outside/workers/thread-lane.ts'
-import { clubUseTask, type PlanAnswer, planTask, type UseAnswer } from './plan-task.ts'
+import {
+  clubUseTask,
+  type PairAnswer,
+  type PlanAnswer,
+  pairTask,
+  planTask,
+  type UseAnswer,
+} from './plan-task.ts'
 
 /** Threads that answer questions about holes; 0 = this one. */
 export function planPool(size: number): TaskPool<PlanQuestion, PlanAnswer> {
@@ -25,6 +33,11 @@ export function planPool(size: number): TaskPool<PlanQuestion, PlanAnswer> {
 /** Threads that answer what the clubs of a bag are for; 0 = this one. */
 export function clubUsePool(size: number): TaskPool<PlanQuestion, UseAnswer> {
   return taskPool({ size, spawn: () => threadLane({ entry, name: 'clubUseTask' }), here: clubUseTask })
+}
+
+/** Threads that answer what a hole costs a pair; 0 = this one. */
+export function pairPool(size: number): TaskPool<AlternateQuestion, PairAnswer> {
+  return taskPool({ size, spawn: () => threadLane({ entry, name: 'pairTask' }), here: pairTask })
 }
 
 /** Threads that split the holes of a round; 0 = this one. */

@@ -52,6 +52,7 @@ export async function scoreCommand(path: string, options: ScoreOptions, machine:
   const theirs = sideOf(options.opponent, options.opponentRound)
   const hasOther = theirs.players.length > 0 || theirs.rounds.length > 0
   requireOnce([...options.round, ...options.opponentRound])
+  requireOnce([...options.player, ...options.opponent])
   const card = competitionCard(course, competition, hasOther ? [own, theirs] : [own])
   const answer: ScoreAnswer = {
     course: course.name,
@@ -64,7 +65,7 @@ export async function scoreCommand(path: string, options: ScoreOptions, machine:
   return exitCodeOf(answer.faults)
 }
 
-/** Two partners may have the same scores, but not the same file. Throws MAR-ROUND-020. */
+/** Two partners may have the same scores or the same name, but not the same file. Throws MAR-ROUND-020. */
 function requireOnce(files: readonly string[]): void {
   const twice = files.find((file, place) => files.indexOf(file) < place)
   if (twice !== undefined) throw new Failure('MAR-ROUND-020', `${twice} is given twice.`, twice)

@@ -8,6 +8,12 @@ import type { WordTable } from './word-table.ts'
 /** Stroke indexes by hole ref, as far as the course has them. */
 export type StrokeIndexes = Readonly<Record<string, number | null>>
 
+/** A mean in strokes: none is a figure too. */
+function signed(strokes: number): string {
+  const words = costText(strokes)
+  return words === costText(0) ? '0.00' : words
+}
+
 const figure = (heading: string) => ({ heading, isFigure: true })
 
 /** Where members lose strokes, a round of eighteen holes more than their own plans expect. */
@@ -17,8 +23,8 @@ function clubPartTable({ parts }: Club): WordTable {
     rows: parts.map(({ part, members, choices, struck }) => [
       gamePartWords(part),
       String(members),
-      costText(choices),
-      costText(struck),
+      signed(choices),
+      signed(struck),
     ]),
   }
 }
@@ -33,8 +39,8 @@ function clubHoleTable({ holes }: Club, indexes: StrokeIndexes): WordTable {
       ref,
       String(par),
       String(members),
-      costText(overPar),
-      costText(overPlan),
+      signed(overPar),
+      signed(overPlan),
       indexes[ref]?.toString() ?? '',
     ]),
   }
@@ -48,7 +54,7 @@ function clubTeeTable({ tees }: Club): WordTable {
       tee,
       String(members),
       `${Math.round(100 * greens)} %`,
-      costText(overPlan),
+      signed(overPlan),
     ]),
   }
 }
@@ -61,7 +67,7 @@ function clubLocationTable({ locations }: Club): WordTable {
       ref,
       location,
       String(members),
-      costText(overPlan),
+      signed(overPlan),
     ]),
   }
 }

@@ -85,6 +85,11 @@ describe('clubOf', () => {
       ['forward', 3, 0],
     ])
     expect(known.locations.map(({ location }) => location)).toEqual(['front', 'back'])
+    // One of whom neither is known could be reckoned from those of whom they are, and all of them.
+    const rest = clubOf([...all, round(6, [hole('1', 4)], null)], 3)
+    expect([rest.holes.length, rest.tees, rest.locations, rest.withheld]).toEqual([1, [], [], 4])
+    const enough = [6, 7, 8].map((member) => round(member, [hole('1', 4)], null))
+    expect(clubOf([...all, ...enough], 3).tees).toHaveLength(2)
   })
 
   it('weighs every member alike', () => {

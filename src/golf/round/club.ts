@@ -64,7 +64,7 @@ export interface Club {
 /**
  * Sums up the rounds of many members. Every member weighs the same, however many rounds were kept, so that no figure is
  * one member's. A figure of fewer members than `minimum` is not there; where figures split a group (by tee, by hole location)
- * all of them are left out when one would be, because the one could be reckoned from the rest. Source of both rules, the
+ * all of them are left out when one would be, or when those of whom tee or location is not known are too few, because the one could be reckoned from the rest. Source of both rules, the
  * threshold and secondary suppression: Hundepool et al., Statistical Disclosure Control, Wiley 2012, chapter 4 (from memory).
  */
 export function clubOf(rounds: readonly ClubRound[], minimum: number): Club {
@@ -108,12 +108,16 @@ export function clubOf(rounds: readonly ClubRound[], minimum: number): Club {
     }),
   )
   const isEnough = ({ members }: Cell): boolean => members >= minimum
+  // Who is in no part of a split can be reckoned from the parts and the whole.
+  const isNoneOrEnough = (rest: readonly Played[]): boolean => rest.length === 0 || membersOf(rest) >= minimum
   const shown = {
     holes: holes.filter(isEnough).sort((a, b) => b.overPar - a.overPar),
     parts: parts.filter(isEnough),
-    tees: tees.every(isEnough) ? tees : [],
-    locations: locations.filter(({ ref }) =>
-      locations.every((other) => other.ref !== ref || isEnough(other)),
+    tees: tees.every(isEnough) && isNoneOrEnough(played.filter(({ tee }) => tee === null)) ? tees : [],
+    locations: locations.filter(
+      ({ ref }) =>
+        locations.every((other) => other.ref !== ref || isEnough(other)) &&
+        isNoneOrEnough(played.filter(({ hole, location }) => hole.ref === ref && location === null)),
     ),
   }
   const count = (of: Pick<Club, 'holes' | 'parts' | 'tees' | 'locations'>): number =>

@@ -30,11 +30,11 @@ export function foursomeTable(
       ...names.flatMap((name) => [figure(`if ${name} tees off`), { heading: `${name}’s club` }]),
       figure('saves'),
     ],
-    rows: holes.map(({ hole, turns }, index) => [
+    rows: holes.map(({ hole, turns, place }, index) => [
       hole.ref,
       String(hole.par),
       length.figure(hole.lengthMetres),
-      names[teeingOff(split.odd, index)],
+      names[teeingOff(split.odd, place)],
       ...turns.flatMap(({ strokes, best }) => [strokes.toFixed(2), clubWords(best.shot)]),
       split.hasSay[index] ? savedText(split.saves[index] ?? 0) : '',
     ]),

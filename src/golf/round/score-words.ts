@@ -38,11 +38,14 @@ export function scoreTitle(course: string, { play, by }: Competition): string {
 }
 
 /** Who plays off what. */
-export function handicapWords(card: CompetitionCard, { by, limit }: Competition): string[] {
+export function handicapWords(card: CompetitionCard, { by, limit, allowance }: Competition): string[] {
+  const isLevel = card.sides.every(({ balls }) => balls.every(({ received }) => received === 0))
   return [
-    allowanceWords(card.allowance),
+    allowance === null || card.allowance === null
+      ? allowanceWords(card.allowance)
+      : `${allowance} % of the course handicap, as the Committee lays down.`,
     ...(by === 'maximum' ? [`The most that counts on a hole is ${limitWords(limit)} (Rule 21.2).`] : []),
-    ...card.sides.flatMap((side) => side.balls.map((ball) => ballWords(ball, by))),
+    ...card.sides.flatMap((side) => side.balls.map((ball) => ballWords(ball, by, isLevel))),
   ]
 }
 
@@ -73,12 +76,16 @@ function limitWords(limit: HoleLimit): string {
   }
 }
 
-function ballWords(ball: CardBall, by: Counting): string {
+function ballWords(ball: CardBall, by: Counting, isLevel: boolean): string {
   const { tee, playingHandicap, received } = ball
   const from = tee === null ? '' : `, ${tee} tees`
   if (playingHandicap === null) return `${nameOf(ball)}${from}.`
   const given =
-    by !== 'match' ? '' : received === 0 ? ', gives the strokes' : `, receives ${received} in the match`
+    by !== 'match' || isLevel
+      ? ''
+      : received === 0
+        ? ', gives the strokes'
+        : `, receives ${received} in the match`
   return `${nameOf(ball)}${from}: playing handicap ${handicapText(playingHandicap)}${given}.`
 }
 
@@ -130,7 +137,7 @@ export function scoreTable(card: CompetitionCard, by: Counting): WordTable {
   return { columns, rows }
 }
 
-/** `5 −1 → 4*`: gross or picked up, strokes received, what it counts, and whether the ball counts for its side. */
+/** `4* (5 −1)`: what it counts and whether for its side; in brackets gross or picked up, and strokes received. */
 function ballCell(side: CardSide, ball: CardBall, number: number, ref: string, by: Counting): string {
   const hole = ball.holes.find((one) => one.ref === ref)
   if (hole === undefined) return ''
@@ -138,7 +145,7 @@ function ballCell(side: CardSide, ball: CardBall, number: number, ref: string, b
   const star =
     side.balls.length < 2 ? '' : side.holes.find((one) => one.ref === ref)?.by.includes(number) ? '*' : ' '
   const strokes = received === 0 ? '' : received > 0 ? ` −${received}` : ` +${-received}`
-  return `${gross ?? 'up'}${strokes} → ${countText(counts, by)}${star}`
+  return `${countText(counts, by)}${star} (${gross ?? 'up'}${strokes})`
 }
 
 function countText(counts: number | null, by: Counting): string {
@@ -162,7 +169,9 @@ function matchCell({ holes, of }: NonNullable<CompetitionCard['match']>, ref: st
 export function standingWords(card: CompetitionCard, by: Counting): string[] {
   const names = card.sides.map(({ balls }) => balls.map(nameOf).join(' and '))
   if (card.match !== null) return [`${names[0]}: ${matchWords(card.match)}.`]
-  const lines = card.sides.map((side, number) => `${names[number]}: ${totalWords(side, by)}.`)
+  const lines = card.sides.map(
+    (side, number) => `${names[number]}: ${totalWords(side, by, card.allowance === null)}.`,
+  )
   const [own, theirs] = card.sides
   if (own?.total == null || theirs?.total == null || own.holes.length !== theirs.holes.length) return lines
   const lead = (own.total - theirs.total) * (by === 'points' || by === 'par' ? 1 : -1)
@@ -170,7 +179,7 @@ export function standingWords(card: CompetitionCard, by: Counting): string[] {
   return [...lines, capital(ahead)]
 }
 
-function totalWords({ balls, holes, total }: CardSide, by: Counting): string {
+function totalWords({ balls, holes, total }: CardSide, by: Counting, isGross: boolean): string {
   const count = `${holes.length} ${holes.length === 1 ? 'hole' : 'holes'}`
   if (total === null) {
     const open = holes.filter(({ counts }) => counts === null).map(({ ref }) => ref)
@@ -179,6 +188,7 @@ function totalWords({ balls, holes, total }: CardSide, by: Counting): string {
   if (by === 'par')
     return `${total === 0 ? 'level with par' : `${Math.abs(total)} ${total > 0 ? 'up' : 'down'}`} on ${count}`
   if (by === 'points') return `${total} points on ${count}`
+  if (isGross) return `${total} gross on ${count}`
   const [ball] = balls
   const gross =
     balls.length === 1 && ball !== undefined && by === 'strokes'

@@ -61,7 +61,7 @@ describe('splitTees', () => {
   const turnsOf = (a: number, b: number): Partners<TeeTurn> =>
     [a, b].map((one) => ({ strokes: one, best: { shot: {}, heading: 0 }, hazard: null })) as never
   const round = (...costs: readonly (readonly [number, number])[]): Parameters<typeof splitTees>[0] =>
-    costs.map(([a, b], index) => ({ ref: String(index + 1), turns: turnsOf(a, b) }))
+    costs.map(([a, b], place) => ({ ref: String(place + 1), place, turns: turnsOf(a, b) }))
 
   it('takes the cheaper of the two orders that the Rules leave (Rule 22.3)', () => {
     // Odd holes 4.0 and 3.0 by the second, even ones 5.0 by the first: 12.0 against 4.2 + 5.3 + 3.1 = 12.6.
@@ -72,6 +72,14 @@ describe('splitTees', () => {
     expect(split.matters).toBe(true)
     for (const [index, saved] of [0.2, 0.3, 0.1].entries()) expect(split.saves[index]).toBeCloseTo(saved, 12)
     expect(split.saves.reduce((sum, one) => sum + one, 0)).toBeCloseTo(split.otherwise - split.strokes, 12)
+  })
+
+  it('counts the tees of a hole that is left out: it is played all the same', () => {
+    // Without the second hole the third is still an odd one, and the fourth an even one.
+    const [first, , third, fourth] = round([3.7, 3.6], [4, 4], [3.7, 3.6], [4, 3.8])
+    const split = splitTees([first, third, fourth].flatMap((hole) => hole ?? []))
+    expect(split.strokes).toBeCloseTo(3.6 + 3.6 + 4, 12)
+    expect(split.otherwise).toBeCloseTo(3.7 + 3.7 + 3.8, 12)
   })
 
   it('says when it does not matter, though a hole may ask for the other partner', () => {

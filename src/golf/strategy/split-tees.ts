@@ -4,6 +4,8 @@ import { MATTERING_HOLE_STROKES, MATTERING_ROUND_STROKES } from './settings.ts'
 /** A hole of a foursome's round, by who of the pair tees off. */
 export interface FoursomeHole {
   readonly ref: string
+  /** Its place in the round, from 0: a hole that is left out is played all the same. */
+  readonly place: number
   readonly turns: Partners<TeeTurn>
 }
 
@@ -29,11 +31,11 @@ export interface TeeSplit {
 export function splitTees(holes: readonly FoursomeHole[]): TeeSplit {
   if (holes.length === 0) throw new RangeError('a round has holes')
   const total = (odd: 0 | 1): number =>
-    holes.reduce((sum, { turns }, index) => sum + turns[teeingOff(odd, index)].strokes, 0)
+    holes.reduce((sum, { turns, place }) => sum + turns[teeingOff(odd, place)].strokes, 0)
   const [first, second] = [total(0), total(1)]
   const odd = first <= second ? 0 : 1
-  const saves = holes.map(({ turns }, index) => {
-    const who = teeingOff(odd, index)
+  const saves = holes.map(({ turns, place }) => {
+    const who = teeingOff(odd, place)
     return turns[who === 0 ? 1 : 0].strokes - turns[who].strokes
   })
   return {
@@ -47,6 +49,6 @@ export function splitTees(holes: readonly FoursomeHole[]): TeeSplit {
 }
 
 /** Who tees off at a hole of the round, counted from 0. */
-export function teeingOff(odd: 0 | 1, index: number): 0 | 1 {
-  return index % 2 === 0 ? odd : odd === 0 ? 1 : 0
+export function teeingOff(odd: 0 | 1, place: number): 0 | 1 {
+  return place % 2 === 0 ? odd : odd === 0 ? 1 : 0
 }

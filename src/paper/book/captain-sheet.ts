@@ -88,7 +88,7 @@ function tableHead(names: Partners<string>, width: number, { letters }: RoundFac
 
 /** One hole: a line of the table, higher where a warning takes more than one line. */
 function row(
-  { hole, turns }: PairedHole,
+  { hole, turns, place }: PairedHole,
   index: number,
   names: Partners<string>,
   split: TeeSplit,
@@ -100,7 +100,7 @@ function row(
   const saved = split.saves[index] ?? 0
   const saves = split.hasSay[index] ? `, ${saved < 0 ? 'costs' : 'saves'} ${Math.abs(saved).toFixed(2)}` : ''
   const columns = [
-    cell(`${names[teeingOff(split.odd, index)]}${saves}`, COLUMNS.tees, COLUMNS.first, 'sans-bold'),
+    cell(`${names[teeingOff(split.odd, place)]}${saves}`, COLUMNS.tees, COLUMNS.first, 'sans-bold'),
     cell(clubWords(turns[0].best.shot), COLUMNS.first, COLUMNS.second),
     cell(clubWords(turns[1].best.shot), COLUMNS.second, COLUMNS.warning),
     cell(sharedWarning(turns), COLUMNS.warning, 1),

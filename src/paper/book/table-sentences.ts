@@ -6,7 +6,7 @@ export function tableSentences({ columns, rows }: WordTable): string[] {
   return rows.map(([first = '', ...rest]) => {
     const heading = columns[0]?.heading ?? ''
     const figures = rest.flatMap((cell, index) => {
-      const text = cell.trim()
+      const text = cell.trim().replace(/ +/g, ' ')
       const column = columns[index + 1]
       if (text === '') return []
       return [column?.isFigure ? `${column.heading} ${text}` : text]

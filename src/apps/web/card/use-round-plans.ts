@@ -26,7 +26,7 @@ export function useRoundPlans(
     const { course, holes, day } = round
     return {
       key: JSON.stringify(['plans', round, player, units]),
-      keptOf: PLANNER,
+      kept: { of: PLANNER, isState: isPlanOf },
       pieces: holes.map((hole) => ({
         name: hole.ref,
         question: plainPlan({ courseName: course, hole, player, day, units }),
@@ -34,6 +34,15 @@ export function useRoundPlans(
     }
   }, [round, player, units])
   return useWork(asked, planner, stateOf)
+}
+
+/** Whether what a browser has kept is a plan of this hole. */
+function isPlanOf(found: unknown, ref: string): boolean {
+  const plan = (found as { readonly plan?: Partial<Plan> } | null | undefined)?.plan
+  const isWhole = plan?.schema === 'plan/1' && plan.hole?.ref === ref
+  return (
+    isWhole && (plan.options?.length ?? 0) > 0 && plan.value !== undefined && plan.situation !== undefined
+  )
 }
 
 function stateOf({ plan, fault }: Answered): HoleState {

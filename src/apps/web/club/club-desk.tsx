@@ -18,6 +18,7 @@ import { FigureTable } from '../page/figure-table.tsx'
 import { Lines } from '../page/lines.tsx'
 import { WaitingFor } from '../page/waiting-for.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
+import { leftWords } from '../rounds/closed-of-players.ts'
 import type { OfRounds } from '../rounds/page-of-rounds.tsx'
 import { type Members, membersRounds, readMembers } from './member-rounds.ts'
 import { useClub } from './use-club.ts'
@@ -53,7 +54,7 @@ function MembersDesk(props: {
   const isEnough = players.length >= minimum
   const isWhole = isEnough && work.of > 0 && work.done === work.of
   const found = clubWords(club, indexes)
-  const left = leftWords(members.left + unread, holesLeft)
+  const left = [...leftWords(members.left + unread), ...leftHoles(holesLeft)]
   return (
     <>
       <p className="after-lead">
@@ -98,18 +99,10 @@ function MembersDesk(props: {
   )
 }
 
-/** What is left out, by its number: anything more would say whose it is. */
-function leftWords(rounds: number, holes: number): string[] {
+/** Holes that are left out, by their number: anything more would say whose they are. */
+function leftHoles(holes: number): string[] {
+  if (holes === 0) return []
   return [
-    ...(rounds === 0
-      ? []
-      : [
-          `${rounds} ${rounds === 1 ? 'round' : 'rounds'}: not closed, kept twice, not to be read, or of nobody who is kept.`,
-        ]),
-    ...(holes === 0
-      ? []
-      : [
-          `${holes} ${holes === 1 ? 'hole' : 'holes'} that cannot be split as logged: the recap of each round says why.`,
-        ]),
+    `${holes} ${holes === 1 ? 'hole' : 'holes'} that cannot be split as logged: the recap of each round says why.`,
   ]
 }

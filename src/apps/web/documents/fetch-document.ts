@@ -1,3 +1,4 @@
+import { forgetAnswers } from '../planning/kept-answers.ts'
 import {
   copiedDocument,
   copiedList,
@@ -31,7 +32,8 @@ import { tellWaiting } from './waiting-news.ts'
 export async function listDocuments(kind: DocumentKind): Promise<readonly Listed[]> {
   const listed = await listServed(kind)
     .then(async (served) => {
-      await copyList(kind, served).catch(withoutShelf)
+      const isAnyGone = await copyList(kind, served).catch(withoutShelf)
+      if (kind === 'players' && isAnyGone === true) await forgetAnswers()
       return served
     })
     .catch(async (error: unknown) => {
@@ -140,6 +142,7 @@ export async function removeDocument(kind: DocumentKind, id: string): Promise<vo
   if (waiting?.revision !== '') await removeServed(kind, id)
   await dropWaiting({ kind, id }).catch(withoutShelf)
   await dropCopy(kind, id).catch(withoutShelf)
+  if (kind === 'players') await forgetAnswers()
   tellWaiting()
 }
 

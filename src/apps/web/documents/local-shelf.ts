@@ -70,13 +70,19 @@ export async function dropCopy(kind: DocumentKind, id: string): Promise<void> {
   await (await shelves()).delete('copies', keyOf({ kind, id }))
 }
 
-/** Notes what the store lists of a kind, and lets go of copies of what it no longer has: what is deleted there is gone here. */
-export async function copyList(kind: DocumentKind, listed: readonly Listed[]): Promise<void> {
+/**
+ * Notes what the store lists of a kind, and lets go of copies of what it no longer has: what is deleted there is gone here.
+ * Resolves to whether any was.
+ */
+export async function copyList(kind: DocumentKind, listed: readonly Listed[]): Promise<boolean> {
   const database = await shelves()
   await database.put('lists', listed, kind)
   const kept = new Set(listed.map(({ id }) => keyOf({ kind, id })))
-  for (const key of await database.getAllKeys('copies'))
-    if (key.startsWith(`${kind}/`) && !kept.has(key)) await database.delete('copies', key)
+  const gone = (await database.getAllKeys('copies')).filter(
+    (key) => key.startsWith(`${kind}/`) && !kept.has(key),
+  )
+  for (const key of gone) await database.delete('copies', key)
+  return gone.length > 0
 }
 
 /** The list as it was last seen; `null` when it never was. */

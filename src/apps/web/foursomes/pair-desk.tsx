@@ -12,6 +12,7 @@ import { roundHoles } from '../card/round-holes.ts'
 import { SheetFrame } from '../card/sheet-frame.tsx'
 import { usePdf } from '../card/use-pdf.ts'
 import { AS_DRAWN, EngravedFor } from '../chart/picture.tsx'
+import { useCommands } from '../commands/use-commands.ts'
 import { useDay } from '../course/use-day.ts'
 import type { Reader } from '../desk/desk.ts'
 import type { Listed } from '../documents/server-documents.ts'
@@ -45,7 +46,7 @@ export function PairDesk(props: {
   const wanted = useMemo(() => ids.filter((id) => id !== ''), [ids])
   const loaded = useField(wanted)
   const pair = useMemo(() => pairOf(ids, loaded), [ids, loaded])
-  const { work, holes: paired, missing } = usePair(holes, day, pair)
+  const { work, holes: paired, missing } = usePair(course, holes, day, pair)
   const isWhole = pair !== null && work.of > 0 && work.done === work.of && paired.length > 0
   const asked = useMemo((): AskedCaptain | null => {
     if (!isWhole || pair === null) return null
@@ -64,6 +65,8 @@ export function PairDesk(props: {
   })
   const shown = dayTrouble ?? fault ?? trouble
   const faults = laid === null ? [] : laid.faults.map(faultWords)
+  const mayLeave = laid !== null && faults.length === 0
+  useCommands({ print: mayLeave ? () => print() : null }, true)
   return (
     <main className="ruled-page after-page card-page">
       <div className="choices card-choices">
@@ -120,12 +123,12 @@ export function PairDesk(props: {
           <h2>The captain’s sheet</h2>
           {faults.length > 0 && <Lines of={faults} />}
           <div className="choices sheet-choices">
-            <button type="button" disabled={laid === null || faults.length > 0} onClick={() => print()}>
+            <button type="button" disabled={!mayLeave} onClick={() => print()}>
               Print
             </button>
             <button
               type="button"
-              disabled={laid === null || faults.length > 0 || isMaking}
+              disabled={!mayLeave || isMaking}
               onClick={() =>
                 laid &&
                 save(laid.sheets, `${course.name}, ${asked.names.join(' and ')}`, `${courseId}-captain`)

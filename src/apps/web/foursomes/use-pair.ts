@@ -1,4 +1,5 @@
 import { useMemo } from 'react'
+import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { Player } from '#golf/player/player.ts'
@@ -20,12 +21,17 @@ export interface PairWork {
 }
 
 /** Works out every hole for two partners, `null` = there is no pair yet. All of it must be kept by the caller. */
-export function usePair(holes: readonly Hole[], day: Day, players: Partners<Player> | null): PairWork {
+export function usePair(
+  course: Course,
+  holes: readonly Hole[],
+  day: Day,
+  players: Partners<Player> | null,
+): PairWork {
   const asked = useMemo(() => {
     if (players === null) return null
     return {
       key: JSON.stringify(['pair', holes, day, players]),
-      keptOf: PLANNER,
+      kept: { of: PLANNER, isState: isPair },
       pieces: holes.map((hole) => ({
         name: hole.ref,
         question: { kind: 'pair', hole, players, day } as const,
@@ -40,11 +46,22 @@ export function usePair(holes: readonly Hole[], day: Day, players: Partners<Play
     for (const hole of holes) {
       const state = states[hole.ref]
       if (state === undefined) continue
-      if ('turns' in state) paired.push({ hole, ref: hole.ref, turns: state.turns })
+      const place = course.holes.findIndex(({ ref }) => ref === hole.ref)
+      if ('turns' in state) paired.push({ hole, ref: hole.ref, place, turns: state.turns })
       else missing.push(`Hole ${hole.ref} is left out: ${state.missing}`)
     }
     return { work, holes: paired, missing }
-  }, [holes, states, work])
+  }, [course, holes, states, work])
+}
+
+/** Whether what a browser has kept is of a pair. */
+function isPair(found: unknown): boolean {
+  const turns = (found as { readonly turns?: unknown } | null | undefined)?.turns
+  if (!Array.isArray(turns) || turns.length !== 2) return false
+  return turns.every(
+    (turn: Partial<TeeTurn> | null) =>
+      typeof turn?.strokes === 'number' && typeof turn.best?.shot?.club === 'string',
+  )
 }
 
 function stateOf({ pair, fault }: Answered): PairState {

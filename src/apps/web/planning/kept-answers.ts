@@ -8,8 +8,10 @@ interface Answers extends DBSchema {
   }
 }
 
-/** Answers are kept so long as there is room: some 20 players on 18 holes. A plan takes about 40 kB. Our choice. */
-const MOST_KEPT = 360
+/** Answers are kept so long as there is room: fifty players on eighteen holes. A plan is some 90 kB. Our choice. */
+const MOST_KEPT = 900
+/** Work begins without what was kept when the browser has not brought it after so long, milliseconds: another tab may hold it shut. */
+const FIND_PATIENCE = 1500
 
 let opened: Promise<IDBPDatabase<Answers>> | null = null
 
@@ -19,6 +21,14 @@ function shelf(): Promise<IDBPDatabase<Answers>> {
       const answers = database.createObjectStore('answers')
       answers.createIndex('of', 'of')
       answers.createIndex('at', 'at')
+    },
+    // Another tab would clear or rebuild it.
+    blocking(_before, _wanted, event) {
+      opened = null
+      ;(event.target as IDBDatabase).close()
+    },
+    terminated() {
+      opened = null
     },
   })
   return opened
@@ -37,17 +47,18 @@ export interface KeptAnswers {
  */
 export function keptAnswers(worker: string, key: string): KeptAnswers {
   const of = digest(`${worker} ${key}`)
+  const found = async (): Promise<Readonly<Record<string, unknown>>> => {
+    try {
+      const id = await of
+      if (id === null) return {}
+      const all = await (await shelf()).getAllFromIndex('answers', 'of', id)
+      return Object.fromEntries(all.map(({ name, state }) => [name, state]))
+    } catch {
+      return {}
+    }
+  }
   return {
-    async find() {
-      try {
-        const id = await of
-        if (id === null) return {}
-        const found = await (await shelf()).getAllFromIndex('answers', 'of', id)
-        return Object.fromEntries(found.map(({ name, state }) => [name, state]))
-      } catch {
-        return {}
-      }
-    },
+    find: () => Promise.race([found(), nothingAfter(FIND_PATIENCE)]),
     async keep(name, state) {
       try {
         const id = await of
@@ -60,6 +71,21 @@ export function keptAnswers(worker: string, key: string): KeptAnswers {
       }
     },
   }
+}
+
+/** Lets go of all that is kept: it holds names of players, one of whom is gone. */
+export async function forgetAnswers(): Promise<void> {
+  try {
+    await (await shelf()).clear('answers')
+  } catch {
+    // Where nothing can be kept nothing is.
+  }
+}
+
+function nothingAfter(milliseconds: number): Promise<Readonly<Record<string, never>>> {
+  return new Promise((resolve) => {
+    setTimeout(() => resolve({}), milliseconds)
+  })
 }
 
 async function dropOldest(database: IDBPDatabase<Answers>): Promise<void> {

@@ -20,8 +20,11 @@ export interface Work<State> {
 export interface AskedWork<Question> {
   readonly key: string
   readonly pieces: readonly Piece<Question>[]
-  /** The address of the worker whose answers outlive the page; absent = they go with it. */
-  readonly keptOf?: string
+  /**
+   * The address of the worker whose answers outlive the page, and whether what was kept is an answer still: a browser's
+   * storage may be damaged. Absent = they go with the page.
+   */
+  readonly kept?: { readonly of: string; readonly isState: (found: unknown, name: string) => boolean }
 }
 
 /** Answers that were worked out since the page was opened, by key: who comes back does not wait for them again. */
@@ -52,14 +55,16 @@ export function useWork<Question, Answer, State>(
     const controller = new AbortController()
     stopping.current = controller
     const { signal } = controller
-    const kept = asked.keptOf === undefined ? null : keptAnswers(asked.keptOf, key)
+    const kept = asked.kept === undefined ? null : keptAnswers(asked.kept.of, key)
     const add = (found: Readonly<Record<string, unknown>>): void => {
       const now = { ...known.get(key), ...found } as States
       known.set(key, now)
       if (!signal.aborted) setShown({ key, states: now })
     }
     const work = async (): Promise<void> => {
-      const found = kept === null ? {} : await kept.find()
+      const stored = kept === null ? {} : await kept.find()
+      const isWhole = ({ name }: Piece<Question>): boolean => asked.kept?.isState(stored[name], name) === true
+      const found = Object.fromEntries(left.filter(isWhole).map(({ name }) => [name, stored[name]]))
       if (Object.keys(found).length > 0) add(found)
       if (signal.aborted) return
       const unknown = left.filter(({ name }) => found[name] === undefined)

@@ -9,6 +9,14 @@ export interface RoundsOfPlayer {
   readonly rounds: readonly ClosedRound[]
 }
 
+/** What is left out, by its number: anything more would say whose it is. */
+export function leftWords(rounds: number): string[] {
+  if (rounds === 0) return []
+  return [
+    `${rounds} ${rounds === 1 ? 'round' : 'rounds'}: not closed, kept twice, not to be read, or of nobody who is kept.`,
+  ]
+}
+
 /** Closed rounds on a course by player, those who have any; and how many rounds on it are left out: open, kept twice, or of nobody who is kept. */
 export function closedOfPlayers(
   all: readonly KeptRoundFile[],
@@ -16,8 +24,12 @@ export function closedOfPlayers(
   players: readonly Named[],
   days: readonly Day[],
 ): { readonly of: readonly RoundsOfPlayer[]; readonly left: number } {
+  // A round that gives a name alone is of nobody where several are called so.
+  const isClear = ({ belongs: { playerId, player } }: KeptRoundFile): boolean =>
+    playerId !== null || players.filter(({ name }) => name === player).length === 1
+  const clear = all.filter(isClear)
   const of = players
-    .map((player) => ({ player, rounds: closedRounds(roundsOf(all, course, player), days).rounds }))
+    .map((player) => ({ player, rounds: closedRounds(roundsOf(clear, course, player), days).rounds }))
     .filter(({ rounds }) => rounds.length > 0)
   const onCourse = all.filter(({ belongs }) => isOnCourse(belongs, course)).length
   return { of, left: onCourse - of.reduce((sum, { rounds }) => sum + rounds.length, 0) }

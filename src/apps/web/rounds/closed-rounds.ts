@@ -1,3 +1,4 @@
+import type { Fault } from '#faults/fault.ts'
 import type { Day } from '#golf/course/day.ts'
 import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
 import type { RoundToRead } from '#golf/round/read-rounds.ts'
@@ -8,6 +9,8 @@ import type { KeptRoundFile } from './kept-round.ts'
 export interface ClosedRound extends RoundToRead {
   readonly id: string
   readonly belongs: KeptRoundFile['belongs']
+  /** What in its log does not make sense. */
+  readonly faults: readonly Fault[]
 }
 
 /** Every closed round with the day of its date, each once, and why others are left out. */
@@ -17,9 +20,9 @@ export function closedRounds(
 ): { readonly rounds: readonly ClosedRound[]; readonly notes: readonly string[] } {
   const notes: string[] = []
   const rounds: ClosedRound[] = []
-  for (const { id, round, key, belongs } of own) {
+  for (const { id, round, key, belongs, faults } of own) {
     const name = round.date ?? id
-    const one = { id, name, round, key, belongs, day: dayOfRound(round, days) }
+    const one = { id, name, round, key, belongs, faults, day: dayOfRound(round, days) }
     if (belongs.isOpen) notes.push(`The round of ${name} counts and is not closed yet: it is left out.`)
     else if (rounds.some((other) => other.key === key) || twinRounds([...rounds, one]) !== null)
       notes.push(`The round of ${name} is kept twice, and counts once.`)

@@ -35,7 +35,7 @@ export function FormFields(props: {
         label="Play"
         value={play}
         of={PLAYS.map((id) => ({ id, name: PLAY_WORDS[id] }))}
-        onChoose={(id) => set({ play: id as Play })}
+        onChoose={(id) => set(playing(id as Play, handicaps))}
       />
       <Chosen
         label="What counts"
@@ -64,7 +64,7 @@ export function FormFields(props: {
         label="Handicaps"
         value={handicaps}
         of={Object.entries(HANDICAPS)
-          .filter(([id]) => id !== 'own' || SIDES[play].hasOwnBalls || handicaps === 'own')
+          .filter(([id]) => id !== 'own' || SIDES[play].hasOwnBalls)
           .map(([id, name]) => ({ id, name }))}
         onChoose={(id) => set({ handicaps: id as ScoreChoice['handicaps'] })}
       />
@@ -85,6 +85,12 @@ export function FormFields(props: {
       />
     </div>
   )
+}
+
+/** What partners give to one ball is published part by part: there is no allowance of one's own. */
+function playing(play: Play, handicaps: ScoreChoice['handicaps']): Partial<ScoreChoice> {
+  const isLost = handicaps === 'own' && !SIDES[play].hasOwnBalls
+  return { play, handicaps: isLost ? 'published' : handicaps }
 }
 
 /** Four over par and ten strokes are where the numbers begin. */

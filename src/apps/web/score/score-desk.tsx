@@ -1,4 +1,5 @@
 import { type ReactElement, useMemo, useState } from 'react'
+import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
 import { SIDES } from '#golf/round/competition.ts'
 import { competitionCard } from '#golf/round/competition-card.ts'
@@ -8,7 +9,7 @@ import { type FieldPlayer, useField } from '../group/use-field.ts'
 import { Section } from '../ledger/section.tsx'
 import { Lines } from '../page/lines.tsx'
 import { ROUNDS } from '../page/places.ts'
-import type { RoundsOfPlayer } from '../rounds/closed-of-players.ts'
+import { leftWords, type RoundsOfPlayer } from '../rounds/closed-of-players.ts'
 import type { Named } from '../rounds/kept-round.ts'
 import type { OfRounds } from '../rounds/page-of-rounds.tsx'
 import { CardOfScore, type Scored } from './card-of-score.tsx'
@@ -83,8 +84,13 @@ export function ScoreDesk({ course, courseId, players, of, left, unread }: OfRou
 /** Every round by its day and player, the newest first. */
 function roundNames(of: readonly RoundsOfPlayer[]): readonly Named[] {
   return of
-    .flatMap(({ player, rounds }) => rounds.map(({ id, name }) => ({ id, name: `${name}, ${player.name}` })))
-    .sort((one, other) => other.name.localeCompare(one.name))
+    .flatMap(({ player, rounds }) =>
+      rounds.map(({ id, name, round }) => {
+        const holes = `${round.holes.length} ${round.holes.length === 1 ? 'hole' : 'holes'}`
+        return { id, name: `${name}, ${player.name}, ${holes}`, date: round.date ?? '' }
+      }),
+    )
+    .sort((one, other) => other.date.localeCompare(one.date) || one.name.localeCompare(other.name))
 }
 
 /** Who plays on a side, by id: whose the rounds are, or the partners of one ball. */
@@ -105,12 +111,16 @@ function scoreOf(
   const { play, tee } = choice
   const sides = choice.sides.slice(0, sideCount(choice))
   if (!sides.every((side) => isSideWhole(side, play)))
-    return { waiting: 'Choose a round for every ball, and who plays it where partners have one.' }
+    return { waiting: 'Choose a round for every ball; where partners share one, choose them too.' }
   const balls = SIDES[play].hasOwnBalls ? SIDES[play].least : 1
   const chosen = sides.flatMap(({ roundIds }) => roundIds.slice(0, balls))
   if (new Set(chosen).size < chosen.length)
     return { waiting: 'One round stands for two balls: choose each once.' }
+  const named = sides.flatMap((side) => playersOf(side, choice, of))
+  if (new Set(named).size < named.length)
+    return { waiting: 'One player stands twice: each plays on one side, and one ball.' }
   const all = of.flatMap(({ player, rounds }) => rounds.map((one) => ({ ...one, player })))
+  const faults: Fault[] = []
   try {
     const entered = sides.map((side): EnteredSide => {
       const files = playersOf(side, choice, of).map((id) => field[id])
@@ -122,21 +132,21 @@ function scoreOf(
           const found = all.find((one) => one.id === id)
           if (found === undefined) return []
           const { name, round, belongs, player } = found
+          const place = `${name}, ${player.name}`
+          faults.push(...found.faults.map((fault) => ({ ...fault, place: `${place}, ${fault.place}` })))
           const own = { round, course: belongs.courseId === null ? belongs.course : null }
-          return [{ ...own, file: `${name}, ${player.name}`, tee: tee === '' ? round.tee : tee }]
+          return [{ ...own, file: place, tee: tee === '' ? round.tee : tee }]
         }),
       }
     })
     if (sides.some((side, number) => playersOf(side, choice, of).length !== entered[number]?.players.length))
       return { waiting: 'The players are coming.' }
     const competition = competitionOf(choice)
-    return { competition, card: competitionCard(course, competition, entered) }
+    const card = competitionCard(course, competition, entered)
+    return { competition, card: { ...card, faults: [...faults, ...card.faults] } }
   } catch (error) {
-    return { trouble: troubleOf(error) }
+    // Where it says an option of the command line, the page has the field in view.
+    const trouble = troubleOf(error)
+    return { trouble: trouble.where.startsWith('--') ? { ...trouble, where: '' } : trouble }
   }
-}
-
-function leftWords(rounds: number): string[] {
-  if (rounds === 0) return []
-  return [`${rounds} ${rounds === 1 ? 'round' : 'rounds'}: not closed, kept twice, or of nobody who is kept.`]
 }

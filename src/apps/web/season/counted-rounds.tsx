@@ -52,6 +52,7 @@ export function RoundsThatCount(
               <span>
                 {name}, {round.holes.length} {round.holes.length === 1 ? 'hole' : 'holes'}
                 {isOfSeasonBefore(one, begins) && ', of the season before'}
+                {begins !== '' && round.date === null && ', of this season as it has no date'}
                 {day === null && ', its day is not kept'}
               </span>
               <button

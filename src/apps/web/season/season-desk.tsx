@@ -80,7 +80,9 @@ export function SeasonDesk(
         Soon and rough
       </button>
       <PlanProgress work={work} />
-      {isDone && !isWhole && <Lines of={['No round that counts is of this season.']} />}
+      {(counted.length === 0 || (isDone && !isWhole)) && (
+        <Lines of={['No round that counts is of this season.']} />
+      )}
       {isWhole && (
         <>
           <Section title="The letter">
