@@ -36,7 +36,8 @@ export interface Foursome {
 
 /**
  * `marram foursomes`: who of a pair takes the odd tees and who the even ones, where it matters and where it does not; with
- * `--out` as the captain's sheet. Returns the exit code: 1 when a hole is left out.
+ * `--out` as the captain's sheet. Returns the exit code: 1 when a hole is left out. Throws MAR-WORK-001 when it is stopped, so that no half sheet is
+ * written.
  */
 export async function foursomesCommand(
   path: string,
@@ -63,6 +64,9 @@ export async function foursomesCommand(
   const holes = worked.answers.map(({ question: { hole }, answer: { turns } }): PairedHole => {
     return { hole, ref: hole.ref, place: course.holes.findIndex(({ ref }) => ref === hole.ref), turns }
   })
+  // Half a round says nothing of the tees.
+  if (worked.faults.some(({ code }) => code === 'MAR-WORK-001'))
+    throw new Failure('MAR-WORK-001', 'Stopped: nothing is said of half a round.', options.out ?? '')
   if (holes.length === 0) throw noHole(worked.faults)
   const names = players.map(({ name, age }) => pageName(name, age)) as unknown as Partners<string>
   const foursome: Foursome = { course, names, holes, split: splitTees(holes) }
