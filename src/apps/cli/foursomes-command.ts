@@ -36,8 +36,8 @@ export interface Foursome {
 
 /**
  * `marram foursomes`: who of a pair takes the odd tees and who the even ones, where it matters and where it does not; with
- * `--out` as the captain's sheet. Returns the exit code: 1 when a hole is left out. Throws MAR-WORK-001 when it is stopped, so that no half sheet is
- * written.
+ * `--out` as the captain's sheet. Returns the exit code: 1 when a hole is left out. Throws MAR-WORK-001 when it is
+ * stopped, so that no half sheet is written.
  */
 export async function foursomesCommand(
   path: string,
