@@ -16,6 +16,7 @@ import { type CardChoice, keepChoice, keptChoice, kindOf } from './card-choice.t
 import { CardChoices } from './card-choices.tsx'
 import { CardTools } from './card-tools.tsx'
 import { ChangedList } from './changed-list.tsx'
+import { layOut } from './lay-out.ts'
 import { LegalLight } from './legal-light.tsx'
 import { roundHoles } from './round-holes.ts'
 import { Sheet } from './sheet.tsx'
@@ -64,7 +65,7 @@ export function CardDesk(props: {
     }),
     [course, holes, day, player, sentences.written, states, isRunning, choice, units],
   )
-  const { laid, trouble } = useLaidOut(asked)
+  const { laid, trouble } = useLaidOut(asked, layOut)
   // What is typed stands in its field at once; the page follows as soon as it is laid out.
   const facts = useMemo(
     () => laid && { ...laid.facts, player: { ...player, sentences: sentences.written } },

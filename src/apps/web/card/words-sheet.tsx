@@ -1,4 +1,4 @@
-import { type ReactElement, useEffect, useState } from 'react'
+import { type ReactElement, useMemo, useState } from 'react'
 import '../style/card.css'
 import { recapSheet } from '#paper/book/recap-sheet.ts'
 import type { Paper } from '#paper/book/settings.ts'
@@ -9,11 +9,10 @@ import { useCommands } from '../commands/use-commands.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { WaitingFor } from '../page/waiting-for.tsx'
-import type { Trouble } from '../planning/questions.ts'
 import { keepChoice, keptChoice } from './card-choice.ts'
 import { withFonts } from './fonts.ts'
 import { SheetFrame } from './sheet-frame.tsx'
-import { troubleOfPress } from './use-laid-out.ts'
+import { useLaidOut } from './use-laid-out.ts'
 import { usePdf } from './use-pdf.ts'
 
 /** A sheet of words and figures as it leaves the printer, with the ways there; `words` must be kept by the caller. */
@@ -24,7 +23,9 @@ export function WordsSheet(props: {
 }): ReactElement {
   const { words, name } = props
   const [paper, setPaper] = useState<Paper>(() => keptChoice().paper)
-  const { sheets, trouble } = useSheets(words, paper)
+  const asked = useMemo(() => ({ ...words, paper }), [words, paper])
+  const { laid, trouble } = useLaidOut(asked, layOutWords)
+  const sheets = laid ?? NO_SHEETS
   const { save, isMaking, fault } = usePdf()
   useCommands({ print: sheets.length > 0 ? () => print() : null }, true)
   const choose = (value: string): void => {
@@ -68,26 +69,10 @@ export function WordsSheet(props: {
   )
 }
 
-/** The sheets of words, as soon as they are laid out; those of before stay until then. */
-function useSheets(
-  words: SheetWords,
-  paper: Paper,
-): { readonly sheets: readonly Drawing[]; readonly trouble: Trouble | null } {
-  const [state, setState] = useState<{ sheets: readonly Drawing[]; trouble: Trouble | null }>({
-    sheets: [],
-    trouble: null,
-  })
-  useEffect(() => {
-    let isWanted = true
-    import('./press.ts')
-      .then(({ pressLetters }) => withFonts(() => recapSheet({ ...words, paper, letters: pressLetters() })))
-      .then((sheets) => isWanted && setState({ sheets, trouble: null }))
-      .catch((error: unknown) => {
-        if (isWanted) setState((before) => ({ ...before, trouble: troubleOfPress(error) }))
-      })
-    return () => {
-      isWanted = false
-    }
-  }, [words, paper])
-  return state
+/** The sheets of words. Rejects where the letters cannot be fetched. */
+async function layOutWords(asked: SheetWords & { readonly paper: Paper }): Promise<readonly Drawing[]> {
+  const { pressLetters } = await import('./press.ts')
+  return withFonts(() => recapSheet({ ...asked, letters: pressLetters() }))
 }
+
+const NO_SHEETS: readonly Drawing[] = []

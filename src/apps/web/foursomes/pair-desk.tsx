@@ -10,6 +10,7 @@ import { type CardChoice, keepChoice, keptChoice } from '../card/card-choice.ts'
 import { RoundChoices } from '../card/round-choices.tsx'
 import { roundHoles } from '../card/round-holes.ts'
 import { SheetFrame } from '../card/sheet-frame.tsx'
+import { useLaidOut } from '../card/use-laid-out.ts'
 import { usePdf } from '../card/use-pdf.ts'
 import { AS_DRAWN, EngravedFor } from '../chart/picture.tsx'
 import { useCommands } from '../commands/use-commands.ts'
@@ -25,7 +26,7 @@ import { Lines } from '../page/lines.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
 import { figure, unitSign } from '../words.ts'
-import { type AskedCaptain, useCaptainSheet } from './use-captain-sheet.ts'
+import { type AskedCaptain, layOutCaptain } from './lay-out-captain.ts'
 import { usePair } from './use-pair.ts'
 
 /** A pair, once course and players are there: who tees off where, the table, and the sheet for the captain. */
@@ -53,7 +54,7 @@ export function PairDesk(props: {
     const names = [pageOf(pair[0]), pageOf(pair[1])] as const
     return { course, day, names, holes: paired, split: splitTees(paired), choice, units }
   }, [isWhole, pair, course, day, paired, choice, units])
-  const { laid, trouble } = useCaptainSheet(asked)
+  const { laid, trouble } = useLaidOut(asked, layOutCaptain)
   const { save, isMaking, fault } = usePdf()
   const choose = (change: Partial<CardChoice>): void => {
     keepChoice({ ...choice, ...change })

@@ -1,4 +1,3 @@
-import { useEffect, useState } from 'react'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
@@ -12,8 +11,6 @@ import type { Drawing } from '#paper/draw/drawing.ts'
 import { rulerOf } from '#paper/draw/ruler.ts'
 import type { CardChoice } from '../card/card-choice.ts'
 import { withFonts } from '../card/fonts.ts'
-import { troubleOfPress } from '../card/use-laid-out.ts'
-import type { Trouble } from '../planning/questions.ts'
 
 /** What the captain's sheet is made of. */
 export interface AskedCaptain {
@@ -27,37 +24,13 @@ export interface AskedCaptain {
 }
 
 /** The captain's sheet as it will print, and what may not be carried. */
-export interface LaidCaptain {
+interface LaidCaptain {
   readonly sheets: readonly Drawing[]
   readonly faults: readonly Fault[]
 }
 
-/** Lays the captain's sheet out, `null` = there is none yet; that of before stays until then. `asked` must be kept by the caller. */
-export function useCaptainSheet(asked: AskedCaptain | null): {
-  readonly laid: LaidCaptain | null
-  readonly trouble: Trouble | null
-} {
-  const [state, setState] = useState<{ laid: LaidCaptain | null; trouble: Trouble | null }>({
-    laid: null,
-    trouble: null,
-  })
-  useEffect(() => {
-    let isWanted = true
-    if (asked === null) setState({ laid: null, trouble: null })
-    else
-      layOutCaptain(asked)
-        .then((laid) => isWanted && setState({ laid, trouble: null }))
-        .catch((error: unknown) => {
-          if (isWanted) setState((before) => ({ ...before, trouble: troubleOfPress(error) }))
-        })
-    return () => {
-      isWanted = false
-    }
-  }, [asked])
-  return state
-}
-
-async function layOutCaptain(asked: AskedCaptain): Promise<LaidCaptain> {
+/** Lays the captain's sheet out. Rejects where the letters cannot be fetched. */
+export async function layOutCaptain(asked: AskedCaptain): Promise<LaidCaptain> {
   const { course, day, names, holes, split, choice, units } = asked
   const { purpose, paper, hasFolds } = choice
   const { pressLetters } = await import('../card/press.ts')
