@@ -1,5 +1,4 @@
 import { type ReactElement, useMemo, useState } from 'react'
-import type { Course } from '#golf/course/course.ts'
 import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import { FOURSOME_BASIS, foursomeTable } from '#golf/round/foursome-table.ts'
@@ -15,8 +14,7 @@ import { usePdf } from '../card/use-pdf.ts'
 import { AS_DRAWN, EngravedFor } from '../chart/picture.tsx'
 import { useCommands } from '../commands/use-commands.ts'
 import { useDay } from '../course/use-day.ts'
-import type { Reader } from '../desk/desk.ts'
-import type { Listed } from '../documents/server-documents.ts'
+import type { OfField } from '../group/page-of-field.tsx'
 import { useField } from '../group/use-field.ts'
 import { Choice } from '../ledger/choice.tsx'
 import { Section } from '../ledger/section.tsx'
@@ -30,13 +28,7 @@ import { type AskedCaptain, layOutCaptain } from './lay-out-captain.ts'
 import { usePair } from './use-pair.ts'
 
 /** A pair, once course and players are there: who tees off where, the table, and the sheet for the captain. */
-export function PairDesk(props: {
-  readonly course: Course
-  readonly courseId: string
-  readonly players: readonly Listed[]
-  readonly days: readonly Listed[]
-  readonly reader: Reader
-}): ReactElement {
+export function PairDesk(props: OfField): ReactElement {
   const { course, courseId, players, reader } = props
   const { units } = reader
   const { day, dayId, chooseDay, dayTrouble } = useDay()

@@ -1,14 +1,11 @@
 import { type ReactElement, useMemo, useState } from 'react'
-import type { Course } from '#golf/course/course.ts'
 import { hasPlans, isForAll, PRINTED_KINDS } from '#paper/book/printed-kinds.ts'
 import { type CardChoice, keepChoice, keptChoice, kindOf } from '../card/card-choice.ts'
 import { CardChoices } from '../card/card-choices.tsx'
 import { roundHoles } from '../card/round-holes.ts'
 import { usePdf } from '../card/use-pdf.ts'
 import { useDay } from '../course/use-day.ts'
-import type { Reader } from '../desk/desk.ts'
 import { ownStorage } from '../documents/own-storage.ts'
-import type { Listed } from '../documents/server-documents.ts'
 import { troubleOf } from '../documents/use-library.ts'
 import { Section } from '../ledger/section.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
@@ -17,6 +14,7 @@ import type { Trouble } from '../planning/questions.ts'
 import { GroupPlayer } from './group-player.tsx'
 import { keepGroup, keptGroup } from './kept-group.ts'
 import { type LaidField, layOutField } from './lay-out-field.ts'
+import type { OfField } from './page-of-field.tsx'
 import { useField } from './use-field.ts'
 import { useFieldPlans } from './use-field-plans.ts'
 
@@ -24,13 +22,7 @@ import { useFieldPlans } from './use-field-plans.ts'
 const KINDS = PRINTED_KINDS.filter((kind) => !isForAll(kind))
 
 /** The group, once course and players are there. */
-export function GroupDesk(props: {
-  readonly course: Course
-  readonly courseId: string
-  readonly players: readonly Listed[]
-  readonly days: readonly Listed[]
-  readonly reader: Reader
-}): ReactElement {
+export function GroupDesk(props: OfField): ReactElement {
   const { course, courseId, players, reader } = props
   const { units } = reader
   const { day, dayId, chooseDay, dayTrouble } = useDay()
