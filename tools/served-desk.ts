@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { build } from 'vite'
+import type { MapSource } from '#apps/server/map-tiles.ts'
 import { type RunningServer, startServer } from '#apps/server/start-server.ts'
 import { type OpenBrowser, openBrowser } from './open-browser.ts'
 
@@ -30,7 +31,8 @@ export interface ServedDesk {
   close(): Promise<void>
 }
 
-export async function serveDesk(): Promise<ServedDesk> {
+/** `map`: a map to trace over, as the server is started with one. */
+export async function serveDesk(map?: MapSource): Promise<ServedDesk> {
   const folder = mkdtempSync(join(tmpdir(), 'marram-desk-'))
   const built = process.env[BUILT_PAGES]
   if (built === undefined) await buildPages(join(folder, 'web'))
@@ -41,6 +43,7 @@ export async function serveDesk(): Promise<ServedDesk> {
       storePath: join(folder, 'store.db'),
       webRoot: join(folder, 'web'),
       examplesFolder: join(ROOT, 'examples'),
+      ...(map === undefined ? {} : { map }),
     })
   let server = await start(0)
   const { address, port } = server

@@ -37,6 +37,7 @@ export const FAULT_CODES = {
   'MAR-SERVER-014': 'This address does not take this method.',
   'MAR-SERVER-015': 'The document is not a plan.',
   'MAR-SERVER-016': 'The pages of the hole desk are not there: they were not built.',
+  'MAR-SERVER-017': 'The map that the server was started with does not give a tile.',
 
   'MAR-COURSE-001': 'The course has no hole with this ref.',
   'MAR-COURSE-002': 'The hole is not played from a tee with this name.',

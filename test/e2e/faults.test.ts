@@ -189,10 +189,13 @@ describe('a network', () => {
         await planned(page)
         await slow(session, 0, -1)
         await expect
-          .poll(async () => {
-            await page.clock.fastForward(PATIENT)
-            return note.count()
-          }, { ...WHILE_PLANNING, interval: TO_ANSWER })
+          .poll(
+            async () => {
+              await page.clock.fastForward(PATIENT)
+              return note.count()
+            },
+            { ...WHILE_PLANNING, interval: TO_ANSWER },
+          )
           .toBe(0)
         const kept = await fetch(`${desk.address}api/players/edda-stallwyn`)
         expect(await kept.json()).toMatchObject({ name: 'Edda Stallwyn' })

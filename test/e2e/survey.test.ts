@@ -482,7 +482,10 @@ ${track('', square(200, 215, 14, 26)).replace(/^.*<trkseg>/, '')}</gpx>`
     const what = page.getByLabel(/^Row \d+, what$/)
     await expect
       .poll(() => what.evaluateAll((cells) => cells.map((cell) => (cell as HTMLSelectElement).value)))
-      .toEqual(['green', 'bunker', 'tee', ''])
+      .toEqual(['green', 'bunker', 'tee', 'start', ''])
+    expect(await page.getByLabel(/^Row 4, note/).inputValue()).toMatch(
+      /^55\.9000000 -2\.1000000 toward 90\.00$/,
+    )
     const survey = JSON.parse(String(await page.evaluate(`localStorage.getItem('marram.survey')`))).now
     const { hole } = readHole(openHole(survey), survey.unit)
     const bunker = hole!.areas.find(({ ground }) => ground === 'bunker')!

@@ -288,6 +288,12 @@ export function commandLine(
     .option('--port <number>', 'the first port to try (4173 unless given)')
     .option('--host <address>', 'the address to listen on (this machine only unless given)')
     .option('--store <file>', 'the file of the store')
+    .option(
+      '--map <address>',
+      'tiles of a map to trace holes over, with {z}, {x} and {y} in their address, as its owner allows',
+    )
+    .option('--map-credit <words>', 'what the owner of the map wants said beside it')
+    .option('--map-zoom <number>', 'the nearest level that the map has (19 unless given)')
     .action(called(async () => (await import('./serve-command.ts')).serveCommand))
 
   return program

@@ -1,4 +1,6 @@
 import { join } from 'node:path'
+import { mapSource } from '#apps/server/map-tiles.ts'
+import { MOST_MAP_ZOOM } from '#apps/server/settings.ts'
 import { startServer } from '#apps/server/start-server.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { parseCount } from './parse-values.ts'
@@ -9,11 +11,17 @@ export interface ServeOptions extends GlobalOptions {
   readonly port?: string
   readonly host?: string
   readonly store?: string
+  readonly map?: string
+  readonly mapCredit?: string
+  readonly mapZoom?: string
 }
 
 /** `marram serve`: the hole desk, until the process is told to stop. Returns the exit code. */
 export async function serveCommand(options: ServeOptions, machine: Machine): Promise<number> {
+  const { map, mapCredit, mapZoom } = options
+  const zoom = mapZoom === undefined ? undefined : parseCount(mapZoom, '--map-zoom', 1, MOST_MAP_ZOOM)
   const server = await startServer({
+    ...(map === undefined ? {} : { map: mapSource(map, mapCredit, zoom) }),
     ...(options.port === undefined ? {} : { port: parseCount(options.port, '--port', 1, 65_535) }),
     ...(options.host === undefined ? {} : { host: options.host }),
     storePath: options.store ?? join(machine.home, '.marram/store.db'),

@@ -42,4 +42,5 @@ const STATUSES: Readonly<Partial<Record<Failure['code'], ContentfulStatusCode>>>
   'MAR-SERVER-013': 400,
   'MAR-SERVER-014': 405,
   'MAR-SERVER-016': 404,
+  'MAR-SERVER-017': 502,
 }

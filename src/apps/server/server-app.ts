@@ -8,6 +8,7 @@ import { deskPages } from './desk-pages.ts'
 import { DOCUMENT_KINDS, type DocumentCheck, type DocumentKind } from './document-check.ts'
 import { documentRoutes } from './document-routes.ts'
 import { guardHost } from './guard-host.ts'
+import { type MapSource, mapTiles } from './map-tiles.ts'
 
 /** What the server's addresses stand on. */
 export interface ServerParts {
@@ -17,12 +18,14 @@ export interface ServerParts {
   /** The folder of the built pages. */
   readonly webRoot: string
   readonly checks: Readonly<Record<DocumentKind, DocumentCheck>>
+  /** A map to trace over; none unless given. */
+  readonly map?: MapSource | undefined
   /** Told of every defect; nothing of it is answered. */
   readonly report: (defect: unknown) => void
 }
 
 /** Every address of the server as one function from request to answer. */
-export function serverApp({ store, host, webRoot, checks, report }: ServerParts): Hono {
+export function serverApp({ store, host, webRoot, checks, map, report }: ServerParts): Hono {
   const app = new Hono()
   app.use(secureHeaders(SECURITY_HEADERS))
   app.use(guardHost(host))
@@ -45,10 +48,12 @@ export function serverApp({ store, host, webRoot, checks, report }: ServerParts)
   })
   for (const kind of DOCUMENT_KINDS)
     app.route(`/api/${kind}`, documentRoutes(kind, store[kind], checks[kind]))
+  app.get('/api/map', (context) => context.json({ map: map ? { credit: map.credit, zoom: map.zoom } : null }))
   app.all('/api/*', (context) => {
     throw nothingAt(context.req.path)
   })
 
+  app.route('/map', mapTiles(map ?? null))
   app.route('/', deskPages(webRoot))
   app.notFound((context) => answerFailure(nothingAt(context.req.path), context, report))
   app.onError((error, context) => answerFailure(error, context, report))

@@ -4,6 +4,7 @@ import { Failure } from '#faults/failure.ts'
 import { openStore } from '#outside/store/open-store.ts'
 import { documentChecks } from './document-checks.ts'
 import { listenOnFreePort } from './listen-on-free-port.ts'
+import type { MapSource } from './map-tiles.ts'
 import { putSamples } from './put-samples.ts'
 import { serverApp } from './server-app.ts'
 import { CLOSING_GRACE_MILLISECONDS, CLOSING_LOOK_MILLISECONDS, DEFAULT_PORT } from './settings.ts'
@@ -20,6 +21,8 @@ export interface ServerOptions {
   readonly webRoot: string
   /** When given, an empty store gets the sample documents of this folder. */
   readonly examplesFolder?: string
+  /** A map to trace holes over, as `mapSource` gives it. */
+  readonly map?: MapSource
   /** Told of every defect of the server; standard error unless given. */
   readonly report?: (defect: unknown) => void
 }
@@ -43,7 +46,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const store = await openStore(storePath)
   try {
     if (options.examplesFolder !== undefined) await putSamples(store, options.examplesFolder)
-    const app = serverApp({ store, host, webRoot, checks: documentChecks, report })
+    const app = serverApp({ store, host, webRoot, checks: documentChecks, map: options.map, report })
     const listener = getRequestListener(app.fetch, { errorHandler: badRequest, overrideGlobalObjects: false })
     const server = createServer((incoming, outgoing) => void listener(incoming, outgoing))
     const taken = await listenOnFreePort(server, host, port)

@@ -8,6 +8,7 @@ import { WALK } from './gpx/settings.ts'
 import { readWalkName } from './gpx/walk-names.ts'
 import { walkedOutline } from './gpx/walked-outline.ts'
 import { parseGpx } from './gpx.ts'
+import { readLineStart } from './line-start.ts'
 import { readSource } from './read-source.ts'
 import { readWalkSheet } from './walked-rows.ts'
 
@@ -128,12 +129,18 @@ describe('a walk for the survey of one hole', () => {
     })
   })
 
-  it('keeps the rest of a name as it was written', () => {
+  it('keeps the rest of a name as it was written, and says where on the earth the hole begins', () => {
     const { rows } = sheet.lay(new Map(kinds).set('track 2', ''), 'm')
-    expect(rows.map(({ what, note }) => [what, note])).toEqual([
+    expect(rows.slice(0, 2).map(({ what, note }) => [what, note])).toEqual([
       ['bunker', 'Old Kiln'],
       ['tee', 'white'],
     ])
+    const [start] = rows.slice(2)
+    expect(start?.what).toBe('start')
+    const read = readLineStart(start?.note ?? '')
+    const tee = toLonLat([0, 0])
+    expect(read?.longitude).toBeCloseTo(tee[0], 6)
+    expect(read?.latitude).toBeCloseTo(tee[1], 6)
   })
 })
 

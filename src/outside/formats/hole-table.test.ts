@@ -1,11 +1,14 @@
+import geodesic from 'geographiclib-geodesic'
 import { describe, expect, it } from 'vitest'
 import { Failure } from '#faults/failure.ts'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
+import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseHoleTable } from './hole-table.ts'
+import { fromStart, lineStartText, readLineStart, toStart } from './line-start.ts'
 import { readSource } from './read-source.ts'
 
 const EIGHT_ROWS = `hole,what,side,from_yd,to_yd,near_yd,far_yd,note
@@ -209,5 +212,74 @@ describe('parseHoleTable', () => {
       'x.csv',
     )
     expect(reading.faults.map((fault) => fault.code)).toEqual(['MAR-IMPORT-020'])
+  })
+})
+
+describe('a start row', () => {
+  const placed = `${EIGHT_ROWS}7,start,,,,,,56.3412 -2.8031 toward 43
+`
+  const positionsOf = (text: string, id: string): readonly LonLat[] => {
+    const found = parseHoleTable(text, 'typed.csv').features.find((one) => one.id === id)?.geometry
+    return found?.kind === 'line' ? found.positions : []
+  }
+
+  it('lays the hole where it says: its green so far along the geodesic of its heading (GeographicLib)', () => {
+    const [tee, green] = positionsOf(placed, 'hole 7')
+    expect(tee).toEqual([-2.8031, 56.3412])
+    const { lat2, lon2 } = geodesic.Geodesic.WGS84.Direct(56.3412, -2.8031, 43, 364 * METRES_PER_YARD)
+    expect(green?.[0]).toBeCloseTo(lon2 as number, 9)
+    expect(green?.[1]).toBeCloseTo(lat2 as number, 9)
+    const hole = holeFromCourse(assemble(placed).course, '7')
+    expect(hole.bearingDegrees).toBeCloseTo(43, 2)
+    expect(hole.lengthMetres).toBeCloseTo(364 * METRES_PER_YARD, 6)
+  })
+
+  it('is passed over where a hole is wanted in the plane of its rows', () => {
+    expect(parseHoleTable(placed, 'typed.csv', false).collection.marram).toEqual(
+      parseHoleTable(EIGHT_ROWS, 'typed.csv').collection.marram,
+    )
+  })
+
+  it('says of a hole without one that its place is invented, and keeps it clear of the others', () => {
+    const both = `${placed}${EIGHT_ROWS.split('\n').slice(1).join('\n').replaceAll('7,', '8,')}`
+    const { course, faults } = assemble(both)
+    expect(parseHoleTable(both, 'typed.csv').faults.find(({ place }) => place === 'hole 8')).toMatchObject({
+      code: 'MAR-IMPORT-027',
+      severity: 'warning',
+    })
+    const [seven, eight] = course.holes.map(({ line }) => line[0] as Point)
+    expect(
+      Math.hypot((seven?.[0] ?? 0) - (eight?.[0] ?? 0), (seven?.[1] ?? 0) - (eight?.[1] ?? 0)),
+    ).toBeGreaterThan(4000)
+    expect(faults.filter(({ severity }) => severity === 'error')).toEqual([])
+  })
+
+  it.each([
+    ['7,start,,,,,,by the oak', 'latitude'],
+    ['7,start,,,,,,91 -2.8031 toward 43', 'latitude'],
+    ['7,start,,,,,,56.3412 -2.8031 toward 361', 'latitude'],
+    ['7,start,,,,,,56.3412 -2.8031 toward 43\n7,start,,,,,,56 -2 toward 43', 'already'],
+  ])('that says nothing of the kind is told of: %s', (row, word) => {
+    const { faults, report } = assemble(`${EIGHT_ROWS}${row}\n`)
+    expect(JSON.stringify([faults, report])).toContain(word)
+  })
+})
+
+describe('readLineStart', () => {
+  it('reads what lineStartText writes, to a centimetre', () => {
+    const start = { latitude: -33.8567844, longitude: 151.2152967, headingDegrees: 310.25 }
+    expect(readLineStart(lineStartText(start))).toEqual(start)
+    expect(readLineStart('56.3412, -2.8031 toward 43 deg')).toEqual({
+      latitude: 56.3412,
+      longitude: -2.8031,
+      headingDegrees: 43,
+    })
+  })
+
+  it('goes to the earth and back within a micrometre', () => {
+    const start = { latitude: 56.3412, longitude: -2.8031, headingDegrees: 217 }
+    const [x, y] = toStart(start)(fromStart(start)([31, 412]))
+    expect(x).toBeCloseTo(31, 6)
+    expect(y).toBeCloseTo(412, 6)
   })
 })

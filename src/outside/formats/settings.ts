@@ -27,8 +27,8 @@ export const TABLE_DEFAULTS = {
   teeSide: 8,
 } as const
 
-/** How the holes of a table are laid out beside each other, metres: far enough apart that none lies in the corridor of another. */
-export const TABLE_GRID = { columns: 6, across: 500, along: 1000 } as const
+/** How the holes of a table are laid out beside each other, metres: far enough apart that none lies in the corridor of another; `clear` rows stay free beside holes that have a place of their own. */
+export const TABLE_GRID = { columns: 6, across: 500, along: 1000, clear: 5 } as const
 
 /** The largest grid of heights that is read at once, cells. Our assumption: three times an SRTM tile of 1 arc-second, and 160 MB of memory. */
 export const MOST_CELLS = 40_000_000

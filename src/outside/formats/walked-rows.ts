@@ -3,11 +3,13 @@ import { planarFrame } from '#numbers/geometry/frame.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { polygonCentroid } from '#numbers/geometry/polygon.ts'
 import { polylineLength } from '#numbers/geometry/polyline.ts'
-import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
+import { type TangentPlane, tangentPlane } from '#numbers/geometry/tangent-plane.ts'
+import { radiansToDegrees, wholeTurn } from '#numbers/units/units.ts'
 import { WALK } from './gpx/settings.ts'
 import { readWalkName, type WalkedKind } from './gpx/walk-names.ts'
 import { type WalkedOutline, walkedOutline } from './gpx/walked-outline.ts'
 import { parseWalks } from './gpx.ts'
+import { lineStartText } from './line-start.ts'
 import { type TableUnit, tableFigure } from './table-unit.ts'
 import { BLANK_ROW, type TypedRow } from './typed-hole-table.ts'
 
@@ -78,7 +80,7 @@ export function readWalkSheet(text: string, where: string): WalkSheet {
     items,
     faults,
     accuracyMetres: WALK.accuracy,
-    lay: (kinds, unit) => lay(items, kinds, unit, where),
+    lay: (kinds, unit) => lay(items, plane, kinds, unit, where),
   }
 }
 
@@ -86,6 +88,7 @@ const MARKS: readonly string[] = ['tee', 'pin', 'tree']
 
 function lay(
   items: readonly Placed[],
+  plane: TangentPlane,
   kinds: ReadonlyMap<string, string>,
   unit: TableUnit,
   where: string,
@@ -120,7 +123,10 @@ function lay(
         advice: 'Leave it out, or walk round that ground again.',
       },
     }
-  const { toFrame } = planarFrame(tee, Math.atan2(end[0] - tee[0], end[1] - tee[1]))
+  const bearing = Math.atan2(end[0] - tee[0], end[1] - tee[1])
+  const { toFrame } = planarFrame(tee, bearing)
+  const [longitude, latitude] = plane.toLonLat(tee)
+  const start = { latitude, longitude, headingDegrees: wholeTurn(radiansToDegrees(bearing)) }
   const rows = taken.flatMap(({ what, name, points, outline }): TypedRow[] => {
     const { rest } = readWalkName(name)
     const [at] = points
@@ -129,7 +135,7 @@ function lay(
     if (what === 'tree') return [{ ...BLANK_ROW, what: 'trees', outline: crown(toFrame(at)), note: 'a tree' }]
     return [{ ...BLANK_ROW, what, outline: outline.corners.map(toFrame), note: rest }]
   })
-  return { rows, fault: null }
+  return { rows: [...rows, { ...BLANK_ROW, what: 'start', note: lineStartText(start) }], fault: null }
 }
 
 /** Where tee markers stand, as the cells of their row. */

@@ -108,6 +108,18 @@ export const KEY_TABLE = {
       drop: { keys: ['Escape'], words: 'Give the outline up' },
     },
   },
+  map: {
+    words: 'On the map of a survey',
+    rows: {
+      left: { keys: ['ArrowLeft'], words: 'The cross to the left; with shift a fine step' },
+      right: { keys: ['ArrowRight'], words: 'The cross to the right; with shift a fine step' },
+      up: { keys: ['ArrowUp'], words: 'The cross to the north; with shift a fine step' },
+      down: { keys: ['ArrowDown'], words: 'The cross to the south; with shift a fine step' },
+      put: { keys: [' ', 'Enter'], words: 'The place under the cross' },
+      takeBack: { keys: ['Backspace'], words: 'Take the last step back' },
+      leave: { keys: ['Escape'], words: 'Leave the map' },
+    },
+  },
   rows: {
     words: 'In the table of a survey',
     rows: {

@@ -1,5 +1,6 @@
 import type { Point } from '#numbers/geometry/point.ts'
 import { encodeGreenNote, parseGreenNote, type TypedGreen } from '#outside/formats/green-note.ts'
+import { type LineStart, lineStartText } from '#outside/formats/line-start.ts'
 import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
 import { BLANK_ROW, isBlankRow, type TypedRow } from '#outside/formats/typed-hole-table.ts'
 import { type GreenSize, withGreenSize } from './green-size.ts'
@@ -39,6 +40,15 @@ function changeGreen(survey: Survey, change: (row: SurveyRow) => SurveyRow): Sur
 /** What the card says of the hole. */
 export function setHole(survey: Survey, field: 'ref' | 'par' | 'index', text: string): Survey {
   return changeHole(survey, (hole) => ({ ...hole, [field]: text }))
+}
+
+/** Where on the earth the open hole begins; one that has said so already lies there now. */
+export function setStart(survey: Survey, start: LineStart): Survey {
+  const note = lineStartText(start)
+  const known = openHole(survey).rows.find(({ what }) => what === 'start')
+  return known === undefined
+    ? addRow(survey, { what: 'start', note })
+    : changeRow(survey, known.id, (row) => ({ ...row, note }))
 }
 
 /** A row taken away. */
@@ -115,12 +125,15 @@ export function closeDraft(survey: Survey): Survey {
   return addRow({ ...survey, draft: null }, { what: draft.what, outline: draft.corners })
 }
 
-/** Rows that come all at once, each a new one; a tee at the start of the line that is there already is not put twice. */
+/** Rows that come all at once, each a new one; of the line's start and the tee at it no second one is put. */
 export function addRows(survey: Survey, rows: readonly TypedRow[]): Survey {
-  const isStart = ({ what, from, near }: TypedRow): boolean =>
-    what === 'tee' && Number(from) === 0 && near === ''
-  const hasStart = openHole(survey).rows.some(isStart)
-  return rows.filter((row) => !hasStart || !isStart(row)).reduce(addRow, survey)
+  const isOnce = [
+    ({ what }: TypedRow): boolean => what === 'start',
+    ({ what, from, near }: TypedRow): boolean => what === 'tee' && Number(from) === 0 && near === '',
+  ]
+  const known = openHole(survey).rows
+  const isThere = (row: TypedRow): boolean => isOnce.some((once) => once(row) && known.some(once))
+  return rows.filter((row) => !isThere(row)).reduce(addRow, survey)
 }
 
 /** Lets go of the outline that is traced. */

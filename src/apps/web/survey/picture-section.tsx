@@ -69,7 +69,7 @@ export function PictureSection(props: {
         {said}
         {said === '' &&
           (isKnown
-            ? 'Your own picture; it stays in this tab and is neither kept nor sent. There are no map tiles: the desk works without a network.'
+            ? 'Your own picture; it stays in this tab and is neither kept nor sent.'
             : 'Type a length that is known on the picture first.')}
       </p>
     </>

@@ -15,11 +15,15 @@ export const ROW_KINDS: readonly { readonly value: string; readonly name: string
   { value: 'heavy', name: 'heavy grass' },
   { value: 'out', name: 'out of bounds' },
   { value: 'bend', name: 'bend of the line' },
+  { value: 'start', name: 'start on the earth' },
 ]
+
+/** Kinds that tell of the line of the hole and are no ground. */
+const LINE_KINDS: ReadonlySet<string> = new Set(['bend', 'start'])
 
 /** Kinds whose outline can be traced; a tee is one tap. */
 export const TRACED_KINDS: readonly { readonly value: string; readonly name: string }[] = ROW_KINDS.filter(
-  ({ value }) => value !== 'bend',
+  ({ value }) => !LINE_KINDS.has(value),
 )
 
 export const SIDES: readonly { readonly value: string; readonly name: string }[] = [
@@ -37,8 +41,13 @@ export function kindWords(what: string): string {
 /** What a distance cell of a row means, where it is something of its own; shown in it while it is blank. */
 export function cellHint(row: TypedRow, cell: 'from' | 'to' | 'near' | 'far'): string {
   const own = HINTS[row.what]?.[cell]
-  if (own !== undefined || row.what === 'tee' || row.what === 'bend') return own ?? ''
+  if (own !== undefined || row.what === 'tee' || LINE_KINDS.has(row.what)) return own ?? ''
   return cell === 'far' && row.side !== 'left' && row.side !== 'right' && row.what !== '' ? 'width' : ''
+}
+
+/** What the note of a row is for, where it is something of its own. */
+export function noteHint({ what }: Pick<TypedRow, 'what'>): string {
+  return what === 'tee' ? 'name' : what === 'start' ? '56.3412 -2.8031 toward 43' : ''
 }
 
 const HINTS: Readonly<Record<string, Partial<Record<'from' | 'to' | 'near' | 'far', string>>>> = {

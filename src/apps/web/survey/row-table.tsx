@@ -4,7 +4,7 @@ import type { TableUnit } from '#outside/formats/table-unit.ts'
 import { isBlankRow } from '#outside/formats/typed-hole-table.ts'
 import { onKeys } from '../commands/on-keys.ts'
 import type { CellName } from './edits.ts'
-import { cellHint, kindWords, ROW_KINDS, SIDES } from './row-kinds.ts'
+import { cellHint, kindWords, noteHint, ROW_KINDS, SIDES } from './row-kinds.ts'
 import { type SurveyRow, withoutId } from './survey.ts'
 
 const DISTANCES = ['from', 'to', 'near', 'far'] as const
@@ -157,7 +157,7 @@ function Row(props: {
           </td>
         )}
         <td className="note" data-title="note">
-          {text('note', row.what === 'tee' ? 'name' : '')}
+          {text('note', noteHint(row))}
         </td>
         <td className="away">
           {!isBlankRow(withoutId(row)) && (

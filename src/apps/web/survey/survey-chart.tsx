@@ -3,6 +3,8 @@ import type { Hole } from '#golf/course/hole.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { polygonContains } from '#numbers/geometry/polygon.ts'
+import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
+import { fromStart, type LineStart, toStart } from '#outside/formats/line-start.ts'
 import { describeHole } from '#paper/draw/describe-hole.ts'
 import { drawSurvey } from '#paper/draw/draw-hole.ts'
 import type { HoleDrawingOptions } from '#paper/draw/hole-drawing-options.ts'
@@ -12,11 +14,20 @@ import { useChartView } from '../chart/use-chart-view.ts'
 import { useSize } from '../chart/use-size.ts'
 import { useWheel } from '../chart/use-wheel.ts'
 import { DESK_SETTINGS } from '../settings.ts'
+import { MapCredit, MapLayer, type ServedMap } from './map-layer.tsx'
+import { MapPlacer } from './map-placer.tsx'
 import { type OpenPicture, PicturePlacer } from './picture-placer.tsx'
 import { pictureTransform } from './place-picture.ts'
 import { snap } from './snap.ts'
 import { TraceLayer } from './trace-layer.tsx'
 import { TraceSurface } from './trace-surface.tsx'
+
+/** The server's map, where the hole begins on it, or near where its tee is to be found. */
+export interface UnderMap {
+  readonly served: ServedMap
+  readonly start: LineStart | null
+  readonly finding: { readonly near: LonLat; onStart(start: LineStart): void; onLeave(): void } | null
+}
 
 /** The hole as it is typed and traced so far, and the ground that is traced on it. */
 export function SurveyChart(props: {
@@ -33,6 +44,8 @@ export function SurveyChart(props: {
   readonly chosen: { readonly areaId: string; readonly corners: readonly Point[] } | null
   readonly picture: OpenPicture | null
   readonly onPicture: (picture: OpenPicture) => void
+  /** A map to lie under the chart of a hole that has a start, or to find one on; `null` = neither. */
+  readonly map: UnderMap | null
   readonly onCorner: (at: Point) => void
   readonly onMoveCorner: (index: number, at: Point, drag: number) => void
   readonly onChoose: (areaId: string | null) => void
@@ -40,7 +53,7 @@ export function SurveyChart(props: {
   readonly onUndo: () => void
   readonly onDrop: () => void
 }): ReactElement {
-  const { tracing, draft, chosen, picture } = props
+  const { tracing, draft, chosen, picture, map } = props
   const hole = useDeferredValue(props.hole)
   const place = useRef<HTMLDivElement>(null)
   const size = useSize(place)
@@ -51,6 +64,7 @@ export function SurveyChart(props: {
   useWheel(place, sight)
   const [cross, setCross] = useState<Point>([0, CROSS_AHEAD_METRES])
   const [isSnapping, setSnapping] = useState(true)
+  const [isMapMissing, setMapMissing] = useState(false)
   const sheet = sight?.sheet ?? null
   const { units, courseName } = props
   const layers = useMemo(
@@ -71,21 +85,27 @@ export function SurveyChart(props: {
     if (draft.length >= 3 && (near(draft.at(-1)) || near(draft[0]))) props.onClose()
     else if (!near(draft.at(-1))) props.onCorner(snapped(at))
   }
+  const onMissing = (): void => setMapMissing(true)
   const { frame } = sheet
   const window = `inset(${frame.top}px ${sheet.width - frame.right}px ${sheet.height - frame.bottom}px ${frame.left}px)`
   const isPlacing = picture !== null && picture.place === null
   return (
     <>
       <div ref={place} className="chart survey-chart">
-        {isPlacing && size !== null ? (
+        {map?.finding != null && size !== null ? (
+          <MapPlacer {...map.finding} map={map.served} size={size} onMissing={onMissing} />
+        ) : isPlacing && size !== null ? (
           <PicturePlacer picture={picture} size={size} onPicture={props.onPicture} />
         ) : (
           <>
             <div
               className="chart-window"
-              style={sight.isEnlarged || picture !== null ? { clipPath: window } : undefined}
+              style={sight.isEnlarged || picture !== null || map !== null ? { clipPath: window } : undefined}
             >
               <div className="chart-carried" style={{ transform: sight.transform }}>
+                {map?.start != null && (
+                  <MapUnderChart sheet={sheet} map={map.served} start={map.start} onMissing={onMissing} />
+                )}
                 {picture?.place != null && (
                   <img
                     className="under-picture"
@@ -131,7 +151,10 @@ export function SurveyChart(props: {
           </>
         )}
       </div>
-      <div className="chart-tools" role="toolbar" aria-label="The chart">
+      {map !== null && (map.start !== null || map.finding !== null) && (
+        <MapCredit map={map.served} isMissing={isMapMissing} />
+      )}
+      <div className="chart-tools" role="toolbar" aria-label="The chart" hidden={map?.finding != null}>
         <button type="button" onClick={() => sight.enlarge(DESK_SETTINGS.enlargeStep)}>
           Nearer
         </button>
@@ -156,6 +179,33 @@ export function SurveyChart(props: {
         )}
       </div>
     </>
+  )
+}
+
+/** The tiles of what the frame shows, turned with the hole. */
+function MapUnderChart(props: {
+  readonly sheet: Sheet
+  readonly map: ServedMap
+  readonly start: LineStart
+  readonly onMissing: () => void
+}): ReactElement {
+  const { sheet, map, start, onMissing } = props
+  const { left, right, top, bottom } = sheet.frame
+  const [toEarth, toPlane] = [fromStart(start), toStart(start)]
+  const corners = [
+    [left, top],
+    [right, top],
+    [left, bottom],
+    [right, bottom],
+  ].map((at) => toEarth(sheet.toHole(at as unknown as Point)))
+  return (
+    <MapLayer
+      map={map}
+      toSheet={(place) => sheet.toSheet(toPlane(place))}
+      corners={corners}
+      pixelsPerMetre={sheet.unitsPerMetre}
+      onMissing={onMissing}
+    />
   )
 }
 

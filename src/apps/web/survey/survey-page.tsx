@@ -3,6 +3,7 @@ import '../style/new-player.css'
 import '../style/shots.css'
 import '../style/survey.css'
 import '../style/survey-table.css'
+import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
 import { useCommands } from '../commands/use-commands.ts'
 import type { Reader } from '../desk/desk.ts'
 import { Choice } from '../ledger/choice.tsx'
@@ -14,6 +15,7 @@ import * as edits from './edits.ts'
 import { GreenSection } from './green-section.tsx'
 import { Closing, HoleFields } from './hole-fields.tsx'
 import { KeepSection } from './keep-section.tsx'
+import { MapSection } from './map-section.tsx'
 import type { OpenPicture } from './picture-placer.tsx'
 import { PictureSection } from './picture-section.tsx'
 import { kindWords } from './row-kinds.ts'
@@ -21,8 +23,9 @@ import { FaultList, RowTable } from './row-table.tsx'
 import { newSurvey, openHole, type Survey } from './survey.ts'
 import { SurveyChart } from './survey-chart.tsx'
 import { SurveyFiles } from './survey-files.tsx'
-import { readHole } from './survey-reading.ts'
+import { nearStart, readHole } from './survey-reading.ts'
 import { TraceSection } from './trace-section.tsx'
+import { useServedMap } from './use-served-map.ts'
 import { useSurvey } from './use-survey.ts'
 import { WalkSection } from './walk-section.tsx'
 
@@ -46,6 +49,9 @@ export function SurveyPage(props: {
   const [what, setWhat] = useState('fairway')
   const [chosenId, setChosen] = useState<number | null>(null)
   const [picture, setPicture] = useState<OpenPicture | null>(null)
+  const served = useServedMap()
+  const [isMapShown, setMapShown] = useState(true)
+  const [finding, setFinding] = useState<LonLat | null>(null)
   const chosen = isTracing
     ? null
     : (hole.rows.find(({ id, outline }) => id === chosenId && outline !== null) ?? null)
@@ -111,6 +117,23 @@ export function SurveyPage(props: {
               chosen={chosen === null ? null : { areaId: chosenArea, corners: chosen.outline ?? [] }}
               picture={picture}
               onPicture={setPicture}
+              map={
+                served === null
+                  ? null
+                  : {
+                      served,
+                      start: isMapShown ? reading.start : null,
+                      finding: finding && {
+                        near: finding,
+                        onStart: (start) => {
+                          setFinding(null)
+                          setMapShown(true)
+                          edit('start', (now) => edits.setStart(now, start))
+                        },
+                        onLeave: () => setFinding(null),
+                      },
+                    }
+              }
               onCorner={(at) => edit(`corner ${Date.now()}`, (now) => edits.addCorner(now, what, at))}
               onMoveCorner={(index, at, drag) =>
                 chosen !== null &&
@@ -218,6 +241,16 @@ export function SurveyPage(props: {
               unit={survey.unit}
               lengthMetres={reading.hole?.lengthMetres ?? null}
               onPicture={setPicture}
+            />
+          </Section>
+          <Section title="A map to trace over">
+            <MapSection
+              map={served}
+              near={nearStart(survey)}
+              hasStart={reading.start !== null}
+              isShown={isMapShown}
+              onShow={setMapShown}
+              onFind={setFinding}
             />
           </Section>
           <Section title="Edges that were walked">

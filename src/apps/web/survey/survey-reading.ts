@@ -6,16 +6,21 @@ import { checkCourse } from '#golf/course/check-course.ts'
 import type { Course } from '#golf/course/course.ts'
 import { encodeCourse } from '#golf/course/encode-course.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
+import { wholeTurn } from '#numbers/units/units.ts'
 import { parseHoleTable } from '#outside/formats/hole-table.ts'
+import { type LineStart, positionOf, readLineStart } from '#outside/formats/line-start.ts'
 import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
 import { BLANK_ROW, encodeTypedTable, isBlankRow, type TypedHole } from '#outside/formats/typed-hole-table.ts'
 import { holeAsSurveyed } from './hole-as-surveyed.ts'
-import { type Survey, type SurveyHole, typedHole, withoutId } from './survey.ts'
+import { openHole, type Survey, type SurveyHole, typedHole, withoutId } from './survey.ts'
 
 /** What the rows of a hole come to. */
 export interface HoleReading {
   /** In the plane of the survey: y along the first leg, x to the right of it; `null` when nothing can be drawn. */
   readonly hole: Hole | null
+  /** Where on the earth it lies; `null` while no row says so. */
+  readonly start: LineStart | null
   /** Metres to the end that was taken while no row tells where the green is; `null` when one does. */
   readonly provisionalMetres: number | null
   readonly cards: readonly CardLength[]
@@ -31,14 +36,18 @@ export interface HoleReading {
 export function readHole(hole: SurveyHole, unit: TableUnit): HoleReading {
   const filled = hole.rows.filter((row) => !isBlankRow(withoutId(row)))
   const rowOfArea = new Map(filled.map(({ id }, index) => [`line ${index + 2}`, id]))
-  const typed = readTable(encodeTypedTable({ unit, holes: [typedHole(hole)] }), '')
+  const typed = readTable(encodeTypedTable({ unit, holes: [typedHole(hole)] }), '', IN_ITS_OWN_PLANE)
   const line = typed.course.holes[0]
   const provisionalMetres = line === undefined ? provisionalLength(hole, unit) : null
   // Without a green nothing else of the hole could be told: it gets one, and what is said of its rows is true with any.
   const told =
     provisionalMetres === null
       ? typed
-      : readTable(encodeTypedTable({ unit, holes: [provisional(hole, unit, provisionalMetres)] }), '')
+      : readTable(
+          encodeTypedTable({ unit, holes: [provisional(hole, unit, provisionalMetres)] }),
+          '',
+          IN_ITS_OWN_PLANE,
+        )
   const rowFaults = new Map<number, Fault[]>()
   const holeFaults: Fault[] = []
   for (const fault of told.faults) {
@@ -48,13 +57,37 @@ export function readHole(hole: SurveyHole, unit: TableUnit): HoleReading {
     else rowFaults.set(row, [...(rowFaults.get(row) ?? []), fault])
   }
   return {
-    hole: holeAsSurveyed(told.course),
+    hole: turnedTo(startOf(hole), holeAsSurveyed(told.course)),
+    start: startOf(hole),
     provisionalMetres,
     cards: line === undefined ? [] : cardLengths(typed.course, line),
     rowFaults,
     holeFaults: provisionalMetres === null ? holeFaults : [],
     rowOfArea,
   }
+}
+
+/** Where the open hole begins, else where another of the course does; `null` = no row says so. */
+export function nearStart(survey: Survey): LonLat | null {
+  const starts = [openHole(survey), ...survey.holes].map(startOf)
+  const known = starts.find((start) => start !== null)
+  return known == null ? null : positionOf(known)
+}
+
+/** A hole whose north is where its start says: what is a bearing turns with it, and the chart lies still. */
+function turnedTo(start: LineStart | null, hole: Hole | null): Hole | null {
+  if (start === null || hole === null) return hole
+  const { headingDegrees } = start
+  return {
+    ...hole,
+    bearingDegrees: headingDegrees,
+    greenFallTowardDegrees: wholeTurn(hole.greenFallTowardDegrees + headingDegrees),
+  }
+}
+
+function startOf({ rows }: SurveyHole): LineStart | null {
+  const row = rows.find(({ what }) => what === 'start')
+  return row === undefined ? null : readLineStart(row.note)
 }
 
 /** A whole survey as the document that the store keeps, with its table in it so that it can be typed on. Throws a Failure when the survey has no hole or a fault that must be put right. */
@@ -75,12 +108,16 @@ export function tableText({ unit, holes }: Survey): string {
   return encodeTypedTable({ unit, holes: holes.map(typedHole) })
 }
 
+/** A chart lies still, whatever its place on the earth. */
+const IN_ITS_OWN_PLANE = false
+
 function readTable(
   text: string,
   name: string,
+  isPlaced: boolean = true,
 ): { readonly course: Course; readonly faults: readonly Fault[] } {
   try {
-    const reading = parseHoleTable(text, 'table.csv')
+    const reading = parseHoleTable(text, 'table.csv', isPlaced)
     const { course, faults } = assembleCourse(reading.features, {
       ...reading,
       ...(name === '' ? {} : { name }),

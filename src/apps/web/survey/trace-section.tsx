@@ -34,7 +34,7 @@ export function TraceSection(props: {
 
 function words(tracing: string | null, what: string, corners: number): string {
   if (tracing === null)
-    return 'Ground can be traced on the chart, over a picture of your own or on blank paper.'
+    return 'Ground can be traced on the chart, over a picture of your own, a map, or on blank paper.'
   if (what === 'tee') return 'Tap where the markers stand.'
   if (corners === 0) return 'Tap the outline, corner by corner.'
   if (corners < 3) return corners === 1 ? '1 corner.' : `${corners} corners.`

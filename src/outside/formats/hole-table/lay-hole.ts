@@ -3,6 +3,7 @@ import type { SurveyFeature } from '#golf/course/survey-feature.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
+import { readLineStart } from '../line-start.ts'
 import { TABLE_DEFAULTS } from '../settings.ts'
 import { bendDegrees } from './bend-degrees.ts'
 import { type BentLine, bentLine } from './bent-line.ts'
@@ -21,7 +22,9 @@ export interface LaidHole {
   readonly faults: readonly Fault[]
 }
 
-const TAGS: Readonly<Record<Exclude<TableRow['what'], 'bend' | 'tee'>, Readonly<Record<string, string>>>> = {
+const TAGS: Readonly<
+  Record<Exclude<TableRow['what'], 'bend' | 'start' | 'tee'>, Readonly<Record<string, string>>>
+> = {
   fairway: { golf: 'fairway' },
   green: { golf: 'green' },
   bunker: { golf: 'bunker' },
@@ -54,6 +57,7 @@ export function layHole(ref: string, rows: readonly TableRow[], toLonLat: ToLonL
   }
   for (const row of rows) {
     if (row.what === 'bend') features.push(...bendFeature(row, placed))
+    else if (row.what === 'start') features.push(...startFeature(row, rows))
     else if (row.what === 'tee') features.push(...teeFeatures(row, placed))
     else if (row.outline !== null) addArea(row, row.outline)
     else {
@@ -133,6 +137,16 @@ function bendFeature(row: TableRow, placed: Placed): SurveyFeature[] {
   return [{ id: `line ${row.line}`, tags, geometry: { kind: 'none', reason, code: 'MAR-IMPORT-019' } }]
 }
 
+function startFeature(row: TableRow, rows: readonly TableRow[]): SurveyFeature[] {
+  const isFirst = rows.find(({ what }) => what === 'start') === row
+  if (isFirst && readLineStart(row.note) !== null) return []
+  const reason = isFirst
+    ? 'a start needs latitude, longitude and heading in degrees in its note: start,,,,,,56.3412 -2.8031 toward 43'
+    : `hole ${row.hole} has a start row already`
+  const tags = { golf: 'hole', ref: row.hole, name: 'start' }
+  return [{ id: `line ${row.line}`, tags, geometry: { kind: 'none', reason, code: 'MAR-IMPORT-019' } }]
+}
+
 function holeFeature(placed: Placed, { at: end, length }: HoleEnd, rows: readonly TableRow[]): SurveyFeature {
   const { line, ref, toLonLat } = placed
   const notes = rows.map((row) => readNote(row.note))
@@ -190,7 +204,7 @@ function teePoint(id: string, name: string, along: number, offset: number, place
 
 function rowTags(row: TableRow, ref: string): Record<string, string> {
   const name = readNote(row.note).rest
-  const kind = row.what === 'bend' || row.what === 'tee' ? {} : TAGS[row.what]
+  const kind = row.what === 'bend' || row.what === 'start' || row.what === 'tee' ? {} : TAGS[row.what]
   return { ...kind, 'marram:hole': ref, ...(name === '' ? {} : { name }) }
 }
 

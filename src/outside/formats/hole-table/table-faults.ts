@@ -23,6 +23,17 @@ export function severalGreens(ref: string, greens: readonly TableRow[]): Fault {
   }
 }
 
+/** A hole whose place nobody knows among holes that lie where they are. */
+export function unplaced(ref: string): Fault {
+  return {
+    severity: 'warning',
+    code: 'MAR-IMPORT-027',
+    message: `Hole ${ref} has no start row, so its place on the earth is invented and its bearing is north.`,
+    place: `hole ${ref}`,
+    advice: `Add a row such as: ${ref},start,,,,,,56.3412 -2.8031 toward 43`,
+  }
+}
+
 /** What was taken for granted in a row with blank cells. */
 export function assumedFault(row: TableRow, assumed: readonly string[]): Fault {
   return {

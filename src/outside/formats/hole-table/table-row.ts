@@ -4,7 +4,7 @@ import { parseGreenNote, type TypedGreen } from '../green-note.ts'
 import { readMeasures } from './read-measures.ts'
 import { DISTANCE_COLUMNS, type DistanceColumn, type TableColumns } from './table-columns.ts'
 
-/** What a row of a hole table can be; `bend` turns the line of the hole. */
+/** What a row of a hole table can be; `bend` turns the line of the hole, `start` says where on the earth it begins. */
 export const TABLE_KINDS = [
   'fairway',
   'water-red',
@@ -19,6 +19,7 @@ export const TABLE_KINDS = [
   'ditch-red',
   'ditch-yellow',
   'bend',
+  'start',
 ] as const
 export type TableKind = (typeof TABLE_KINDS)[number]
 

@@ -1,0 +1,70 @@
+import type { ReactElement } from 'react'
+import type { Point } from '#numbers/geometry/point.ts'
+import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
+import { levelFor, placeAtPixel, TILE_PIXELS, type Tile, tilesOver } from './web-mercator.ts'
+
+/** A map that the server hands on. */
+export interface ServedMap {
+  /** What its owner wants said beside it. */
+  readonly credit: string
+  /** The nearest level that it has. */
+  readonly zoom: number
+}
+
+/** Tiles of a map under a chart, each laid where its corners belong. */
+export function MapLayer(props: {
+  readonly map: ServedMap
+  readonly toSheet: (place: LonLat) => Point
+  /** Corners of what is seen. */
+  readonly corners: readonly LonLat[]
+  readonly pixelsPerMetre: number
+  readonly onMissing: () => void
+}): ReactElement {
+  const { map, toSheet, corners, pixelsPerMetre, onMissing } = props
+  const latitude = corners[0]?.[1] ?? 0
+  const level = Math.min(map.zoom, levelFor(latitude, pixelsPerMetre))
+  return (
+    <>
+      {tilesOver(corners, level, MOST_TILES).map((tile) => (
+        <img
+          key={`${tile.z}/${tile.x}/${tile.y}`}
+          className="under-tile"
+          src={`/map/${tile.z}/${tile.x}/${tile.y}`}
+          alt=""
+          width={TILE_PIXELS + OVERLAP_PIXELS}
+          height={TILE_PIXELS + OVERLAP_PIXELS}
+          draggable={false}
+          style={{ transform: tileTransform(tile, toSheet) }}
+          onError={onMissing}
+        />
+      ))}
+    </>
+  )
+}
+
+/** What the map's owner wants said, and that some of it does not come. */
+export function MapCredit(props: { readonly map: ServedMap; readonly isMissing: boolean }): ReactElement {
+  return (
+    <p className="map-credit" role="status">
+      {props.isMissing && 'Some of the map does not come: it needs a network. '}
+      {props.map.credit}
+    </p>
+  )
+}
+
+/** So many tiles are asked for at a time: a large screen at twice its own pixels. Our choice. */
+const MOST_TILES = 80
+
+/** Turned tiles would show the paper between them. */
+const OVERLAP_PIXELS = 0.5
+
+/** A tile is so small that straight lines between its corners are true to a hand's breadth. */
+function tileTransform({ z, x, y }: Tile, toSheet: (place: LonLat) => Point): string {
+  const [left, top] = [TILE_PIXELS * x, TILE_PIXELS * y]
+  const origin = toSheet(placeAtPixel(z, [left, top]))
+  const right = toSheet(placeAtPixel(z, [left + TILE_PIXELS, top]))
+  const down = toSheet(placeAtPixel(z, [left, top + TILE_PIXELS]))
+  const by = (to: Point): string =>
+    `${(to[0] - origin[0]) / TILE_PIXELS},${(to[1] - origin[1]) / TILE_PIXELS}`
+  return `matrix(${by(right)},${by(down)},${origin[0]},${origin[1]})`
+}
