@@ -1,8 +1,9 @@
 // Cards of a field as `marram book` prints them, on two threads: wall time, peak memory, and how both grow from a field to one
 // of twice as many. Two fields are timed: with plans worked out (`--players N` and 2 N of the example course's 18 holes), and
 // of caddies' cards, which need none, so that laying out and printing 40 cards is measured by itself.
-// `npm run bench-cards -- [--players 2] [--hole REF] [--full]`: without `--full` plans are made without draws; for fewer players
-// than 40 it says what 40 would take by what each further player took, and calls that extrapolated.
+// `npm run bench-cards -- [--players 2] [--hole REF] [--full|--quick]`: without `--full` plans are made without draws, with
+// `--quick` by quick settings; for fewer players than 40 it says what 40 would take by what each further player took, and calls
+// that extrapolated.
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -18,10 +19,21 @@ const COURSE = join(ROOT, 'examples/sandrel-ness.course.geojson')
 const MANY_PLAYERS = 40
 
 const { values } = parseArgs({
-  options: { players: { type: 'string' }, hole: { type: 'string' }, full: { type: 'boolean' } },
+  options: {
+    players: { type: 'string' },
+    hole: { type: 'string' },
+    full: { type: 'boolean' },
+    quick: { type: 'boolean' },
+  },
 })
 const players = Number(values.players ?? 1)
-const pace = ['--hole', values.hole ?? 'all', ...(values.full ? [] : ['--draws', '0']), '--workers', '2']
+const pace = [
+  '--hole',
+  values.hole ?? 'all',
+  ...(values.quick ? ['--quick'] : values.full ? [] : ['--draws', '0']),
+  '--workers',
+  '2',
+]
 const folder = mkdtempSync(join(tmpdir(), 'marram-cards-'))
 try {
   buildBundle(BUNDLE)

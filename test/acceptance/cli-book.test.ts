@@ -48,6 +48,30 @@ describe('marram book', () => {
     expect(read).toContain('Sand wedge')
   })
 
+  it('says of plans by quick settings that they are rough, on screen and in its answer', () => {
+    const run = marram(
+      'book',
+      COURSE,
+      '--player',
+      EBB,
+      '--quick',
+      '--workers',
+      '0',
+      '--out',
+      out('quick.pdf'),
+      '--hole',
+      '1',
+    )
+    expect(run).toMatchObject({ status: 0, err: '' })
+    expect(run.out).toContain('quick settings, about 0.1 of a stroke rough')
+    const plan = marram('plan', COURSE, '--player', EBB, '--quick', '--hole', '1')
+    expect(plan.out).toContain('quick settings, about 0.1 of a stroke rough')
+    expect(marram('plan', COURSE, '--player', EBB, '--quick', '--draws', '4', '--hole', '1')).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('MAR-USAGE-002'),
+    })
+  })
+
   it('prints for a field, each player from a new sheet, and a pin sheet for nobody in particular', () => {
     const field = [...QUICK, '--player', WREN, '--hole', '1']
     const { status, document } = marramJson('book', COURSE, ...field, '--out', out('field.pdf'))

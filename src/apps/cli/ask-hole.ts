@@ -29,7 +29,7 @@ export function planQuestion(
   { hole, day }: AskedHole,
   course: Course,
   player: Player,
-  { from, lie, stance, club, draws, flips, objective }: Question,
+  { from, lie, stance, club, draws, isQuick, flips, objective }: Question,
   units: ReaderUnits,
 ): PlanQuestion {
   return {
@@ -44,6 +44,7 @@ export function planQuestion(
     ...(stance === undefined ? {} : { stance }),
     ...(club === undefined ? {} : { club }),
     ...(draws === undefined ? {} : { draws }),
+    ...(isQuick ? { isQuick } : {}),
     ...(objective === undefined ? {} : { objective: objectiveOf(objective, { course, hole, player, day }) }),
   }
 }

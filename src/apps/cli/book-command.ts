@@ -1,5 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import { pageName } from '#golf/player/first-name.ts'
+import { QUICK_WORDS } from '#golf/round/season-words.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
@@ -91,10 +92,11 @@ function refuse(pages: readonly Page[], { asked, course }: PrintedRound): void {
 function report(
   prints: readonly Print[],
   rows: readonly BatchRow[],
-  { asked: { purpose }, left }: PrintedRound,
+  { asked, left }: PrintedRound,
   options: BookOptions,
   machine: Machine,
 ): number {
+  const { purpose } = asked
   const isField = prints.length > 1
   const pages = prints.flatMap((print) => print.pages.map(({ name }) => name))
   const absent = new Set(left.map(({ hole }) => hole))
@@ -137,6 +139,7 @@ function report(
   printLines(
     [
       `${pages.length} ${pages.length === 1 ? 'page' : 'pages'}${whose} for ${purpose === 'counting' ? 'a counting round' : 'practice'} in ${options.out}.`,
+      ...(asked.question.isQuick && rows.length > 0 ? [QUICK_WORDS] : []),
       ...(missing.length === 0 ? [] : [`Without a plan, as their pages say: hole ${missing.join(', ')}.`]),
       ...changed.map(
         ({ player, sentence: { hole, part, words }, proposed, why }) =>

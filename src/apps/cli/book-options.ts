@@ -23,6 +23,7 @@ export interface BookOptions extends GlobalOptions {
   readonly textOnly?: boolean
   readonly greenScale?: string
   readonly draws?: string
+  readonly quick?: boolean
   readonly workers?: string
 }
 

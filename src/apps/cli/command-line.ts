@@ -91,6 +91,7 @@ export function commandLine(
     .option('--opponent <file>', 'whom the match is against (.player.json)')
     .option('--opponent-score <count>', 'or the strokes that the opponent takes on the hole')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
+    .option('--quick', 'coarse settings without draws: in half the time or less, some 0.1 of a stroke rough')
     .option('--no-flips', 'leave out what would change the plan, which takes most of the time')
     .option('--picture <file>', 'write a drawing of the plan (.svg)')
     .option(
@@ -180,6 +181,7 @@ export function commandLine(
     .option('--green-scale <1:N>', 'greens at this scale or smaller (1:480 unless given)')
     .option('--fold', 'marks where to fold a card; a book in the order for folding and stapling')
     .option('--draws <count>', 'draws of the uncertain numbers of the player, 0 for none')
+    .option('--quick', 'coarse settings without draws: in half the time or less, some 0.1 of a stroke rough')
     .option('--workers <count>', 'threads (as many as cores unless given; 0 = none)')
     .action(called(async () => (await import('./book-command.ts')).bookCommand))
 

@@ -18,6 +18,8 @@ export interface Question {
   readonly stance: Stance | undefined
   readonly club: string | undefined
   readonly draws: number | undefined
+  /** Coarse cells and few strikes, without draws: soon and rough. */
+  readonly isQuick: boolean
   /** As typed, such as `into:7`: what it means depends on the hole. */
   readonly wind: string | undefined
   readonly flips: boolean
@@ -42,6 +44,9 @@ export function parseQuestion(options: PlanOptions): Question {
       '--hole',
     )
   refuseTwoForms(options)
+  const draws = options.draws === undefined ? undefined : parseCount(options.draws, '--draws', 0, MOST_DRAWS)
+  if (options.quick && draws !== undefined && draws > 0)
+    throw new Failure('MAR-USAGE-002', 'A quick plan has no draws: leave --draws or --quick out.', '--quick')
   return {
     tee: options.tee,
     pin: options.pin === undefined ? undefined : parsePin(options.pin),
@@ -49,7 +54,8 @@ export function parseQuestion(options: PlanOptions): Question {
     lie: options.lie === undefined ? undefined : parseLie(options.lie),
     stance: options.stance === undefined ? undefined : parseStance(options.stance),
     club: options.club === undefined ? undefined : parseClub(options.club),
-    draws: options.draws === undefined ? undefined : parseCount(options.draws, '--draws', 0, MOST_DRAWS),
+    draws,
+    isQuick: options.quick === true,
     wind: options.wind,
     objective: parseObjective(options),
     // The page of more than one plan has no room for them.

@@ -22,6 +22,7 @@ export interface PlanOptions extends GlobalOptions {
   readonly through?: string
   readonly up?: string
   readonly draws?: string
+  readonly quick?: boolean
   readonly picture?: string
   /** False with `--no-flips`. */
   readonly flips: boolean

@@ -11,6 +11,7 @@ import {
   leaveText,
   nextShotText,
   playingText,
+  roughWords,
   shareText,
   wayText,
 } from './plan-words.ts'
@@ -53,7 +54,7 @@ export function planPage(planned: PlannedHole, units: ReaderUnits, machine: Mach
       'Then',
       plan.then.map((next) => nextShotText(next, units)),
     ),
-    ...listed('Mind', plan.cautions),
+    ...listed('Mind', [...plan.cautions, ...roughWords([plan])]),
   ]
 }
 

@@ -1,7 +1,7 @@
 import type { Course } from '#golf/course/course.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
-import { aimLine, aimText, shareText } from './plan-words.ts'
+import { aimLine, aimText, roughWords, shareText } from './plan-words.ts'
 import { breakingLines, fieldShares } from './round-chances.ts'
 import type { PlannedRound } from './rounds.ts'
 import { tableLines } from './table.ts'
@@ -87,7 +87,8 @@ function roundLines(round: PlannedRound, units: ReaderUnits): string[] {
 
 /** What to mind, each said once. */
 function cautionLines(rounds: readonly PlannedRound[]): string[] {
-  const cautions = rounds.flatMap(({ planned }) => planned.flatMap(({ plan }) => plan.cautions))
+  const plans = rounds.flatMap(({ planned }) => planned.map(({ plan }) => plan))
+  const cautions = [...plans.flatMap((plan) => plan.cautions), ...roughWords(plans)]
   return [...new Set(cautions)].map((caution) => `  ${caution}`)
 }
 
