@@ -1,7 +1,7 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
-import { pageName } from '#golf/player/first-name.ts'
+import { partnerNames } from '#golf/player/first-name.ts'
 import type { PairedHole } from '#golf/round/foursome-table.ts'
 import type { Partners } from '#golf/strategy/alternate-shot.ts'
 import { splitTees } from '#golf/strategy/split-tees.ts'
@@ -68,7 +68,7 @@ export async function foursomesCommand(
   if (worked.faults.some(({ code }) => code === 'MAR-WORK-001'))
     throw new Failure('MAR-WORK-001', 'Stopped: nothing is said of half a round.', options.out ?? '')
   if (holes.length === 0) throw noHole(worked.faults)
-  const names = players.map(({ name, age }) => pageName(name, age)) as unknown as Partners<string>
+  const names = partnerNames(players) as unknown as Partners<string>
   const foursome: Foursome = { course, names, holes, split: splitTees(holes) }
   if (options.out !== undefined) await writeSheet(foursome, roundFacts(round), asked, options.out)
   const left = [

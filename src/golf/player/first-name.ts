@@ -10,3 +10,14 @@ export function pageName(name: string, age: number | undefined): string {
   const whole = name.trim()
   return isMinor(age) ? (whole.split(/\s+/)[0] ?? whole) : whole
 }
+
+/** The names of partners as they stand on one page: such as read alike are told apart by a number. */
+export function partnerNames(
+  players: readonly { readonly name: string; readonly age?: number | undefined }[],
+): string[] {
+  const names = players.map(({ name, age }) => pageName(name, age))
+  return names.map((name, index) => {
+    const alike = names.flatMap((other, place) => (other === name ? [place] : []))
+    return alike.length === 1 ? name : `${name} ${alike.indexOf(index) + 1}`
+  })
+}

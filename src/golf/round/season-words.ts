@@ -133,7 +133,7 @@ export function seasonBasis({ withoutDay, isQuick, change }: Omit<ToldSeason, 's
   return [
     ...(withoutDay > 0
       ? [
-          `${withoutDay} of the rounds have no day file of their date: they are held against the plan for a calm, normal day.`,
+          `${withoutDay} of the rounds${change === null ? '' : ' of both seasons'} have no day file of their date: they are held against the plan for a calm, normal day.`,
         ]
       : []),
     ...(isQuick ? [QUICK_WORDS] : []),

@@ -1,5 +1,5 @@
 import { type ReactElement, useMemo, useState } from 'react'
-import { pageName } from '#golf/player/first-name.ts'
+import { partnerNames } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import { FOURSOME_BASIS, foursomeTable } from '#golf/round/foursome-table.ts'
 import type { Partners } from '#golf/strategy/alternate-shot.ts'
@@ -43,7 +43,7 @@ export function PairDesk(props: OfField): ReactElement {
   const isWhole = pair !== null && work.of > 0 && work.done === work.of && paired.length > 0
   const asked = useMemo((): AskedCaptain | null => {
     if (!isWhole || pair === null) return null
-    const names = [pageOf(pair[0]), pageOf(pair[1])] as const
+    const names = partnerNames(pair) as unknown as Partners<string>
     return { course, day, names, holes: paired, split: splitTees(paired), choice, units }
   }, [isWhole, pair, course, day, paired, choice, units])
   const { laid, trouble } = useLaidOut(asked, layOutCaptain)
@@ -152,8 +152,4 @@ function pairOf(ids: Partners<string>, loaded: ReturnType<typeof useField>): Par
   if (first === undefined || second === undefined || !('player' in first) || !('player' in second))
     return null
   return [first.player, second.player]
-}
-
-function pageOf({ name, age }: Player): string {
-  return pageName(name, age)
 }
