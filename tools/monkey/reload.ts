@@ -35,6 +35,8 @@ async function stepBack(page: Page): Promise<Kept[]> {
   const states: Kept[] = []
   // Shots are taken back one by one after a reload, not step by step: only the sheet itself is compared.
   if (String(page.url()).includes('#/shots')) return states
+  // What lies over the page would take the press.
+  while ((await page.locator('dialog[open]').count()) > 0) await page.keyboard.press('Escape')
   const now = await settledKept(page)
   while (states.length < STEPS && (await press(page, 'Undo'))) states.push(await settledKept(page))
   for (const _ of states) await press(page, 'Redo')
