@@ -29,7 +29,10 @@ describe('the keys', () => {
     await sheet().waitFor()
     await page.keyboard.press('n')
     expect(await hole()).toBe('3')
-    await page.keyboard.press('Escape')
+    await page.evaluate(`location.hash = '#/players'`)
+    await sheet().waitFor({ state: 'detached' })
+    await page.goBack()
+    await poll(hole).toBe('3')
   })
 
   it('turn to the next hole and back, measure, and lead to the aim', async () => {

@@ -51,7 +51,7 @@ export async function runMonkey(desk: ServedDesk, options: MonkeyOptions): Promi
     const known = exceptions.all.length
     recent.push(await actByChance(hands))
     acts += 1
-    await page.evaluate(`new Promise((done) => requestAnimationFrame(() => setTimeout(done)))`)
+    await nextTurn(page)
     await exceptions.look()
     if (exceptions.all.length > known) {
       for (const words of exceptions.all.slice(known))
@@ -84,6 +84,16 @@ export async function runMonkey(desk: ServedDesk, options: MonkeyOptions): Promi
     lost: [...lost, ...missing],
     growth: memory.growth(),
   }
+}
+
+/** Lets the page take in what was done. What was done may have led to another page, which takes the question with it. */
+async function nextTurn(page: Page): Promise<void> {
+  await page
+    .evaluate(`new Promise((done) => requestAnimationFrame(() => setTimeout(done)))`)
+    .catch(async (error: Error) => {
+      if (!error.message.includes('Execution context was destroyed')) throw error
+      await page.waitForLoadState()
+    })
 }
 
 /**

@@ -1,4 +1,4 @@
-import { type ReactElement, type ReactNode, useLayoutEffect, useRef } from 'react'
+import { type ReactElement, type ReactNode, useEffect, useLayoutEffect, useRef } from 'react'
 import '../style/over-page.css'
 
 /** A sheet laid over the page: it keeps the focus, Escape and the button put it away, and the focus goes back where it was. */
@@ -14,6 +14,12 @@ export function OverPage(props: {
     shown?.showModal()
     return () => shown?.close()
   }, [])
+  // Whoever goes back to another page is done with what lies over this one.
+  const { onClose } = props
+  useEffect(() => {
+    addEventListener('hashchange', onClose)
+    return () => removeEventListener('hashchange', onClose)
+  }, [onClose])
   // The browser tells of a closed dialog a moment after it is gone, and a key in between would be lost: so the page takes it away itself.
   return (
     <dialog
@@ -22,12 +28,12 @@ export function OverPage(props: {
       aria-labelledby="over-page-title"
       onCancel={(event) => {
         event.preventDefault()
-        props.onClose()
+        onClose()
       }}
     >
       <div className="over-page-head">
         <h2 id="over-page-title">{props.title}</h2>
-        <button type="button" onClick={props.onClose}>
+        <button type="button" onClick={onClose}>
           Close
         </button>
       </div>
