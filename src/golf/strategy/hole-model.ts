@@ -1,4 +1,5 @@
-import { type FlightChange, type Flights, flights } from '#golf/ball/flights.ts'
+import type { FlightChange, Flights } from '#golf/ball/flights.ts'
+import { type FlightsIn, keptFlights } from '#golf/ball/kept-flights.ts'
 import type { GroundToday } from '#golf/ball/turf.ts'
 import type { Day } from '#golf/course/day.ts'
 import { greenSurface } from '#golf/course/green-surface.ts'
@@ -19,6 +20,8 @@ export interface HoleGround {
   readonly hole: Hole
   readonly places: Places
   readonly states: States
+  /** How a player's balls fly over it on a day. */
+  flightsFor(player: Player, day: Day): Flights
   /** Where balls come to rest in rough as long as the day says. */
   restFor(rough: Day['rough']): RestTables
   /** What catches balls near the ground, for rough as long as the day says. */
@@ -45,8 +48,12 @@ export interface HoleModel extends HoleGround {
 /** Lays out the ground of a hole, or gives what was kept of it. */
 export type LayGround = (hole: Hole, cellMetres?: number) => HoleGround
 
-/** Lays out the ground of a hole once, for any number of players and days. */
-export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
+/** Lays out the ground of a hole once, for any number of players and days. `flightsIn`: flights kept from other grounds. */
+export function holeGround(
+  hole: Hole,
+  cellMetres?: number,
+  flightsIn: FlightsIn = keptFlights(),
+): HoleGround {
   const places = placesOf(hole, cellMetres)
   const canopy = canopyOf(hole, places)
   const surface = greenSurface(hole)
@@ -62,6 +69,7 @@ export function holeGround(hole: Hole, cellMetres?: number): HoleGround {
     hole,
     places,
     states,
+    flightsFor: ({ name }, day) => flightsIn(holeConditions(hole, day), name),
     restFor,
     slantsFor: (rough) => {
       const known = slants.get(rough) ?? slantTables(hole, places, states, restFor(rough))
@@ -89,7 +97,7 @@ export function holeModel(
   return {
     ...ground,
     player,
-    flights: flown ?? flights(holeConditions(ground.hole, day)),
+    flights: flown ?? ground.flightsFor(player, day),
     today: { firmness: day.firmness, greenSpeedFeet: day.greenSpeedFeet, rough: day.rough },
     rest: ground.restFor(day.rough),
     slants: ground.slantsFor(day.rough),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { inventedHole } from './invented-hole.fixture.ts'
+import { CALM_DAY, inventedHole, inventedPlayer } from './invented-hole.fixture.ts'
 import { keptGround } from './kept-ground.ts'
 
 describe('keptGround', () => {
@@ -27,5 +27,19 @@ describe('keptGround', () => {
     const anew = groundOf(inventedHole(120), 12)
     expect(anew).not.toBe(ground)
     expect(anew.tableBytes()).toBe(0)
+  })
+
+  it('keeps flights while air, rise and player stay, whatever lies on the ground, and no more than a few', () => {
+    const groundOf = keptGround()
+    const hole = inventedHole(120)
+    const player = inventedPlayer([{ name: '9-iron', carry_m: 105 }])
+    const flown = groundOf(hole, 12).flightsFor(player, CALM_DAY)
+    const moved = groundOf({ ...hole, areas: hole.areas.slice(1) }, 12)
+    expect(moved.flightsFor(player, CALM_DAY)).toBe(flown)
+    const windy = { ...CALM_DAY, wind: { ...CALM_DAY.wind, speedMetresPerSecond: 5 } }
+    expect(moved.flightsFor(player, windy)).not.toBe(flown)
+    expect(moved.flightsFor({ ...player, name: 'another' }, CALM_DAY)).not.toBe(flown)
+    expect(groundOf({ ...hole, pin: [3, 118] }, 12).flightsFor(player, CALM_DAY)).not.toBe(flown)
+    expect(moved.flightsFor(player, CALM_DAY)).not.toBe(flown)
   })
 })
