@@ -1,4 +1,4 @@
-import { type ReactElement, type ReactNode, useEffect, useLayoutEffect, useRef } from 'react'
+import { type ReactElement, type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react'
 import '../style/over-page.css'
 
 /** A sheet laid over the page: it keeps the focus, Escape and the button put it away, and the focus goes back where it was. */
@@ -14,12 +14,16 @@ export function OverPage(props: {
     shown?.showModal()
     return () => shown?.close()
   }, [])
-  // Whoever goes back to another page is done with what lies over this one.
+  // Whoever goes back to another page is done with what lies over this one. The news of the page that it was opened on may come late.
   const { onClose } = props
+  const [openedOn] = useState(() => location.hash)
   useEffect(() => {
-    addEventListener('hashchange', onClose)
-    return () => removeEventListener('hashchange', onClose)
-  }, [onClose])
+    const onPage = (): void => {
+      if (location.hash !== openedOn) onClose()
+    }
+    addEventListener('hashchange', onPage)
+    return () => removeEventListener('hashchange', onPage)
+  }, [onClose, openedOn])
   // The browser tells of a closed dialog a moment after it is gone, and a key in between would be lost: so the page takes it away itself.
   return (
     <dialog
