@@ -2,14 +2,16 @@ import geodesic from 'geographiclib-geodesic'
 import { describe, expect, it } from 'vitest'
 import { Failure } from '#faults/failure.ts'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
+import { greenSurface } from '#golf/course/green-surface.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
-import { METRES_PER_YARD } from '#numbers/units/units.ts'
+import { degreesToRadians, METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseHoleTable } from './hole-table.ts'
 import { fromStart, lineStartText, readLineStart, toStart } from './line-start.ts'
 import { readSource } from './read-source.ts'
+import { encodeTypedTable, parseTypedTable } from './typed-hole-table.ts'
 
 const EIGHT_ROWS = `hole,what,side,from_yd,to_yd,near_yd,far_yd,note
 7,tee,,0,,,,white
@@ -259,13 +261,72 @@ describe('a start row', () => {
     ['7,start,,,,,,91 -2.8031 toward 43', 'latitude'],
     ['7,start,,,,,,56.3412 -2.8031 toward 361', 'latitude'],
     ['7,start,,,,,,56.3412 -2.8031 toward 43\n7,start,,,,,,56 -2 toward 43', 'already'],
+    ['7,start,left,30,,,,56.3412 -2.8031 toward 43', 'nothing but a note'],
   ])('that says nothing of the kind is told of: %s', (row, word) => {
     const { faults, report } = assemble(`${EIGHT_ROWS}${row}\n`)
     expect(JSON.stringify([faults, report])).toContain(word)
   })
 })
 
+describe('the slope of a green of a hole that lies on the earth', () => {
+  const SLOPES = ['fall 6 toward left', 'tier 12:60:4', 'fall 3 toward back right, tier 12:60:4']
+  const green = (slope: string, start: string) =>
+    holeFromCourse(
+      assemble(`hole,what,side,from_m,to_m,near_m,far_m,note
+7,fairway,,50,330,,30,
+${start}
+7,green,,340,366,,26,"par 4, ${slope}"
+`).course,
+      '7',
+    )
+
+  it.each([0, 43, 90, 270])('turns with it: toward %i', (heading) => {
+    for (const slope of SLOPES) {
+      const [bare, placed] = [
+        green(slope, '7,bunker,left,225,245,14,24,'),
+        green(slope, `7,start,,,,,,56.3412 -2.8031 toward ${heading}`),
+      ]
+      // Both are told from the hole's own axis.
+      const off = degreesToRadians(placed.greenFallTowardDegrees - bare.greenFallTowardDegrees)
+      expect(Math.cos(off)).toBeCloseTo(1, 6)
+      const [flat, turned] = [greenSurface(bare), greenSurface(placed)]
+      const [x, y] = bare.pin
+      for (const [right, on] of [
+        [0, -8],
+        [0, 8],
+        [-8, 0],
+        [8, 0],
+      ] as const) {
+        const rise = (surface: typeof flat): number =>
+          surface.heightAt(x + right, y + on) - surface.heightAt(x, y)
+        // The nodes of a grid lie elsewhere on a turned green.
+        expect(Math.abs(rise(turned) - rise(flat))).toBeLessThan(0.01)
+      }
+    }
+  })
+})
+
 describe('readLineStart', () => {
+  it.each([
+    '56.3412,-2.8031 toward 43',
+    '56,3412 -2,8031 toward 43',
+    '56.3412 -2.8031 towards 43',
+    '+56.3412 −2.8031 toward 43',
+    '56.3412° -2.8031° toward 43°',
+    'par 4, index 3, 56.3412 -2.8031 toward 43',
+    '56.3412 -2.8031 toward 43, par 4',
+  ])('takes %s', (note) => {
+    const read = { latitude: 56.3412, longitude: -2.8031, headingDegrees: 43 }
+    expect(readLineStart(note)).toEqual(read)
+    const typed = parseTypedTable(
+      `hole;what;side;from_m;to_m;near_m;far_m;note\n7;start;;;;;;"${note}"\n`,
+      't',
+    )
+    expect(readLineStart(typed.holes[0]?.rows[0]?.note ?? '')).toEqual(read)
+    const again = parseTypedTable(encodeTypedTable(typed), 't')
+    expect(again.holes[0]?.rows[0]?.note).toBe(typed.holes[0]?.rows[0]?.note)
+  })
+
   it('reads what lineStartText writes, to a centimetre', () => {
     const start = { latitude: -33.8567844, longitude: 151.2152967, headingDegrees: 310.25 }
     expect(readLineStart(lineStartText(start))).toEqual(start)

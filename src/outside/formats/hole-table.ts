@@ -3,7 +3,7 @@ import type { Fault } from '#faults/fault.ts'
 import type { SurveyFeature } from '#golf/course/survey-feature.ts'
 import { type LonLat, tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { type LaidHole, layHole } from './hole-table/lay-hole.ts'
-import { unplaced } from './hole-table/table-faults.ts'
+import { farStart, unplaced } from './hole-table/table-faults.ts'
 import { readTableLines } from './hole-table/table-lines.ts'
 import { readRow, type TableRow, type UnreadRow } from './hole-table/table-row.ts'
 import { fromStart, type LineStart, positionOf, readLineStart } from './line-start.ts'
@@ -62,7 +62,10 @@ function layHoles(
   const faults: Fault[] = []
   for (const [index, [ref, own]] of [...byHole].entries()) {
     const start = starts.get(ref)
-    if (start === undefined && starts.size > 0) faults.push(unplaced(ref))
+    const hasRow = own.some(({ what }) => what === 'start')
+    if (start === undefined && !hasRow && starts.size > 0) faults.push(unplaced(ref))
+    const away = start === undefined ? 0 : Math.hypot(...plane.toPlane(positionOf(start)))
+    if (away > FURTHEST_START_METRES) faults.push(farStart(ref, away))
     const east = (index % TABLE_GRID.columns) * TABLE_GRID.across
     // Beside holes that lie where they are, an invented place keeps clear of them.
     const north =
@@ -71,6 +74,7 @@ function layHoles(
       ref,
       own,
       start === undefined ? ([x, y]) => plane.toLonLat([x + east, y + north]) : fromStart(start),
+      start?.headingDegrees ?? 0,
     )
     features.push(...hole.features)
     faults.push(...hole.faults)
@@ -78,15 +82,21 @@ function layHoles(
   return { features, faults }
 }
 
-/** The first start of each hole that has one. */
+/** What the first start row of each hole says, where it can be read. */
 function startsOf(rows: readonly TableRow[]): Map<string, LineStart> {
   const starts = new Map<string, LineStart>()
+  const seen = new Set<string>()
   for (const { what, hole, note } of rows) {
-    const start = what === 'start' && !starts.has(hole) ? readLineStart(note) : null
+    if (what !== 'start' || seen.has(hole)) continue
+    seen.add(hole)
+    const start = readLineStart(note)
     if (start !== null) starts.set(hole, start)
   }
   return starts
 }
+
+/** Further apart than this are no two holes of a course, metres: a sign or a digit is wrong. Our assumption. */
+const FURTHEST_START_METRES = 10_000
 
 /** A quotation mark without its fellow takes rows into one cell, so none of it is to be trusted. */
 function tornRow(line: number): UnreadRow {

@@ -11,19 +11,28 @@ export interface LineStart {
   readonly headingDegrees: number
 }
 
-const DEGREES = '(-?\\d{1,3}(?:\\.\\d+)?)'
+const DEGREES = '([+-]?\\d{1,3}(?:\\.\\d+)?)\\s*°?'
 const START = new RegExp(
-  `^${DEGREES}\\s*[,;]?\\s+${DEGREES}\\s*[,;]?\\s+toward\\s+${DEGREES}\\s*(?:°|deg)?$`,
+  `^${DEGREES}\\s*[,;\\s]\\s*${DEGREES}\\s*[,;]?\\s+towards?\\s+${DEGREES}(?:\\s*deg)?$`,
   'i',
 )
+/** Commas are for decimals where a space or semicolon parts the numbers. */
+const DECIMAL_COMMAS = /^[+-]?\d{1,3},\d+\s*°?\s*[;\s]\s*[+-]?\d{1,3}(?:,\d+)?\s*°?\s*;?\s+toward/i
 
 /** Reads `56.341207 -2.803104 toward 43`, the note of a start row; `null` when it says no such thing. */
 export function readLineStart(note: string): LineStart | null {
-  const [, latitude, longitude, heading] = (START.exec(note.trim()) ?? []).map(Number)
+  const plain = startWords(note).replaceAll('−', '-')
+  const text = DECIMAL_COMMAS.test(plain) ? plain.replaceAll(/(\d),(\d)/g, '$1.$2') : plain
+  const [, latitude, longitude, heading] = (START.exec(text) ?? []).map(Number)
   if (latitude === undefined || longitude === undefined || heading === undefined) return null
   const isOnEarth = Math.abs(latitude) <= MOST_LATITUDE && Math.abs(longitude) <= 180
   if (!isOnEarth || heading < 0 || heading > 360) return null
   return { latitude, longitude, headingDegrees: heading }
+}
+
+/** The note of a start row without what it may say of the hole. Its commas stay: they may be for decimals. */
+export function startWords(note: string): string {
+  return note.replaceAll(/[,;]?\s*\b(?:par|(?:stroke\s+)?index)\s*:?\s*\d{1,2}\b\s*[,;]?/gi, '').trim()
 }
 
 /** The same in words that {@link readLineStart} reads: a seventh decimal of a degree is a centimetre. */

@@ -5,6 +5,7 @@ import { readMeasures } from './hole-table/read-measures.ts'
 import { readNote } from './hole-table/read-note.ts'
 import { readTableLines } from './hole-table/table-lines.ts'
 import type { TableKind } from './hole-table/table-row.ts'
+import { startWords } from './line-start.ts'
 import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from './table-unit.ts'
 
 /** One row of a hole table as a person types it: cells may be blank or wrong. */
@@ -69,8 +70,9 @@ export function encodeTypedTable({ unit, holes }: TypedTable): string {
   ]
   const lines = holes.flatMap((hole) => {
     const rows = hole.rows.filter((row) => !isBlankRow(row))
-    const greens = rows.findIndex(({ what }) => what === 'green')
-    return rows.map((row, index) => encodeRow(hole, row, index === Math.max(0, greens), unit))
+    const says = [({ what }: TypedRow) => what === 'green', ({ what }: TypedRow) => what !== 'start']
+    const card = says.map((one) => rows.findIndex(one)).find((index) => index >= 0) ?? 0
+    return rows.map((row, index) => encodeRow(hole, row, index === card, unit))
   })
   return `${Papa.unparse([header, ...lines], { newline: '\n' })}\n`
 }
@@ -133,7 +135,7 @@ export function parseTypedTable(text: string, where: string): TypedTable {
               : distance('to'),
       near: distance('near'),
       far: distance('far'),
-      note: degrees === null ? rest : '',
+      note: what === 'start' ? startWords(cell(columns.note)) : degrees === null ? rest : '',
       outline: measured.outline,
     }
     holes.set(ref, {

@@ -7,7 +7,6 @@ import type { Course } from '#golf/course/course.ts'
 import { encodeCourse } from '#golf/course/encode-course.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
-import { wholeTurn } from '#numbers/units/units.ts'
 import { parseHoleTable } from '#outside/formats/hole-table.ts'
 import { type LineStart, positionOf, readLineStart } from '#outside/formats/line-start.ts'
 import { METRES_PER_TABLE_UNIT, type TableUnit, tableFigure } from '#outside/formats/table-unit.ts'
@@ -74,15 +73,9 @@ export function nearStart(survey: Survey): LonLat | null {
   return known == null ? null : positionOf(known)
 }
 
-/** A hole whose north is where its start says: what is a bearing turns with it, and the chart lies still. */
+/** A hole whose north is where its start says; the chart lies still. */
 function turnedTo(start: LineStart | null, hole: Hole | null): Hole | null {
-  if (start === null || hole === null) return hole
-  const { headingDegrees } = start
-  return {
-    ...hole,
-    bearingDegrees: headingDegrees,
-    greenFallTowardDegrees: wholeTurn(hole.greenFallTowardDegrees + headingDegrees),
-  }
+  return start === null || hole === null ? hole : { ...hole, bearingDegrees: start.headingDegrees }
 }
 
 function startOf({ rows }: SurveyHole): LineStart | null {

@@ -1,6 +1,7 @@
 import type { Fault } from '#faults/fault.ts'
 import { GREEN_GRID_CELL_METRES } from '#golf/course/settings.ts'
 import type { SurveyFeature } from '#golf/course/survey-feature.ts'
+import { planarFrame } from '#numbers/geometry/frame.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { degreesToRadians, radiansToDegrees, wholeTurn } from '#numbers/units/units.ts'
@@ -27,22 +28,30 @@ interface Approach {
 
 /**
  * Lays what was typed of a green's slope on its outline: heights as spot heights, steps as a grid of heights, a fall alone as
- * a fall. `from` is where its line of approach begins; all in the plane of the table.
+ * a fall. `from` is where its line of approach begins; all in the plane of the table, whose y axis points so many degrees
+ * from north: bearings and grids of a course go by north.
  */
 export function layGreen(
   row: TableRow,
   outline: readonly Point[],
   from: Point,
   toLonLat: ToLonLat,
+  northDegrees: number,
 ): LaidGreen {
   if (row.green === null) return { tags: {}, features: [], faults: [] }
   const read = readGreen(row.green, row.metresPerUnit)
   const approach = approachTo(outline, from)
   const off = read.tiers.filter(({ on }) => on < 0 || on > approach.depth)
   const tiers = read.tiers.filter((tier) => !off.includes(tier))
-  const grid = tiers.length === 0 ? null : tierGrid({ ...read, tiers }, outline, approach, toLonLat)
+  const grid =
+    tiers.length === 0 ? null : tierGrid({ ...read, tiers }, outline, approach, toLonLat, northDegrees)
   return {
-    tags: tiers.length === 0 ? fallTags(read, approach) : grid === null ? {} : { 'marram:height_grid': grid },
+    tags:
+      tiers.length === 0
+        ? fallTags(read, approach.bearingDegrees + northDegrees)
+        : grid === null
+          ? {}
+          : { 'marram:height_grid': grid },
     features: read.heights.map(({ on, beside, height }, index) => ({
       id: `line ${row.line} height ${index + 1}`,
       tags: { 'marram:survey': 'spot-height', 'marram:elevation_m': String(height) },
@@ -85,7 +94,7 @@ function approachTo(outline: readonly Point[], from: Point): Approach {
   }
 }
 
-function fallTags({ fall }: ReadGreen, { bearingDegrees }: Approach): Record<string, string> {
+function fallTags({ fall }: ReadGreen, bearingDegrees: number): Record<string, string> {
   if (fall === null) return {}
   return {
     'marram:fall_percent': String(fall.percent),
@@ -99,8 +108,10 @@ function tierGrid(
   outline: readonly Point[],
   approach: Approach,
   toLonLat: ToLonLat,
+  northDegrees: number,
 ): string | null {
-  const { minX, maxX, minY, maxY } = polygonBounds([outline])
+  const { fromFrame: toNorth, toFrame: toTable } = planarFrame([0, 0], degreesToRadians(northDegrees))
+  const { minX, maxX, minY, maxY } = polygonBounds([outline.map(toNorth)])
   const [width, height] = [maxX - minX + 2 * MARGIN_METRES, maxY - minY + 2 * MARGIN_METRES]
   const cell = Math.max(1, Math.sqrt((width * height) / MOST_NODES))
   if (cell > GREEN_GRID_CELL_METRES.to) return null
@@ -108,11 +119,11 @@ function tierGrid(
   const [columns, rows] = [Math.ceil(width / cell) + 1, Math.ceil(height / cell) + 1]
   const heights = Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (_, column) => {
-      const at = approach.placed([west + column * cell, north - row * cell])
+      const at = approach.placed(toTable([west + column * cell, north - row * cell]))
       return Number(tieredHeight(green, at).toFixed(5))
     }),
   )
-  return JSON.stringify({ cell_m: cell, north_west: toLonLat([west, north]), rows_m: heights })
+  return JSON.stringify({ cell_m: cell, north_west: toLonLat(toTable([west, north])), rows_m: heights })
 }
 
 /** The fall as a plane, and over it each step, as steep at its foot and head as the ground before and behind it. */

@@ -13,7 +13,7 @@ import { type RowExtent, rowExtent } from './row-extent.ts'
 import { assumedFault, noGreen, severalGreens } from './table-faults.ts'
 import type { TableRow } from './table-row.ts'
 
-/** From the hole's own plane, tee at the origin and north up the first leg, to the earth. */
+/** From the hole's own plane, tee at the origin and y up the first leg, to the earth. */
 export type ToLonLat = (point: Point) => readonly [longitude: number, latitude: number]
 
 /** A hole of a table as features, and what was wrong or taken for granted. */
@@ -38,8 +38,16 @@ const TAGS: Readonly<
   'ditch-yellow': { golf: 'water_hazard', 'marram:penalty': 'yellow' },
 }
 
-/** Builds one hole from its rows: its line from the chosen tee to the middle of the green, and everything along it. */
-export function layHole(ref: string, rows: readonly TableRow[], toLonLat: ToLonLat): LaidHole {
+/**
+ * Builds one hole from its rows: its line from the chosen tee to the middle of the green, and everything along it. Its first
+ * leg points so many degrees from north.
+ */
+export function layHole(
+  ref: string,
+  rows: readonly TableRow[],
+  toLonLat: ToLonLat,
+  northDegrees: number,
+): LaidHole {
   const faults: Fault[] = []
   const features: SurveyFeature[] = []
   const line = bentLine(rows.filter((row) => row.what === 'bend').flatMap((row) => bendOf(row)))
@@ -51,7 +59,7 @@ export function layHole(ref: string, rows: readonly TableRow[], toLonLat: ToLonL
   if (end) features.push(holeFeature(placed, end, rows))
   else faults.push(noGreen(ref))
   const addArea = (row: TableRow, ring: readonly Point[]): void => {
-    const slope = layGreen(row, ring, approachFrom(ring, line), toLonLat)
+    const slope = layGreen(row, ring, approachFrom(ring, line), toLonLat, northDegrees)
     features.push(areaFeature(row, ring, slope.tags, placed), ...slope.features)
     faults.push(...slope.faults)
   }
@@ -139,10 +147,14 @@ function bendFeature(row: TableRow, placed: Placed): SurveyFeature[] {
 
 function startFeature(row: TableRow, rows: readonly TableRow[]): SurveyFeature[] {
   const isFirst = rows.find(({ what }) => what === 'start') === row
-  if (isFirst && readLineStart(row.note) !== null) return []
-  const reason = isFirst
-    ? 'a start needs latitude, longitude and heading in degrees in its note: start,,,,,,56.3412 -2.8031 toward 43'
-    : `hole ${row.hole} has a start row already`
+  const hasCells =
+    row.side !== 'across' || [row.from, row.to, row.near, row.far].some((cell) => cell !== null)
+  if (isFirst && !hasCells && readLineStart(row.note) !== null) return []
+  const reason = !isFirst
+    ? `hole ${row.hole} has a start row already`
+    : hasCells
+      ? 'a start has nothing but a note: the line begins there, at 0'
+      : 'a start needs latitude, longitude and heading in degrees as its note, such as 56.3412 -2.8031 toward 43'
   const tags = { golf: 'hole', ref: row.hole, name: 'start' }
   return [{ id: `line ${row.line}`, tags, geometry: { kind: 'none', reason, code: 'MAR-IMPORT-019' } }]
 }

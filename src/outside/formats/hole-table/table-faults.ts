@@ -34,6 +34,17 @@ export function unplaced(ref: string): Fault {
   }
 }
 
+/** A hole so far from the first that a sign or a digit of its start is wrong. */
+export function farStart(ref: string, metres: number): Fault {
+  return {
+    severity: 'warning',
+    code: 'MAR-IMPORT-013',
+    message: `Hole ${ref} starts ${Math.round(metres / 1000)} km from the first hole with a start row.`,
+    place: `hole ${ref}`,
+    advice: 'Look at the signs and digits of both: north and east are positive.',
+  }
+}
+
 /** What was taken for granted in a row with blank cells. */
 export function assumedFault(row: TableRow, assumed: readonly string[]): Fault {
   return {

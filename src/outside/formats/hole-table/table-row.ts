@@ -100,7 +100,7 @@ export function readRow(cells: readonly string[], line: number, columns: TableCo
       hole,
       what: readKind(what),
       side: readSide(cell(columns.side)),
-      note: words,
+      note: what === 'start' ? note : words,
       cardMetres,
       outline,
       green,
