@@ -2,6 +2,7 @@ import { join } from 'node:path'
 import { mapSource } from '#apps/server/map-tiles.ts'
 import { MOST_MAP_ZOOM } from '#apps/server/settings.ts'
 import { startServer } from '#apps/server/start-server.ts'
+import { Failure } from '#faults/failure.ts'
 import type { GlobalOptions, Machine } from './machine.ts'
 import { parseCount } from './parse-values.ts'
 import { printJson, printLines } from './print-answer.ts'
@@ -19,6 +20,8 @@ export interface ServeOptions extends GlobalOptions {
 /** `marram serve`: the hole desk, until the process is told to stop. Returns the exit code. */
 export async function serveCommand(options: ServeOptions, machine: Machine): Promise<number> {
   const { map, mapCredit, mapZoom } = options
+  if (map === undefined && (mapCredit !== undefined || mapZoom !== undefined))
+    throw new Failure('MAR-USAGE-002', 'Which map? Give the address of its tiles as well: --map.', '--map')
   const zoom = mapZoom === undefined ? undefined : parseCount(mapZoom, '--map-zoom', 1, MOST_MAP_ZOOM)
   const server = await startServer({
     ...(map === undefined ? {} : { map: mapSource(map, mapCredit, zoom) }),

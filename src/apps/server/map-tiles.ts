@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import { Failure } from '#faults/failure.ts'
-import { LARGEST_TILE_BYTES, MOST_MAP_ZOOM, TILE_PATIENCE_MILLISECONDS } from './settings.ts'
+import { LARGEST_TILE_BYTES, TILE_PATIENCE_MILLISECONDS, USUAL_MAP_ZOOM } from './settings.ts'
 
 /** A map of square tiles in the Mercator projection of the web, as its owner lets it be used. */
 export interface MapSource {
@@ -13,12 +13,19 @@ export interface MapSource {
 }
 
 /** Checks what was typed of a map. Throws MAR-USAGE-002 naming the option. */
-export function mapSource(template: string, credit: string = '', zoom: number = MOST_MAP_ZOOM): MapSource {
+export function mapSource(template: string, credit: string = '', zoom: number = USUAL_MAP_ZOOM): MapSource {
   const lacking = ['{z}', '{x}', '{y}'].filter((part) => !template.includes(part))
   if (lacking.length > 0)
     throw new Failure('MAR-USAGE-002', `The address of a map tile lacks ${lacking.join(' and ')}.`, '--map')
-  if (!/^https?:\/\//i.test(template) || !URL.canParse(tileAddress(template, 0, 0, 0)))
+  const address = tileAddress(template, 0, 0, 0)
+  const other = /\{[^}]*\}/.exec(address)?.[0]
+  if (other !== undefined)
+    throw new Failure('MAR-USAGE-002', `What ${other} stands for is not known; write it out.`, '--map')
+  if (!/^https?:\/\//i.test(template) || !URL.canParse(address))
     throw new Failure('MAR-USAGE-002', 'The address of a map tile begins with http:// or https://.', '--map')
+  const { username, password } = new URL(address)
+  if (username !== '' || password !== '')
+    throw new Failure('MAR-USAGE-002', 'The address of a map tile cannot hold a name or a password.', '--map')
   return { template, credit, zoom }
 }
 
@@ -37,7 +44,8 @@ export function mapTiles(source: MapSource | null): Hono {
     const side = 2 ** z
     if (source === null || z > source.zoom || x >= side || y >= side)
       throw new Failure('MAR-SERVER-001', 'There is no such tile.', context.req.path)
-    const { bytes, headers } = await fetchTile(tileAddress(source.template, z, x, y), context.req.path)
+    const address = tileAddress(source.template, z, x, y)
+    const { bytes, headers } = await fetchTile(address, context.req.path, context.req.raw.signal)
     return context.body(bytes, 200, headers)
   })
   return app
@@ -51,18 +59,32 @@ function tileAddress(template: string, z: number, x: number, y: number): string 
 async function fetchTile(
   address: string,
   path: string,
-): Promise<{ readonly bytes: ArrayBuffer; readonly headers: Record<string, string> }> {
+  leaving: AbortSignal,
+): Promise<{ readonly bytes: Uint8Array<ArrayBuffer>; readonly headers: Record<string, string> }> {
   try {
-    const response = await fetch(address, { signal: AbortSignal.timeout(TILE_PATIENCE_MILLISECONDS) })
+    const signal = AbortSignal.any([leaving, AbortSignal.timeout(TILE_PATIENCE_MILLISECONDS)])
+    const response = await fetch(address, { signal })
     const type = response.headers.get('Content-Type') ?? ''
-    const bytes = await response.arrayBuffer()
     const kept = response.headers.get('Cache-Control') ?? 'no-cache'
-    if (response.ok && PICTURES.test(type) && bytes.byteLength <= LARGEST_TILE_BYTES)
-      return { bytes, headers: { 'Content-Type': type, 'Cache-Control': kept } }
+    const bytes = response.ok && PICTURES.test(type) ? await upTo(LARGEST_TILE_BYTES, response) : null
+    if (bytes !== null) return { bytes, headers: { 'Content-Type': type, 'Cache-Control': kept } }
+    await response.body?.cancel()
   } catch {
     // Said below: that it cannot be reached and that it gives something else come to the same.
   }
   throw new Failure('MAR-SERVER-017', 'The map does not give this tile.', path)
+}
+
+/** What was answered; `null` once it is longer than so many bytes, of which no more are read. */
+async function upTo(most: number, response: Response): Promise<Uint8Array<ArrayBuffer> | null> {
+  const pieces: Uint8Array[] = []
+  let size = 0
+  for await (const piece of response.body ?? []) {
+    size += piece.byteLength
+    if (size > most) return null
+    pieces.push(piece)
+  }
+  return new Uint8Array(Buffer.concat(pieces))
 }
 
 /** Pictures that hold no script. */

@@ -16,8 +16,9 @@ export const CLOSING_LOOK_MILLISECONDS = 25
 /** How long a browser may keep a file whose name carries its content's hash, seconds: a year, the usual "for ever". Common practice. */
 export const HASHED_FILE_AGE_SECONDS = 31_536_000
 
-/** The nearest level of map tiles asked for: a pixel is some 15 cm at 56° north. Common practice. */
-export const MOST_MAP_ZOOM = 19
+/** The nearest level of map tiles unless another is asked for, and the nearest of all: pixels of some 17 and 2 cm at 56° north. Common practice. */
+export const USUAL_MAP_ZOOM = 19
+export const MOST_MAP_ZOOM = 22
 
 /** A map's server is waited for so long, milliseconds, and a tile is at most so large, bytes. Our assumptions. */
 export const TILE_PATIENCE_MILLISECONDS = 15_000

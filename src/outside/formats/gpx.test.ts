@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
 import { distance, type Point } from '#numbers/geometry/point.ts'
-import { polygonArea } from '#numbers/geometry/polygon.ts'
+import { polygonArea, polygonCentroid } from '#numbers/geometry/polygon.ts'
 import { tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { WALK } from './gpx/settings.ts'
@@ -141,6 +141,21 @@ describe('a walk for the survey of one hole', () => {
     const tee = toLonLat([0, 0])
     expect(read?.longitude).toBeCloseTo(tee[0], 6)
     expect(read?.latitude).toBeCloseTo(tee[1], 6)
+  })
+
+  it('lays them by the start of a hole that has one, and knows no first leg of a hole that bends', () => {
+    const laid = new Map(kinds).set('track 2', '')
+    const [longitude, latitude] = toLonLat([0, 0])
+    // The walk leads north; the first leg of the hole 30 degrees to the right of it.
+    const start = { latitude, longitude, headingDegrees: 30 }
+    const { rows } = sheet.lay(laid, 'm', { start, isBent: true })
+    expect(rows.map(({ what }) => what)).toEqual(['bunker', 'tee'])
+    const [x, y] = polygonCentroid([rows[0]?.outline ?? []])
+    const turn = (30 * Math.PI) / 180
+    expect(x).toBeCloseTo(20 * Math.cos(turn) - 200 * Math.sin(turn), 0)
+    expect(y).toBeCloseTo(20 * Math.sin(turn) + 200 * Math.cos(turn), 0)
+    const bent = sheet.lay(laid, 'm', { start: null, isBent: true }).rows
+    expect(bent.map(({ what }) => what)).toEqual(['bunker', 'tee'])
   })
 })
 

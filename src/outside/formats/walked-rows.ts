@@ -9,7 +9,7 @@ import { WALK } from './gpx/settings.ts'
 import { readWalkName, type WalkedKind } from './gpx/walk-names.ts'
 import { type WalkedOutline, walkedOutline } from './gpx/walked-outline.ts'
 import { parseWalks } from './gpx.ts'
-import { lineStartText } from './line-start.ts'
+import { type LineStart, lineStartText, toStart } from './line-start.ts'
 import { type TableUnit, tableFigure } from './table-unit.ts'
 import { BLANK_ROW, type TypedRow } from './typed-hole-table.ts'
 
@@ -34,10 +34,14 @@ export interface WalkSheet {
   readonly faults: readonly Fault[]
   /** How far a walked place may be off, metres. */
   readonly accuracyMetres: number
-  /** Rows of a hole table by what each item is said to be, or why there can be none. */
+  /**
+   * Rows of a hole table by what each item is said to be, or why there can be none. `start`: where the hole begins already;
+   * else the rows say so, unless it bends, since the walk knows no first leg.
+   */
   lay(
     kinds: ReadonlyMap<string, string>,
     unit: TableUnit,
+    hole?: { readonly start: LineStart | null; readonly isBent: boolean },
   ): { readonly rows: readonly TypedRow[]; readonly fault: Fault | null }
 }
 
@@ -80,7 +84,7 @@ export function readWalkSheet(text: string, where: string): WalkSheet {
     items,
     faults,
     accuracyMetres: WALK.accuracy,
-    lay: (kinds, unit) => lay(items, plane, kinds, unit, where),
+    lay: (kinds, unit, hole = { start: null, isBent: false }) => lay(items, plane, kinds, unit, hole, where),
   }
 }
 
@@ -91,6 +95,7 @@ function lay(
   plane: TangentPlane,
   kinds: ReadonlyMap<string, string>,
   unit: TableUnit,
+  hole: { readonly start: LineStart | null; readonly isBent: boolean },
   where: string,
 ): ReturnType<WalkSheet['lay']> {
   const taken = items
@@ -124,7 +129,9 @@ function lay(
       },
     }
   const bearing = Math.atan2(end[0] - tee[0], end[1] - tee[1])
-  const { toFrame } = planarFrame(tee, bearing)
+  const known = hole.start === null ? null : toStart(hole.start)
+  const own = planarFrame(tee, bearing)
+  const toFrame = (at: Point): Point => (known === null ? own.toFrame(at) : known(plane.toLonLat(at)))
   const [longitude, latitude] = plane.toLonLat(tee)
   const start = { latitude, longitude, headingDegrees: wholeTurn(radiansToDegrees(bearing)) }
   const rows = taken.flatMap(({ what, name, points, outline }): TypedRow[] => {
@@ -135,7 +142,9 @@ function lay(
     if (what === 'tree') return [{ ...BLANK_ROW, what: 'trees', outline: crown(toFrame(at)), note: 'a tree' }]
     return [{ ...BLANK_ROW, what, outline: outline.corners.map(toFrame), note: rest }]
   })
-  return { rows: [...rows, { ...BLANK_ROW, what: 'start', note: lineStartText(start) }], fault: null }
+  const begins =
+    known !== null || hole.isBent ? [] : [{ ...BLANK_ROW, what: 'start', note: lineStartText(start) }]
+  return { rows: [...rows, ...begins], fault: null }
 }
 
 /** Where tee markers stand, as the cells of their row. */

@@ -46,7 +46,7 @@ export function MapLayer(props: {
 export function MapCredit(props: { readonly map: ServedMap; readonly isMissing: boolean }): ReactElement {
   return (
     <p className="map-credit" role="status">
-      {props.isMissing && 'Some of the map does not come: it needs a network. '}
+      {props.isMissing && 'The map’s server does not give some of its tiles. '}
       {props.map.credit}
     </p>
   )

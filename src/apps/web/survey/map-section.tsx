@@ -50,13 +50,21 @@ export function MapSection(props: {
         )}
       </div>
       <div className="made-buttons">
-        <button type="button" disabled={place === null} onClick={() => place !== null && props.onFind(place)}>
+        <button
+          type="button"
+          disabled={place === null}
+          onClick={() => {
+            if (place === null) return
+            setTyped(null)
+            props.onFind(place)
+          }}
+        >
           {hasStart ? 'Find the tee again' : 'Find the tee on the map'}
         </button>
       </div>
       <p role="status">
         {text.trim() !== '' && place === null
-          ? 'Two numbers are needed, north and east positive, such as 56.3412 -2.8031.'
+          ? 'Two numbers with decimal points are needed, north and east positive, such as 56.3412 -2.8031.'
           : 'What is traced is as good as the map. Trace only as its owner allows.'}
       </p>
     </>
@@ -65,10 +73,9 @@ export function MapSection(props: {
 
 /** Latitude and longitude as a person types them; `null` when it is no place where tiles are. */
 function placeOf(text: string): LonLat | null {
-  const [latitude, longitude, ...more] = text
-    .trim()
-    .split(/[\s,;]+/)
-    .map(Number)
-  if (latitude === undefined || longitude === undefined || more.length > 0) return null
+  const [, latitude, longitude] = (PLACE.exec(text.trim().replaceAll('−', '-')) ?? []).map(Number)
+  if (latitude === undefined || longitude === undefined) return null
   return Math.abs(latitude) <= 85 && Math.abs(longitude) <= 180 ? [longitude, latitude] : null
 }
+
+const PLACE = /^([+-]?\d{1,2}(?:\.\d+)?)°?(?:\s*[,;]\s*|\s+)([+-]?\d{1,3}(?:\.\d+)?)°?$/

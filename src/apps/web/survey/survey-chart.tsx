@@ -93,7 +93,13 @@ export function SurveyChart(props: {
     <>
       <div ref={place} className="chart survey-chart">
         {map?.finding != null && size !== null ? (
-          <MapPlacer {...map.finding} map={map.served} size={size} onMissing={onMissing} />
+          <MapPlacer
+            key={map.finding.near.join()}
+            {...map.finding}
+            map={map.served}
+            size={size}
+            onMissing={onMissing}
+          />
         ) : isPlacing && size !== null ? (
           <PicturePlacer picture={picture} size={size} onPicture={props.onPicture} />
         ) : (

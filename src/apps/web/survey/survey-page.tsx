@@ -51,7 +51,10 @@ export function SurveyPage(props: {
   const [picture, setPicture] = useState<OpenPicture | null>(null)
   const served = useServedMap()
   const [isMapShown, setMapShown] = useState(true)
-  const [finding, setFinding] = useState<LonLat | null>(null)
+  const [sought, setSought] = useState<{ readonly near: LonLat; readonly open: number } | null>(null)
+  // Sought for the hole that was open; another one is none of it.
+  const finding = sought?.open === survey.open ? sought.near : null
+  const setFinding = (near: LonLat | null): void => setSought(near && { near, open: survey.open })
   const chosen = isTracing
     ? null
     : (hole.rows.find(({ id, outline }) => id === chosenId && outline !== null) ?? null)
@@ -256,6 +259,8 @@ export function SurveyPage(props: {
           <Section title="Edges that were walked">
             <WalkSection
               holeRef={hole.ref}
+              start={reading.start}
+              isBent={hole.rows.some(({ what: kind }) => kind === 'bend')}
               unit={survey.unit}
               reader={reader}
               onRows={(rows) => edit('walk', (now) => edits.addRows(now, rows))}

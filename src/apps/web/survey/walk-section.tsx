@@ -1,6 +1,7 @@
 import { type ReactElement, useState } from 'react'
 import type { Fault } from '#faults/fault.ts'
 import { decodeText } from '#outside/formats/decode-text.ts'
+import type { LineStart } from '#outside/formats/line-start.ts'
 import type { TableUnit } from '#outside/formats/table-unit.ts'
 import type { TypedRow } from '#outside/formats/typed-hole-table.ts'
 import type { WalkedItem, WalkSheet } from '#outside/formats/walked-rows.ts'
@@ -18,6 +19,9 @@ import { FaultList } from './row-table.tsx'
 export function WalkSection(props: {
   /** Number of the hole that is worked on. */
   readonly holeRef: string
+  /** Where it begins, and whether its line bends. */
+  readonly start: LineStart | null
+  readonly isBent: boolean
   readonly unit: TableUnit
   readonly reader: Reader
   readonly onRows: (rows: readonly TypedRow[]) => void
@@ -50,7 +54,7 @@ export function WalkSection(props: {
     }
   }
   const put = (read: WalkSheet): void => {
-    const laid = read.lay(kinds, unit)
+    const laid = read.lay(kinds, unit, { start: props.start, isBent: props.isBent })
     setFault(laid.fault)
     if (laid.fault !== null) return
     props.onRows(laid.rows)
