@@ -107,7 +107,7 @@ describe('a map to trace over', () => {
     const near = placeFrom(TEE, 200, 70)
     const typed = page.getByLabel('Latitude and longitude near the tee, degrees')
     await typed.fill('somewhere')
-    await page.getByText('Two numbers are needed').waitFor()
+    await page.getByText('Two numbers with decimal points').waitFor()
     await typed.fill(`${near.latitude} ${near.longitude}`)
     await page.getByRole('button', { name: 'Find the tee on the map' }).click()
     await drawn()
