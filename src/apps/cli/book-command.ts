@@ -1,6 +1,5 @@
 import { Failure } from '#faults/failure.ts'
 import { pageName } from '#golf/player/first-name.ts'
-import { QUICK_WORDS } from '#golf/round/season-words.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
@@ -23,6 +22,7 @@ import { loadPlayer } from './load-player.ts'
 import type { Machine } from './machine.ts'
 import type { BatchRow } from './plan-batch.ts'
 import { planRound } from './plan-round.ts'
+import { roughWords } from './plan-words.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { bookFacts, type PrintedRound, printedRound, roundFacts } from './printed-round.ts'
 import { requireFolder, writeBytes } from './write-file.ts'
@@ -92,11 +92,10 @@ function refuse(pages: readonly Page[], { asked, course }: PrintedRound): void {
 function report(
   prints: readonly Print[],
   rows: readonly BatchRow[],
-  { asked, left }: PrintedRound,
+  { asked: { purpose }, left }: PrintedRound,
   options: BookOptions,
   machine: Machine,
 ): number {
-  const { purpose } = asked
   const isField = prints.length > 1
   const pages = prints.flatMap((print) => print.pages.map(({ name }) => name))
   const absent = new Set(left.map(({ hole }) => hole))
@@ -139,7 +138,7 @@ function report(
   printLines(
     [
       `${pages.length} ${pages.length === 1 ? 'page' : 'pages'}${whose} for ${purpose === 'counting' ? 'a counting round' : 'practice'} in ${options.out}.`,
-      ...(asked.question.isQuick && rows.length > 0 ? [QUICK_WORDS] : []),
+      ...roughWords(rows.flatMap((row) => ('planned' in row ? [row.planned.plan] : []))),
       ...(missing.length === 0 ? [] : [`Without a plan, as their pages say: hole ${missing.join(', ')}.`]),
       ...changed.map(
         ({ player, sentence: { hole, part, words }, proposed, why }) =>

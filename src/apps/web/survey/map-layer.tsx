@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react'
 import type { Point } from '#numbers/geometry/point.ts'
 import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
+import type { Frame } from '#paper/draw/sheet.ts'
 import { levelFor, placeAtPixel, TILE_PIXELS, type Tile, tilesOver } from './web-mercator.ts'
 
 /** A map that the server hands on. */
@@ -15,14 +16,17 @@ export interface ServedMap {
 export function MapLayer(props: {
   readonly map: ServedMap
   readonly toSheet: (place: LonLat) => Point
-  /** Corners of what is seen. */
-  readonly corners: readonly LonLat[]
+  readonly toEarth: (at: Point) => LonLat
+  /** What of the sheet is seen. */
+  readonly frame: Frame
   readonly pixelsPerMetre: number
   readonly onMissing: () => void
 }): ReactElement {
-  const { map, toSheet, corners, pixelsPerMetre, onMissing } = props
-  const latitude = corners[0]?.[1] ?? 0
-  const level = Math.min(map.zoom, levelFor(latitude, pixelsPerMetre))
+  const { map, toSheet, toEarth, frame, pixelsPerMetre, onMissing } = props
+  const { left, top, right, bottom } = frame
+  const first = toEarth([left, top])
+  const corners = [first, toEarth([right, top]), toEarth([left, bottom]), toEarth([right, bottom])]
+  const level = Math.min(map.zoom, levelFor(first[1], pixelsPerMetre))
   return (
     <>
       {tilesOver(corners, level, MOST_TILES).map((tile) => (

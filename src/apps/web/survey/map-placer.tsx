@@ -65,12 +65,6 @@ export function MapPlacer(props: {
     tee === null
       ? 'Move the map until the cross stands on the tee.'
       : 'Now move it until the cross stands where the first leg leads, as far away as you can.'
-  const corners = [
-    [0, 0],
-    [size.width, 0],
-    [0, size.height],
-    [size.width, size.height],
-  ].map((corner) => placeAt(corner as unknown as Point))
   const teeOnSheet = tee === null ? null : toSheet(tee)
   return (
     <>
@@ -106,7 +100,8 @@ export function MapPlacer(props: {
         <MapLayer
           map={map}
           toSheet={toSheet}
-          corners={corners}
+          toEarth={placeAt}
+          frame={{ left: 0, top: 0, right: size.width, bottom: size.height }}
           pixelsPerMetre={pixelsPerMetre}
           onMissing={props.onMissing}
         />

@@ -3,7 +3,8 @@ import { assembleCourse } from '#golf/course/assemble-course.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
 import { measureHole } from '#golf/course/measure-hole.ts'
 import { parseHoleTable } from '#outside/formats/hole-table.ts'
-import { cellHint } from './row-kinds.ts'
+import { readLineStart } from '#outside/formats/line-start.ts'
+import { cellHint, noteHint } from './row-kinds.ts'
 
 const row = (what: string, side = '') => ({
   what,
@@ -47,5 +48,15 @@ describe('cellHint', () => {
       measured('1,tee,,0,,,,white', green).lengthMetres,
       9,
     )
+  })
+})
+
+describe('noteHint', () => {
+  it('shows a start as the reader takes one', () => {
+    expect(readLineStart(noteHint({ what: 'start' }))).toEqual({
+      latitude: 56.3412,
+      longitude: -2.8031,
+      headingDegrees: 43,
+    })
   })
 })

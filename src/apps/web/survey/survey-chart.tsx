@@ -196,19 +196,13 @@ function MapUnderChart(props: {
   readonly onMissing: () => void
 }): ReactElement {
   const { sheet, map, start, onMissing } = props
-  const { left, right, top, bottom } = sheet.frame
   const [toEarth, toPlane] = [fromStart(start), toStart(start)]
-  const corners = [
-    [left, top],
-    [right, top],
-    [left, bottom],
-    [right, bottom],
-  ].map((at) => toEarth(sheet.toHole(at as unknown as Point)))
   return (
     <MapLayer
       map={map}
       toSheet={(place) => sheet.toSheet(toPlane(place))}
-      corners={corners}
+      toEarth={(at) => toEarth(sheet.toHole(at))}
+      frame={sheet.frame}
       pixelsPerMetre={sheet.unitsPerMetre}
       onMissing={onMissing}
     />

@@ -47,6 +47,7 @@ export function readHole(hole: SurveyHole, unit: TableUnit): HoleReading {
           '',
           IN_ITS_OWN_PLANE,
         )
+  const start = startOf(hole)
   const rowFaults = new Map<number, Fault[]>()
   const holeFaults: Fault[] = []
   for (const fault of told.faults) {
@@ -56,8 +57,8 @@ export function readHole(hole: SurveyHole, unit: TableUnit): HoleReading {
     else rowFaults.set(row, [...(rowFaults.get(row) ?? []), fault])
   }
   return {
-    hole: turnedTo(startOf(hole), holeAsSurveyed(told.course)),
-    start: startOf(hole),
+    hole: turnedTo(start, holeAsSurveyed(told.course)),
+    start,
     provisionalMetres,
     cards: line === undefined ? [] : cardLengths(typed.course, line),
     rowFaults,
