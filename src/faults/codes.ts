@@ -114,6 +114,7 @@ export const FAULT_CODES = {
   'MAR-IMPORT-037': 'The source was walked, and is only as good as that.',
   'MAR-IMPORT-038': 'Nothing says from where to where the hole of a walk is played.',
   'MAR-IMPORT-039': 'What a hole table says of the slope of a green cannot be read.',
+  'MAR-IMPORT-040': 'Two holes of a table begin too far apart to be of one course.',
   'MAR-ELEV-001': 'The file of heights is of no kind that Marram reads.',
   'MAR-ELEV-002': 'The tile of heights does not have the size of a tile of 1 or 3 arc-seconds.',
   'MAR-ELEV-003': 'The name of the tile of heights does not say where it lies.',

@@ -256,6 +256,15 @@ describe('a start row', () => {
     expect(faults.filter(({ severity }) => severity === 'error')).toEqual([])
   })
 
+  it('whose sign is wrong is far from the others, and that is said', () => {
+    const far = `${placed}${EIGHT_ROWS.split('\n').slice(1).join('\n').replaceAll('7,', '8,')}8,start,,,,,,56.3412 2.8031 toward 43
+`
+    const said = (text: string) =>
+      parseHoleTable(text, 'typed.csv').faults.filter(({ code }) => code === 'MAR-IMPORT-040')
+    expect(said(far)).toMatchObject([{ place: 'hole 8', severity: 'warning' }])
+    expect(said(far.replace('56.3412 2.8031', '56.3450 -2.8031'))).toEqual([])
+  })
+
   it.each([
     ['7,start,,,,,,by the oak', 'latitude'],
     ['7,start,,,,,,91 -2.8031 toward 43', 'latitude'],

@@ -38,7 +38,7 @@ export function unplaced(ref: string): Fault {
 export function farStart(ref: string, metres: number): Fault {
   return {
     severity: 'warning',
-    code: 'MAR-IMPORT-013',
+    code: 'MAR-IMPORT-040',
     message: `Hole ${ref} starts ${Math.round(metres / 1000)} km from the first hole with a start row.`,
     place: `hole ${ref}`,
     advice: 'Look at the signs and digits of both: north and east are positive.',
