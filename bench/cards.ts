@@ -4,19 +4,8 @@
 // `npm run bench-cards -- [--players 2] [--hole REF] [--full|--quick]`: without `--full` plans are made without draws, with
 // `--quick` by quick settings; for fewer players than 40 it says what 40 would take by what each further player took, and calls
 // that extrapolated.
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
-import { inventedPlayer } from './invented-player.ts'
-import { buildBundle, timedRun } from './timed-run.ts'
-
-const ROOT = fileURLToPath(new URL('..', import.meta.url))
-const BUNDLE = join(ROOT, 'dist/bench-cards')
-const COURSE = join(ROOT, 'examples/sandrel-ness.course.geojson')
-/** What a club asks for. */
-const MANY_PLAYERS = 40
+import { MANY_PLAYERS, type PrintsField, withField } from './field-of-cards.ts'
 
 const { values } = parseArgs({
   options: {
@@ -34,28 +23,24 @@ const pace = [
   '--workers',
   '2',
 ]
-const folder = mkdtempSync(join(tmpdir(), 'marram-cards-'))
-try {
-  buildBundle(BUNDLE)
-  const each = await grow('cards with their plans', players, pace)
+await withField(async (prints) => {
+  const each = await grow(prints, 'cards with their plans', players, pace)
   if (2 * players < MANY_PLAYERS)
     say(
       `${MANY_PLAYERS} players, extrapolated`,
       `${seconds(each.last + (MANY_PLAYERS - 2 * players) * each.more)} s`,
     )
-  await grow('caddies’ cards, no plans', MANY_PLAYERS / 2, [...pace, '--kind', 'caddie'])
-} finally {
-  rmSync(folder, { recursive: true, force: true })
-  rmSync(BUNDLE, { recursive: true, force: true })
-}
+  await grow(prints, 'caddies’ cards, no plans', MANY_PLAYERS / 2, [...pace, '--kind', 'caddie'])
+})
 
 /** A field and one of twice as many; returns the time of the second and of each further player, milliseconds. */
 async function grow(
+  prints: PrintsField,
   what: string,
   count: number,
   words: readonly string[],
 ): Promise<{ readonly last: number; readonly more: number }> {
-  const [few, many] = [await printed(count, words), await printed(2 * count, words)]
+  const [few, many] = [await prints(count, words), await prints(2 * count, words)]
   say(`${what}, ${count} players`, `${seconds(few.milliseconds)} s`, `${few.megabytes.toFixed(0)} MB`)
   say(`${what}, ${2 * count} players`, `${seconds(many.milliseconds)} s`, `${many.megabytes.toFixed(0)} MB`)
   const more = (many.milliseconds - few.milliseconds) / count
@@ -66,12 +51,6 @@ async function grow(
     `${(many.megabytes / few.megabytes).toFixed(2)} × the memory`,
   )
   return { last: many.milliseconds, more }
-}
-
-function printed(count: number, words: readonly string[]): ReturnType<typeof timedRun> {
-  const files = Array.from({ length: count }, (_, index) => inventedPlayer(folder, index, MANY_PLAYERS))
-  const field = files.flatMap((file) => ['--player', file])
-  return timedRun(['book', COURSE, ...field, '--out', join(folder, 'field.pdf'), ...words], BUNDLE)
 }
 
 function seconds(milliseconds: number): string {

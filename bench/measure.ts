@@ -1,7 +1,7 @@
 /** One figure of the benchmark; `ratio` is this median as a share of the median named `against` in the same run. */
 export interface Figure {
   readonly name: string
-  readonly unit: 'ms' | 'thousandths of a stroke'
+  readonly unit: 'ms' | 'MB' | 'thousandths of a stroke'
   readonly median: number
   readonly ratio: number | null
   readonly against: string | null

@@ -15,6 +15,7 @@ import { isLow, shotsOf } from '../src/golf/strategy/shots.ts'
 import { solveShortestPath } from '../src/numbers/solver/solve-shortest-path.ts'
 import { baseline, keepBaseline, lineOf } from './baseline.ts'
 import { windyDay as day, exampleHole, playerWith } from './example.ts'
+import { cardFigures } from './field-of-cards.ts'
 import { growthFigures } from './growth-figures.ts'
 import { type Figure, medianMilliseconds, type Timed } from './measure.ts'
 import { nearbyFigures } from './nearby-figures.ts'
@@ -144,6 +145,7 @@ const figures: readonly Figure[] = [
   ...solverFigures(model),
   ...growthFigures(),
   ...nearbyFigures({ courseName: 'Bench', hole, player, day }),
+  ...(await cardFigures()),
 ]
 
 const kept = baseline()

@@ -48,22 +48,14 @@ describe('marram book', () => {
     expect(read).toContain('Sand wedge')
   })
 
-  it('says of plans by quick settings that they are rough, on screen and in its answer', () => {
-    const run = marram(
-      'book',
-      COURSE,
-      '--player',
-      EBB,
-      '--quick',
-      '--workers',
-      '0',
-      '--out',
-      out('quick.pdf'),
-      '--hole',
-      '1',
-    )
+  it('says of plans by quick settings that they are rough, on screen, on the card and in its answer', () => {
+    const path = out('quick.pdf')
+    const asked = ['book', COURSE, '--player', EBB, '--quick', '--workers', '0', '--out', path, '--hole', '1']
+    const run = marram(...asked)
     expect(run).toMatchObject({ status: 0, err: '' })
     expect(run.out).toContain('quick settings, about 0.1 of a stroke rough')
+    expect(marramJson(...asked)).toMatchObject({ status: 0, document: { quick: true } })
+    if (canReadPdf) expect(textOf(bytesOf(path)).replace(/\s+/g, ' ')).toContain('solved by quick settings')
     const plan = marram('plan', COURSE, '--player', EBB, '--quick', '--hole', '1')
     expect(plan.out).toContain('quick settings, about 0.1 of a stroke rough')
     expect(marram('plan', COURSE, '--player', EBB, '--quick', '--draws', '4', '--hole', '1')).toMatchObject({
@@ -134,7 +126,7 @@ describe('marram book', () => {
     const path = out('one-green.pdf')
     const { status, document } = marramJson('book', GREENLESS, ...QUICK, '--out', path, '--for', 'counting')
     expect(status).toBe(1)
-    expect(document).toMatchObject({ schema: 'book/1', for: 'counting', unplanned: ['2'] })
+    expect(document).toMatchObject({ schema: 'book/1', for: 'counting', unplanned: ['2'], quick: false })
     if (!canReadPdf) return
     expect(textOf(bytesOf(path))).toContain('No plan: Hole 2 cannot be planned')
   })

@@ -166,7 +166,6 @@ describe('a map to trace over', () => {
       .getByLabel('Latitude and longitude near the tee, degrees')
       .fill(`${near.latitude}, ${near.longitude}`)
     await page.getByRole('button', { name: 'Find the tee on the map' }).press('Enter')
-    await page.locator('.map-placer').focus()
     // Twice 20 m north to the tee, then 200 m north: a hole that sets out so.
     for (let press = 0; press < 2; press++) await page.keyboard.press('ArrowUp')
     await page.keyboard.press('Space')
@@ -178,12 +177,26 @@ describe('a map to trace over', () => {
     expect(start!.headingDegrees % 360).toBeCloseTo(0, 1)
   })
 
-  it('that does not come is told of', async () => {
-    await tiles.close()
+  it('that does not come is told of, and asked for again', async () => {
+    tiles.pause(true)
     await page.getByLabel('Latitude and longitude near the tee, degrees').fill('-33.5 151.2')
     await page.getByRole('button', { name: 'Find the tee again' }).click()
-    await page.getByText('does not give some of its tiles').waitFor()
+    const told = page.getByText('does not give some of its tiles')
+    await told.waitFor()
+    tiles.pause(false)
+    await told.waitFor({ state: 'detached' })
+    await drawn()
     desk.troubles.length = 0
+  })
+
+  it('takes the focus, and gives it back to the button that opened it', async () => {
+    const focused = (): Promise<unknown> => page.evaluate('document.activeElement.className')
+    expect(await focused()).toContain('map-placer')
+    await page.keyboard.press('Escape')
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('Find the tee again')
+    await page.keyboard.press('Enter')
+    await page.locator('.map-placer').waitFor()
+    expect(await focused()).toContain('map-placer')
   })
 
   it('asked for no place but the hole’s own', () => {

@@ -60,6 +60,7 @@ export function yardstickHole(lengthMetres: number, greenSquareMetres: number): 
     line: [[0, 0], pin],
     lengthMetres,
     bearingDegrees: 0,
+    isBearingInvented: false,
     pin,
     green,
     greenFallPercent: 0,

@@ -1,5 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import { pageName } from '#golf/player/first-name.ts'
+import { isRough, roughWords } from '#golf/strategy/rough-words.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
@@ -22,7 +23,6 @@ import { loadPlayer } from './load-player.ts'
 import type { Machine } from './machine.ts'
 import type { BatchRow } from './plan-batch.ts'
 import { planRound } from './plan-round.ts'
-import { roughWords } from './plan-words.ts'
 import { printJson, printLines } from './print-answer.ts'
 import { bookFacts, type PrintedRound, printedRound, roundFacts } from './printed-round.ts'
 import { requireFolder, writeBytes } from './write-file.ts'
@@ -104,6 +104,7 @@ function report(
       ? [{ player: row.player.file, hole: row.unplanned.hole }]
       : [],
   )
+  const plans = rows.flatMap((row) => ('planned' in row ? [row.planned.plan] : []))
   const changed = prints.flatMap((print) =>
     print.changed.map((one) => ({ player: print.filed?.player.name ?? '', ...one })),
   )
@@ -117,6 +118,7 @@ function report(
         file: options.out,
         for: purpose,
         ...players,
+        quick: plans.some(isRough),
         pages,
         unplanned: holes,
         changed: changed.map(({ player, sentence: { hole, part }, proposed, why }) => ({
@@ -138,7 +140,7 @@ function report(
   printLines(
     [
       `${pages.length} ${pages.length === 1 ? 'page' : 'pages'}${whose} for ${purpose === 'counting' ? 'a counting round' : 'practice'} in ${options.out}.`,
-      ...roughWords(rows.flatMap((row) => ('planned' in row ? [row.planned.plan] : []))),
+      ...roughWords(plans),
       ...(missing.length === 0 ? [] : [`Without a plan, as their pages say: hole ${missing.join(', ')}.`]),
       ...changed.map(
         ({ player, sentence: { hole, part, words }, proposed, why }) =>

@@ -1,6 +1,7 @@
 import pc from 'picocolors'
 import type { OutcomeGround, Plan, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
+import { roughWords } from '#golf/strategy/rough-words.ts'
 import { formatCells, formatColumns, formatText } from './format-text.ts'
 import type { Machine } from './machine.ts'
 import type { PlannedHole } from './plan-one.ts'
@@ -11,7 +12,6 @@ import {
   leaveText,
   nextShotText,
   playingText,
-  roughWords,
   shareText,
   wayText,
 } from './plan-words.ts'

@@ -1,17 +1,10 @@
-import { QUICK_WORDS } from '#golf/round/season-words.ts'
-import type { Flip, NextShot, Plan, PlanOption } from '#golf/strategy/plan.ts'
+import type { Flip, NextShot, PlanOption } from '#golf/strategy/plan.ts'
 import { clubWords, type SentenceLine } from '#golf/strategy/plan-sentence.ts'
 import { sentenceLine } from '#golf/strategy/sentence-line.ts'
-import { QUICK } from '#golf/strategy/settings.ts'
 import { degreesToRadians } from '#numbers/units/units.ts'
 import type { PlannedHole } from './plan-one.ts'
 import { SMALLEST_PRINTED_SHARE } from './settings.ts'
 import { lengthNumber, lengthText, type ReaderUnits, sideText, windText } from './units-of-the-reader.ts'
-
-/** Said beside plans that were made by quick settings. */
-export function roughWords(plans: readonly Pick<Plan, 'method'>[]): string[] {
-  return plans.some(({ method }) => method.cell_m >= QUICK.cellMetres) ? [QUICK_WORDS] : []
-}
 
 /** A share 0–1 for a table: `–` when none is left, `<1` under one in a hundred, else per cent without the sign. */
 export function shareText(share: number): string {

@@ -8,11 +8,16 @@ import { type MapSource, mapSource, mapTiles } from './map-tiles.ts'
 let server: Server
 let source: MapSource
 const asked: string[] = []
+const agents = new Set<string | undefined>()
 beforeAll(async () => {
-  server = createServer(({ url = '' }, answer) => {
+  server = createServer(({ url = '', headers }, answer) => {
     asked.push(url)
+    agents.add(headers['user-agent'])
     if (url === '/3/1/2') answer.writeHead(200, { 'Content-Type': 'image/png', 'Cache-Control': 'max-age=9' })
-    else if (url === '/3/1/3') answer.writeHead(200, { 'Content-Type': 'image/svg+xml' })
+    else if (url === '/3/1/6') {
+      const isKnown = headers['if-none-match'] === '"six"'
+      answer.writeHead(isKnown ? 304 : 200, { 'Content-Type': 'image/png', ETag: '"six"' })
+    } else if (url === '/3/1/3') answer.writeHead(200, { 'Content-Type': 'image/svg+xml' })
     else if (url === '/3/1/5') {
       answer.writeHead(200, { 'Content-Type': 'image/png' })
       answer.write(Buffer.alloc(3 * 1024 * 1024))
@@ -38,6 +43,15 @@ describe('mapTiles', () => {
     expect(answer.headers.get('content-type')).toBe('image/png')
     expect(answer.headers.get('cache-control')).toBe('max-age=9')
     expect(await answer.text()).toBe('picture')
+  })
+
+  it('says who asks, and what the browser has already is not sent again', async () => {
+    const first = await app(source).request('/3/1/6')
+    const tag = first.headers.get('etag') ?? ''
+    expect([first.status, tag]).toEqual([200, '"six"'])
+    const again = await app(source).request('/3/1/6', { headers: { 'If-None-Match': tag } })
+    expect([again.status, await again.text()]).toEqual([304, ''])
+    expect([...agents]).toEqual(['Marram'])
   })
 
   it.each([

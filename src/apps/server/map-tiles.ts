@@ -45,8 +45,8 @@ export function mapTiles(source: MapSource | null): Hono {
     if (source === null || z > source.zoom || x >= side || y >= side)
       throw new Failure('MAR-SERVER-001', 'There is no such tile.', context.req.path)
     const address = tileAddress(source.template, z, x, y)
-    const { bytes, headers } = await fetchTile(address, context.req.path, context.req.raw.signal)
-    return context.body(bytes, 200, headers)
+    const { bytes, headers } = await fetchTile(address, context.req.raw)
+    return bytes === null ? context.body(null, 304, headers) : context.body(bytes, 200, headers)
   })
   return app
 }
@@ -55,24 +55,32 @@ function tileAddress(template: string, z: number, x: number, y: number): string 
   return template.replaceAll('{z}', String(z)).replaceAll('{x}', String(x)).replaceAll('{y}', String(y))
 }
 
-/** Throws MAR-SERVER-017 when the map's server gives no picture. */
+/** A picture, or `null` where what the browser has is still good. Throws MAR-SERVER-017 when the map's server gives no picture. */
 async function fetchTile(
   address: string,
-  path: string,
-  leaving: AbortSignal,
-): Promise<{ readonly bytes: Uint8Array<ArrayBuffer>; readonly headers: Record<string, string> }> {
+  asked: Request,
+): Promise<{ readonly bytes: Uint8Array<ArrayBuffer> | null; readonly headers: Record<string, string> }> {
   try {
-    const signal = AbortSignal.any([leaving, AbortSignal.timeout(TILE_PATIENCE_MILLISECONDS)])
-    const response = await fetch(address, { signal })
+    const signal = AbortSignal.any([asked.signal, AbortSignal.timeout(TILE_PATIENCE_MILLISECONDS)])
+    const known = asked.headers.get('If-None-Match')
+    const response = await fetch(address, {
+      signal,
+      headers: { 'User-Agent': 'Marram', ...(known === null ? {} : { 'If-None-Match': known }) },
+    })
+    const tag = response.headers.get('ETag')
+    const headers = {
+      'Cache-Control': response.headers.get('Cache-Control') ?? 'no-cache',
+      ...(tag === null ? {} : { ETag: tag }),
+    }
+    if (known !== null && response.status === 304) return { bytes: null, headers }
     const type = response.headers.get('Content-Type') ?? ''
-    const kept = response.headers.get('Cache-Control') ?? 'no-cache'
     const bytes = response.ok && PICTURES.test(type) ? await upTo(LARGEST_TILE_BYTES, response) : null
-    if (bytes !== null) return { bytes, headers: { 'Content-Type': type, 'Cache-Control': kept } }
+    if (bytes !== null) return { bytes, headers: { 'Content-Type': type, ...headers } }
     await response.body?.cancel()
   } catch {
     // Said below: that it cannot be reached and that it gives something else come to the same.
   }
-  throw new Failure('MAR-SERVER-017', 'The map does not give this tile.', path)
+  throw new Failure('MAR-SERVER-017', 'The map does not give this tile.', new URL(asked.url).pathname)
 }
 
 /** What was answered; `null` once it is longer than so many bytes, of which no more are read. */

@@ -31,6 +31,8 @@ export interface HoleLine {
   readonly name: string | null
   /** Course plane, tee first, pin last; at least two points. */
   readonly line: readonly Point[]
+  /** True when nobody has said which way it lies on the earth: its bearing means nothing. */
+  readonly isBearingInvented: boolean
   /** Length on the card in metres: `''` for the hole's own `dist`, else by tee name. */
   readonly cardLengths: Readonly<Record<string, number>>
 }

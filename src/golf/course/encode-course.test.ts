@@ -43,6 +43,7 @@ const course: Course = {
         [12.5, 210.25],
         [80, 355],
       ],
+      isBearingInvented: false,
       cardLengths: { '': 371.5, white: 371.5, red: 322 },
     },
     {
@@ -55,6 +56,7 @@ const course: Course = {
         [90, 360],
         [90, 500],
       ],
+      isBearingInvented: true,
       cardLengths: {},
     },
   ],

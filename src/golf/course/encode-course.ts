@@ -65,6 +65,7 @@ function holeFeature(hole: HoleLine, place: (point: Point) => number[]): object 
   if (hole.par !== null) properties.par = hole.par
   if (hole.strokeIndex !== null) properties.handicap = hole.strokeIndex
   if (hole.name !== null) properties.name = hole.name
+  if (hole.isBearingInvented) properties['marram:bearing'] = 'invented'
   for (const [tee, metres] of Object.entries(hole.cardLengths)) {
     properties[tee === '' ? 'dist' : `dist:${tee}`] = metres
   }

@@ -60,6 +60,7 @@ export function holeFromCourse(course: Course, ref: string, choice: HoleChoice =
     line,
     lengthMetres,
     bearingDegrees,
+    isBearingInvented: hole.isBearingInvented,
     pin: frame.toFrame(pin),
     ...shape,
     riseMetres: rise(markers.elevationMetres, green?.elevationMetres ?? null),

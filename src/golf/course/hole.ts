@@ -20,6 +20,8 @@ export interface Hole {
   readonly lengthMetres: number
   /** True bearing of the y axis, degrees clockwise from north. */
   readonly bearingDegrees: number
+  /** True when nobody has said how the hole lies on the earth: its bearing means nothing. */
+  readonly isBearingInvented: boolean
   readonly pin: Point
   /** Outline of the green played to, in the hole frame; `null` when the survey lacks it. */
   readonly green: Polygon | null

@@ -41,7 +41,8 @@ export function area(id: string, ground: Ground, polygon: Polygon, more: Partial
 
 /** A hole line with a par of 4 and nothing else on its card. */
 export function holeLine(ref: string, line: readonly Point[], more: Partial<HoleLine> = {}): HoleLine {
-  return { id: `line/${ref}`, ref, par: 4, strokeIndex: null, name: null, line, cardLengths: {}, ...more }
+  const plain = { par: 4, strokeIndex: null, name: null, isBearingInvented: false, cardLengths: {} }
+  return { id: `line/${ref}`, ref, line, ...plain, ...more }
 }
 
 /** A tee that names no hole unless told so. */

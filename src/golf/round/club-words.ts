@@ -1,7 +1,7 @@
 import { costText } from '#golf/strategy/cost-text.ts'
+import { QUICK_WORDS } from '#golf/strategy/rough-words.ts'
 import type { Club, ClubHole, ClubTee } from './club.ts'
 import { gamePartWords } from './recap-words.ts'
-import { QUICK_WORDS } from './season-words.ts'
 import { FEW_GREENS_SHARE, NAMED_INDEX_PLACES } from './settings.ts'
 import type { WordTable } from './word-table.ts'
 

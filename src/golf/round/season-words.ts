@@ -1,5 +1,6 @@
 import { capital } from '#golf/strategy/capital.ts'
 import { costText } from '#golf/strategy/cost-text.ts'
+import { QUICK_WORDS } from '#golf/strategy/rough-words.ts'
 import type { Choosing } from './choosing.ts'
 import type { PartResult, StruckPart } from './part-results.ts'
 import type { SandPlace } from './sand-places.ts'
@@ -124,9 +125,6 @@ const MOST_FINDINGS = 3
 
 /** Where no choice departed from the plan. */
 export const ALL_AS_PLANNED = 'Every choice that can be judged was the plan’s.'
-
-/** What a quick answer costs in exactness. */
-export const QUICK_WORDS = 'Each hole was solved by quick settings, about 0.1 of a stroke rough in itself.'
 
 /** What a season was held against, and how its words are to be taken. */
 export function seasonBasis({ withoutDay, isQuick, change }: Omit<ToldSeason, 'season'>): string[] {

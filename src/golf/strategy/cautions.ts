@@ -36,6 +36,10 @@ export function cautionsOf(
     )
   if (hole.riseMetres === 0) cautions.push('No heights in this survey: the hole is taken as level.')
   if (hole.riseMetres !== 0 || day.wind.speedMetresPerSecond > 0) cautions.push(PLAYING_CAUTION)
+  if (hole.isBearingInvented && day.wind.speedMetresPerSecond > 0)
+    cautions.push(
+      'Nobody has said which way this hole lies on the earth: it is laid to the north. A wind by the compass is wrong for it; only one given along the hole (into, behind, left, right) is right.',
+    )
   const survey = greenSurvey(hole)
   if (
     survey &&

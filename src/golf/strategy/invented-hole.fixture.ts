@@ -23,6 +23,7 @@ export function inventedHole(lengthMetres: number, areas: readonly Area[] = []):
     line: [[0, 0], pin],
     lengthMetres,
     bearingDegrees: 0,
+    isBearingInvented: false,
     pin,
     green,
     greenFallPercent: 0,

@@ -233,6 +233,8 @@ describe('a start row', () => {
     expect(green?.[1]).toBeCloseTo(lat2 as number, 9)
     const hole = holeFromCourse(assemble(placed).course, '7')
     expect(hole.bearingDegrees).toBeCloseTo(43, 2)
+    expect(hole.isBearingInvented).toBe(false)
+    expect(holeFromCourse(assemble(EIGHT_ROWS).course, '7').isBearingInvented).toBe(true)
     expect(hole.lengthMetres).toBeCloseTo(364 * METRES_PER_YARD, 6)
   })
 

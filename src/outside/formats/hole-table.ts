@@ -74,7 +74,7 @@ function layHoles(
       ref,
       own,
       start === undefined ? ([x, y]) => plane.toLonLat([x + east, y + north]) : fromStart(start),
-      start?.headingDegrees ?? 0,
+      start?.headingDegrees ?? null,
     )
     features.push(...hole.features)
     faults.push(...hole.faults)

@@ -1,4 +1,5 @@
 import { cautionsOf, PLAYING_CAUTION } from '#golf/strategy/cautions.ts'
+import { roughWords } from '#golf/strategy/rough-words.ts'
 import type { RoundFacts } from './book-facts.ts'
 import { purposeWords, rulesWords } from './purpose-words.ts'
 
@@ -9,7 +10,8 @@ export function cautionsOfBook({ holes, day, purpose, credit }: RoundFacts): str
   )
   // A counting book prints no playing distance, so it need not warn of one.
   const said = [...new Set(cautions)].filter((words) => purpose === 'practice' || words !== PLAYING_CAUTION)
-  return [...said, purposeWords(purpose), rulesWords(), ...(credit === null ? [] : [credit])]
+  const rough = roughWords(holes.flatMap(({ plan }) => plan ?? []))
+  return [...said, ...rough, purposeWords(purpose), rulesWords(), ...(credit === null ? [] : [credit])]
 }
 
 /** A page without a plan is not taken from any number of the player's. */

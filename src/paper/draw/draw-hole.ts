@@ -56,14 +56,10 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
     options.hasTitle === false
       ? null
       : emptiestPlace(map, titleSize(hole, options), line, avoid, [], DRAW_SETTINGS.titleLimit)
-  const compass = emptiestPlace(
-    map,
-    COMPASS_SIZE,
-    line,
-    avoid,
-    title === null ? [] : [title],
-    DRAW_SETTINGS.compassLimit,
-  )
+  const hasCompass = !hole.isBearingInvented || options.wind !== undefined
+  const compass = hasCompass
+    ? emptiestPlace(map, COMPASS_SIZE, line, avoid, title === null ? [] : [title], DRAW_SETTINGS.compassLimit)
+    : null
   return {
     ground: [
       drawGround(hole, map, sheet),

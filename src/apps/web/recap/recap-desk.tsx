@@ -13,8 +13,8 @@ import {
   unsplitLines,
 } from '#golf/round/recap-words.ts'
 import { roundCard } from '#golf/round/round-card.ts'
-import { QUICK_WORDS } from '#golf/round/season-words.ts'
 import { MOST_TOLD_STROKES } from '#golf/round/settings.ts'
+import { QUICK_WORDS } from '#golf/strategy/rough-words.ts'
 import { recapFacts, recapWaterfall, sentence } from '#paper/book/recap-facts.ts'
 import { sheetTitle } from '#paper/book/sheet-words.ts'
 import { drawWaterfall } from '#paper/draw/draw-waterfall.ts'

@@ -1,4 +1,4 @@
-import type { ReactElement } from 'react'
+import { type ReactElement, useEffect, useRef, useState } from 'react'
 import type { Point } from '#numbers/geometry/point.ts'
 import type { LonLat } from '#numbers/geometry/tangent-plane.ts'
 import type { Frame } from '#paper/draw/sheet.ts'
@@ -20,30 +20,72 @@ export function MapLayer(props: {
   /** What of the sheet is seen. */
   readonly frame: Frame
   readonly pixelsPerMetre: number
-  readonly onMissing: () => void
+  /** Whether some of what is seen does not come. */
+  readonly onMissing: (isMissing: boolean) => void
 }): ReactElement {
   const { map, toSheet, toEarth, frame, pixelsPerMetre, onMissing } = props
   const { left, top, right, bottom } = frame
   const first = toEarth([left, top])
   const corners = [first, toEarth([right, top]), toEarth([left, bottom]), toEarth([right, bottom])]
   const level = Math.min(map.zoom, levelFor(first[1], pixelsPerMetre))
+  const tiles = tilesOver(corners, level, MOST_TILES)
+  const [missing, setMissing] = useState<ReadonlySet<string>>(new Set())
+  const isMissing = tiles.some((tile) => missing.has(addressOf(tile)))
+  useEffect(() => onMissing(isMissing), [isMissing, onMissing])
+  const onCome = (address: string, hasCome: boolean): void =>
+    setMissing((before) => {
+      if (before.has(address) !== hasCome) return before
+      return new Set(hasCome ? [...before].filter((one) => one !== address) : [...before, address])
+    })
   return (
     <>
-      {tilesOver(corners, level, MOST_TILES).map((tile) => (
-        <img
-          key={`${tile.z}/${tile.x}/${tile.y}`}
-          className="under-tile"
-          src={`/map/${tile.z}/${tile.x}/${tile.y}`}
-          alt=""
-          width={TILE_PIXELS + OVERLAP_PIXELS}
-          height={TILE_PIXELS + OVERLAP_PIXELS}
-          draggable={false}
-          style={{ transform: tileTransform(tile, toSheet) }}
-          onError={onMissing}
-        />
-      ))}
+      {tiles.map((tile) => {
+        const address = addressOf(tile)
+        return (
+          <TileImage
+            key={address}
+            address={address}
+            transform={tileTransform(tile, toSheet)}
+            onCome={(hasCome) => onCome(address, hasCome)}
+          />
+        )
+      })}
     </>
   )
+}
+
+/** A tile, asked for again after a while when it does not come, each time after twice as long. */
+function TileImage(props: {
+  readonly address: string
+  readonly transform: string
+  readonly onCome: (hasCome: boolean) => void
+}): ReactElement {
+  const { address, transform, onCome } = props
+  const [asked, setAsked] = useState(0)
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined)
+  useEffect(() => () => clearTimeout(timer.current), [])
+  return (
+    <img
+      className="under-tile"
+      src={asked === 0 ? address : `${address}?again=${asked}`}
+      alt=""
+      width={TILE_PIXELS + OVERLAP_PIXELS}
+      height={TILE_PIXELS + OVERLAP_PIXELS}
+      draggable={false}
+      style={{ transform }}
+      onLoad={() => onCome(true)}
+      onError={() => {
+        onCome(false)
+        timer.current = setTimeout(() => setAsked(asked + 1), AGAIN_MILLISECONDS * 2 ** asked)
+      }}
+    />
+  )
+}
+
+/** Where the server hands a tile on; beyond the date line they are counted on. */
+function addressOf({ z, x, y }: Tile): string {
+  const side = 2 ** z
+  return `/map/${z}/${((x % side) + side) % side}/${y}`
 }
 
 /** What the map's owner wants said, and that some of it does not come. */
@@ -55,6 +97,9 @@ export function MapCredit(props: { readonly map: ServedMap; readonly isMissing: 
     </p>
   )
 }
+
+/** A tile that did not come is asked for again after so long. Our choice: no burden to a server that has none. */
+const AGAIN_MILLISECONDS = 4000
 
 /** So many tiles are asked for at a time: a large screen at twice its own pixels. Our choice. */
 const MOST_TILES = 80

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactElement, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, type ReactElement, useEffect, useRef, useState } from 'react'
 import { distance, type Point } from '#numbers/geometry/point.ts'
 import { type LonLat, tangentPlane } from '#numbers/geometry/tangent-plane.ts'
 import { radiansToDegrees, wholeTurn } from '#numbers/units/units.ts'
@@ -6,6 +6,14 @@ import type { LineStart } from '#outside/formats/line-start.ts'
 import { onKeys } from '../commands/on-keys.ts'
 import { DESK_SETTINGS } from '../settings.ts'
 import { MapLayer, type ServedMap } from './map-layer.tsx'
+import {
+  carriedView,
+  type MapView,
+  nearerView,
+  PIXELS_PER_METRE,
+  pixelsInView,
+  placeInView,
+} from './map-view.ts'
 
 /** Finds the tee and the way the hole sets out on a map, north up: the map is moved under a cross in its middle. */
 export function MapPlacer(props: {
@@ -14,28 +22,31 @@ export function MapPlacer(props: {
   readonly near: LonLat
   readonly size: { readonly width: number; readonly height: number }
   readonly onStart: (start: LineStart) => void
-  readonly onMissing: () => void
+  readonly onMissing: (isMissing: boolean) => void
   readonly onLeave: () => void
 }): ReactElement {
   const { map, size } = props
-  const [middle, setMiddle] = useState(props.near)
-  const [pixelsPerMetre, setScale] = useState(FIRST_PIXELS_PER_METRE)
+  const [view, setView] = useState<MapView>({ middle: props.near, pixelsPerMetre: FIRST_PIXELS_PER_METRE })
   const [tee, setTee] = useState<LonLat | null>(null)
-  const held = useRef<Point | null>(null)
-  const { toPlane, toLonLat } = tangentPlane(middle)
+  const surface = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    const before = document.activeElement
+    surface.current?.focus()
+    return () => {
+      // Who has gone on to something else meanwhile stays there.
+      if (before instanceof HTMLElement && document.activeElement === document.body) before.focus()
+    }
+  }, [])
+  const { middle, pixelsPerMetre } = view
   const [halfWidth, halfHeight] = [size.width / 2, size.height / 2]
   const toSheet = (place: LonLat): Point => {
-    const [east, north] = toPlane(place)
-    return [halfWidth + east * pixelsPerMetre, halfHeight - north * pixelsPerMetre]
+    const [right, down] = pixelsInView(view, place)
+    return [halfWidth + right, halfHeight + down]
   }
-  const placeAt = ([right, down]: Point): LonLat =>
-    toLonLat([(right - halfWidth) / pixelsPerMetre, (halfHeight - down) / pixelsPerMetre])
-  const move = (right: number, down: number): void =>
-    setMiddle(placeAt([halfWidth + right, halfHeight + down]))
   const onKey = (event: KeyboardEvent): void => {
     const step = (right: number, down: number) => () => {
       const pixels = event.shiftKey ? 1 : STEP_PIXELS
-      move(right * pixels, down * pixels)
+      setView((now) => carriedView(now, [right * pixels, down * pixels]))
     }
     onKeys(event, 'map', {
       left: step(-1, 0),
@@ -72,35 +83,19 @@ export function MapPlacer(props: {
         {words}
       </p>
       <div
+        ref={surface}
         className="placer map-placer"
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes its own keys.
         tabIndex={0}
         aria-label={`The map: ${words}`}
         onKeyDown={onKey}
-        onPointerDown={(event) => {
-          held.current = [event.clientX, event.clientY]
-          event.currentTarget.setPointerCapture(event.pointerId)
-        }}
-        onPointerMove={(event) => {
-          const last = held.current
-          if (last === null) return
-          const now: Point = [event.clientX, event.clientY]
-          if (distance(last, now) === 0) return
-          move(last[0] - now[0], last[1] - now[1])
-          held.current = now
-        }}
-        onPointerUp={() => {
-          held.current = null
-        }}
-        onPointerCancel={() => {
-          held.current = null
-        }}
+        {...useFingers(setView)}
       >
         <MapLayer
           map={map}
           toSheet={toSheet}
-          toEarth={placeAt}
+          toEarth={([right, down]) => placeInView(view, [right - halfWidth, down - halfHeight])}
           frame={{ left: 0, top: 0, right: size.width, bottom: size.height }}
           pixelsPerMetre={pixelsPerMetre}
           onMissing={props.onMissing}
@@ -111,10 +106,18 @@ export function MapPlacer(props: {
         <span className="map-cross" style={{ left: halfWidth, top: halfHeight }} />
       </div>
       <div className="map-tools">
-        <button type="button" onClick={() => setScale(pixelsPerMetre * DESK_SETTINGS.enlargeStep)}>
+        <button
+          type="button"
+          disabled={pixelsPerMetre >= PIXELS_PER_METRE.nearest}
+          onClick={() => setView((now) => nearerView(now, DESK_SETTINGS.enlargeStep))}
+        >
           Nearer
         </button>
-        <button type="button" onClick={() => setScale(pixelsPerMetre / DESK_SETTINGS.enlargeStep)}>
+        <button
+          type="button"
+          disabled={pixelsPerMetre <= PIXELS_PER_METRE.furthest}
+          onClick={() => setView((now) => nearerView(now, 1 / DESK_SETTINGS.enlargeStep))}
+        >
           Further
         </button>
         <button type="button" disabled={!isFarEnough} onClick={take}>
@@ -131,6 +134,37 @@ export function MapPlacer(props: {
       </div>
     </>
   )
+}
+
+/** One finger carries the map; of two each brings it nearer or further about the other. */
+function useFingers(change: (how: (view: MapView) => MapView) => void) {
+  const fingers = useRef(new Map<number, Point>())
+  const release = ({ pointerId }: PointerEvent): void => {
+    fingers.current.delete(pointerId)
+  }
+  return {
+    onPointerDown(event: PointerEvent) {
+      fingers.current.set(event.pointerId, [event.clientX, event.clientY])
+      event.currentTarget.setPointerCapture(event.pointerId)
+    },
+    onPointerMove({ pointerId, clientX, clientY, currentTarget }: PointerEvent) {
+      const held = fingers.current
+      const [last, now]: readonly [Point | undefined, Point] = [held.get(pointerId), [clientX, clientY]]
+      if (last === undefined || distance(last, now) === 0) return
+      held.set(pointerId, now)
+      const other = [...held].find(([id]) => id !== pointerId)?.[1]
+      if (other === undefined) {
+        change((view) => carriedView(view, [last[0] - now[0], last[1] - now[1]]))
+        return
+      }
+      const { left, top, width, height } = currentTarget.getBoundingClientRect()
+      const about: Point = [other[0] - left - width / 2, other[1] - top - height / 2]
+      const times = distance(other, now) / Math.max(1, distance(other, last))
+      change((view) => nearerView(view, times, about))
+    },
+    onPointerUp: release,
+    onPointerCancel: release,
+  }
 }
 
 /** Some 700 m across a chart of usual size, within which a hole is found from a typed place. Our choice. */

@@ -8,12 +8,14 @@ export function MapSection(props: {
   readonly map: ServedMap | null
   /** Where the hole begins, or another of the course; `null` = nobody has said yet. */
   readonly near: LonLat | null
+  /** Holes of the course without a start where others have one. */
+  readonly unplaced: readonly string[]
   readonly hasStart: boolean
   readonly isShown: boolean
   readonly onShow: (isShown: boolean) => void
   readonly onFind: (near: LonLat) => void
 }): ReactElement {
-  const { map, near, hasStart, isShown } = props
+  const { map, near, unplaced, hasStart, isShown } = props
   const [typed, setTyped] = useState<string | null>(null)
   if (map === null)
     return (
@@ -67,6 +69,12 @@ export function MapSection(props: {
           ? 'Two numbers with decimal points are needed, north and east positive, such as 56.3412 -2.8031.'
           : 'What is traced is as good as the map. Trace only as its owner allows.'}
       </p>
+      {unplaced.length > 0 && (
+        <p>
+          Without a start on the earth yet: {unplaced.length === 1 ? 'hole' : 'holes'} {unplaced.join(', ')}.
+          Their bearings are invented, and they are laid some kilometres off the others.
+        </p>
+      )}
     </>
   )
 }

@@ -129,7 +129,13 @@ function Row(props: {
             ))}
           </select>
         </td>
-        {row.outline === null ? (
+        {row.outline !== null ? (
+          <td colSpan={5} className="traced">
+            <button type="button" className="quiet" aria-pressed={props.isChosen} onClick={props.onChoose}>
+              traced, {row.outline.length} corners
+            </button>
+          </td>
+        ) : isNoteAlone(row) ? null : (
           <>
             <td className="side" data-title="side">
               <select {...common('side')}>
@@ -149,14 +155,8 @@ function Row(props: {
               </td>
             ))}
           </>
-        ) : (
-          <td colSpan={5} className="traced">
-            <button type="button" className="quiet" aria-pressed={props.isChosen} onClick={props.onChoose}>
-              traced, {row.outline.length} corners
-            </button>
-          </td>
         )}
-        <td className="note" data-title="note">
+        <td className="note" data-title="note" colSpan={isNoteAlone(row) ? 6 : undefined}>
           {text('note', noteHint(row))}
         </td>
         <td className="away">
@@ -181,6 +181,11 @@ function Row(props: {
       )}
     </>
   )
+}
+
+/** A start is said by its note alone, which is long: it has the room of the cells that stay blank. */
+function isNoteAlone({ what, side, outline, ...cells }: SurveyRow): boolean {
+  return what === 'start' && outline === null && side === '' && DISTANCES.every((name) => cells[name] === '')
 }
 
 /** Faults in words with their codes and what to do. */

@@ -85,7 +85,6 @@ export function SurveyChart(props: {
     if (draft.length >= 3 && (near(draft.at(-1)) || near(draft[0]))) props.onClose()
     else if (!near(draft.at(-1))) props.onCorner(snapped(at))
   }
-  const onMissing = (): void => setMapMissing(true)
   const { frame } = sheet
   const window = `inset(${frame.top}px ${sheet.width - frame.right}px ${sheet.height - frame.bottom}px ${frame.left}px)`
   const isPlacing = picture !== null && picture.place === null
@@ -98,7 +97,7 @@ export function SurveyChart(props: {
             {...map.finding}
             map={map.served}
             size={size}
-            onMissing={onMissing}
+            onMissing={setMapMissing}
           />
         ) : isPlacing && size !== null ? (
           <PicturePlacer picture={picture} size={size} onPicture={props.onPicture} />
@@ -110,7 +109,7 @@ export function SurveyChart(props: {
             >
               <div className="chart-carried" style={{ transform: sight.transform }}>
                 {map?.start != null && (
-                  <MapUnderChart sheet={sheet} map={map.served} start={map.start} onMissing={onMissing} />
+                  <MapUnderChart sheet={sheet} map={map.served} start={map.start} onMissing={setMapMissing} />
                 )}
                 {picture?.place != null && (
                   <img
@@ -193,7 +192,7 @@ function MapUnderChart(props: {
   readonly sheet: Sheet
   readonly map: ServedMap
   readonly start: LineStart
-  readonly onMissing: () => void
+  readonly onMissing: (isMissing: boolean) => void
 }): ReactElement {
   const { sheet, map, start, onMissing } = props
   const [toEarth, toPlane] = [fromStart(start), toStart(start)]

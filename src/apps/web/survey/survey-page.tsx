@@ -23,7 +23,7 @@ import { FaultList, RowTable } from './row-table.tsx'
 import { newSurvey, openHole, type Survey } from './survey.ts'
 import { SurveyChart } from './survey-chart.tsx'
 import { SurveyFiles } from './survey-files.tsx'
-import { nearStart, readHole } from './survey-reading.ts'
+import { nearStart, readHole, unplacedHoles } from './survey-reading.ts'
 import { TraceSection } from './trace-section.tsx'
 import { useServedMap } from './use-served-map.ts'
 import { useSurvey } from './use-survey.ts'
@@ -250,6 +250,7 @@ export function SurveyPage(props: {
             <MapSection
               map={served}
               near={nearStart(survey)}
+              unplaced={unplacedHoles(survey)}
               hasStart={reading.start !== null}
               isShown={isMapShown}
               onShow={setMapShown}

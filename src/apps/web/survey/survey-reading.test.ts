@@ -3,7 +3,7 @@ import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseTypedTable } from '#outside/formats/typed-hole-table.ts'
 import { newSurvey, openHole, type Survey, surveyOf } from './survey.ts'
-import { courseDocument, readHole, tableText } from './survey-reading.ts'
+import { courseDocument, readHole, tableText, unplacedHoles } from './survey-reading.ts'
 
 const EIGHT_ROWS = `hole,what,side,from_yd,to_yd,near_yd,far_yd,note
 7,tee,left,0,,3,,"white, card 364 yd"
@@ -23,6 +23,16 @@ function surveyed(text: string): Survey {
 
 const errors = (faults: readonly { severity: string; code: string }[]): string[] =>
   faults.filter(({ severity }) => severity === 'error').map(({ code }) => code)
+
+describe('unplacedHoles', () => {
+  it('names holes without a start only where another has one', () => {
+    const more = EIGHT_ROWS.split('\n').slice(1).join('\n').replaceAll('7,', '8,')
+    expect(unplacedHoles(surveyed(EIGHT_ROWS + more))).toEqual([])
+    expect(unplacedHoles(surveyed(`${EIGHT_ROWS}7,start,,,,,,56.3412 -2.8031 toward 43\n${more}`))).toEqual([
+      '8',
+    ])
+  })
+})
 
 describe('readHole', () => {
   it('draws every row where it is typed, though the hole is played from beside the line', () => {

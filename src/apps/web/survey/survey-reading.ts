@@ -74,9 +74,17 @@ export function nearStart(survey: Survey): LonLat | null {
   return known == null ? null : positionOf(known)
 }
 
+/** Refs of the holes that no row places on the earth, where another has one; they are laid beside it at an invented place. */
+export function unplacedHoles({ holes }: Survey): string[] {
+  const without = holes.filter((hole) => startOf(hole) === null)
+  return without.length === holes.length ? [] : without.map(({ ref }) => ref)
+}
+
 /** A hole whose north is where its start says; the chart lies still. */
 function turnedTo(start: LineStart | null, hole: Hole | null): Hole | null {
-  return start === null || hole === null ? hole : { ...hole, bearingDegrees: start.headingDegrees }
+  return start === null || hole === null
+    ? hole
+    : { ...hole, bearingDegrees: start.headingDegrees, isBearingInvented: false }
 }
 
 function startOf({ rows }: SurveyHole): LineStart | null {

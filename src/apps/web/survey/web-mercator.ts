@@ -4,7 +4,7 @@ import { degreesToRadians, radiansToDegrees } from '#numbers/units/units.ts'
 /** Pixels along a side of a tile. */
 export const TILE_PIXELS = 256
 
-/** A tile of a map: level, and its number from the west and from the north. */
+/** A tile of a map: level, and its number from the west, counted on beyond the date line, and from the north. */
 export interface Tile {
   readonly z: number
   readonly x: number
@@ -30,14 +30,22 @@ export function placeAtPixel(level: number, [u, v]: readonly [u: number, v: numb
 
 /** The tiles that cover the box about some places, row by row, at the nearest level of at most `most` of which that takes no more than `count`. */
 export function tilesOver(places: readonly LonLat[], most: number, count: number): Tile[] {
+  const reference = places[0]?.[0] ?? 0
+  const near = places.map(
+    ([longitude, latitude]): LonLat => [
+      longitude - 360 * Math.round((longitude - reference) / 360),
+      latitude,
+    ],
+  )
   for (let z = most; z > 0; z--) {
-    const pixels = places.map((place) => pixelAt(z, place))
+    const pixels = near.map((place) => pixelAt(z, place))
     const span = (part: 0 | 1): readonly [number, number] => {
       const numbers = pixels.map((pixel) => Math.floor(pixel[part] / TILE_PIXELS))
-      const held = (number: number): number => Math.min(2 ** z - 1, Math.max(0, number))
-      return [held(Math.min(...numbers)), held(Math.max(...numbers))]
+      return [Math.min(...numbers), Math.max(...numbers)]
     }
-    const [[west, east], [north, south]] = [span(0), span(1)]
+    const held = (row: number): number => Math.min(2 ** z - 1, Math.max(0, row))
+    const [west, east] = span(0)
+    const [north, south] = span(1).map(held) as [number, number]
     const [columns, rows] = [east - west + 1, south - north + 1]
     if (columns * rows > count) continue
     return Array.from({ length: columns * rows }, (_, index) => ({

@@ -111,6 +111,7 @@ export function holeLineOf(candidate: Candidate, tally: Tally): { hole: HoleLine
     strokeIndex: readNumberTag(feature, 'handicap', 1, HIGHEST_REF, tally),
     name: feature.tags.name ?? null,
     line,
+    isBearingInvented: feature.tags['marram:bearing'] === 'invented',
     cardLengths,
   }
   return { hole, found }

@@ -40,13 +40,13 @@ const TAGS: Readonly<
 
 /**
  * Builds one hole from its rows: its line from the chosen tee to the middle of the green, and everything along it. Its first
- * leg points so many degrees from north.
+ * leg points so many degrees from north; `null`: nobody has said, and it is laid to the north.
  */
 export function layHole(
   ref: string,
   rows: readonly TableRow[],
   toLonLat: ToLonLat,
-  northDegrees: number,
+  northDegrees: number | null,
 ): LaidHole {
   const faults: Fault[] = []
   const features: SurveyFeature[] = []
@@ -55,11 +55,11 @@ export function layHole(
   const end = greens.map((row) => endAt(row, line)).find((place) => place !== null)
   if (end && greens.length > 1) faults.push(severalGreens(ref, greens))
   const length = end?.length ?? 0
-  const placed = { ref, line, toLonLat }
+  const placed = { ref, line, toLonLat, isBearingInvented: northDegrees === null }
   if (end) features.push(holeFeature(placed, end, rows))
   else faults.push(noGreen(ref))
   const addArea = (row: TableRow, ring: readonly Point[]): void => {
-    const slope = layGreen(row, ring, approachFrom(ring, line), toLonLat, northDegrees)
+    const slope = layGreen(row, ring, approachFrom(ring, line), toLonLat, northDegrees ?? 0)
     features.push(areaFeature(row, ring, slope.tags, placed), ...slope.features)
     faults.push(...slope.faults)
   }
@@ -90,6 +90,7 @@ interface Placed {
   readonly ref: string
   readonly line: BentLine
   readonly toLonLat: ToLonLat
+  readonly isBearingInvented: boolean
 }
 
 /** Where a hole ends: the middle of its green, so far along its line. */
@@ -160,7 +161,7 @@ function startFeature(row: TableRow, rows: readonly TableRow[]): SurveyFeature[]
 }
 
 function holeFeature(placed: Placed, { at: end, length }: HoleEnd, rows: readonly TableRow[]): SurveyFeature {
-  const { line, ref, toLonLat } = placed
+  const { line, ref, toLonLat, isBearingInvented } = placed
   const notes = rows.map((row) => readNote(row.note))
   const first = (key: 'par' | 'index'): string | undefined =>
     notes.find((note) => note[key] !== null)?.[key] ?? undefined
@@ -176,6 +177,7 @@ function holeFeature(placed: Placed, { at: end, length }: HoleEnd, rows: readonl
     ref,
     ...(par === undefined ? { 'marram:guess_par': 'yes' } : { par }),
     ...(index === undefined ? {} : { handicap: index }),
+    ...(isBearingInvented ? { 'marram:bearing': 'invented' } : {}),
     ...Object.fromEntries(rows.flatMap(cardLength)),
   }
   return { id: `hole ${ref}`, tags, geometry: { kind: 'line', positions } }

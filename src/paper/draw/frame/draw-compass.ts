@@ -9,7 +9,7 @@ import { circleSteps, lineSteps, polylineSteps } from '../steps.ts'
 export const COMPASS_SIZE: { readonly width: number; readonly height: number } = { width: 92, height: 114 }
 
 /**
- * True north, and the day's wind blowing across the rose from where it comes: the arrow flies with the wind.
+ * True north, where it is known, and the day's wind blowing across the rose from where it comes: the arrow flies with the wind.
  * `at` is the upper left corner of its room.
  */
 export function drawCompass(hole: Hole, at: Point, wind: WindMark | undefined): Shape[] {
@@ -53,17 +53,21 @@ export function drawCompass(hole: Hole, at: Point, wind: WindMark | undefined): 
       stroke: { paint: 'ink', width: DRAW_SETTINGS.fineLine },
     },
     { kind: 'path', steps: ticks, stroke: { paint: 'ink', width: DRAW_SETTINGS.hairline } },
-    ...star,
-    {
-      kind: 'text',
-      text: 'N',
-      at: [north[0], north[1] + 3.5],
-      size: DRAW_SETTINGS.smallType,
-      paint: 'ink',
-      face: 'serif-bold',
-      anchor: 'middle',
-      halo: 2,
-    },
+    ...(hole.isBearingInvented
+      ? []
+      : [
+          ...star,
+          {
+            kind: 'text',
+            text: 'N',
+            at: [north[0], north[1] + 3.5],
+            size: DRAW_SETTINGS.smallType,
+            paint: 'ink',
+            face: 'serif-bold',
+            anchor: 'middle',
+            halo: 2,
+          } as const,
+        ]),
     ...(wind === undefined || wind.speedMetresPerSecond < 0.05
       ? []
       : windArrow(wind.fromDegrees, centre, turned)),
