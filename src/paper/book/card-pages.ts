@@ -150,9 +150,10 @@ function heading(
   return { shapes, bottom: below + under + height + Math.max(0, purposeLines.length - 1) * type.line }
 }
 
-/** `, 18 strokes received`, `, 1 stroke received`; empty where the card does not tell. */
+/** `, 18 strokes received`, `, gives 1 stroke`; empty where the card does not tell. */
 function receivedOf(holes: readonly BookHole[]): string {
   if (holes.some(({ received }) => received === null)) return ''
   const strokes = holes.reduce((sum, one) => sum + (one.received ?? 0), 0)
-  return `, ${strokes} ${strokes === 1 ? 'stroke' : 'strokes'} received`
+  const words = `${Math.abs(strokes)} ${Math.abs(strokes) === 1 ? 'stroke' : 'strokes'}`
+  return strokes < 0 ? `, gives ${words}` : `, ${words} received`
 }
