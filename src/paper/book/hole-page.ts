@@ -27,7 +27,7 @@ export function holePage(
   const box = boxOf(hole)
   const [across, along] = [box.maxX - box.minX, box.maxY - box.minY]
   const scale = smallestFitting(
-    Math.max(across / (frame.right - frame.left), along / (frame.bottom - frame.top)),
+    Math.max(across / (frame.right - frame.left), along / (frame.bottom - frame.top - 2 * FLAG_POINTS)),
   )
   const middle: Point = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2]
   const sheet = sheetInFrame(frame, middle, pointsPerMetre(scale))
@@ -76,6 +76,9 @@ function smallestFitting(metresPerPoint: number): number {
   const least = metresPerPoint * 1000 * POINTS_PER_MILLIMETRE
   return SCALES.find((scale) => scale >= least) ?? 500 * Math.ceil(least / 500)
 }
+
+/** A flag is as high at every scale, and stands above what is fitted. */
+const FLAG_POINTS = 10
 
 const SCALES = [1000, 1250, 1500, 2000, 2500, 3000, 3500, 4000, 4500, 5000]
 
