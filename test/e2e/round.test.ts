@@ -200,6 +200,23 @@ describe('the round on the phone', () => {
     await page.getByText('2 strokes on 1 finished hole, 2 under par; 1 putt, 0 penalty strokes.').waitFor()
   })
 
+  it('plans from where the ball lies in practice, with the prices of the clubs', async () => {
+    const card = FACTS.card.slice(2, 3)
+    await takeUp({ ...FACTS, id: 'round-2026-05-04-practice', purpose: 'practice', card })
+    await tapStroke('pitching-wedge', 0.3)
+    await button('What to play from here').click()
+    const sentence = page.locator('.practice .sentence')
+    await sentence.waitFor({ timeout: PATIENCE })
+    expect(await sentence.textContent()).toMatch(/^[A-Z].+\.$/)
+    const clubs = (await page.locator('.practice .sentence + p').textContent()) ?? ''
+    expect(clubs).toMatch(/^[a-z0-9-]+ \d\.\d\d(, [a-z0-9-]+ \d\.\d\d)*$/)
+    const prices = [...clubs.matchAll(/ (\d\.\d\d)/g)].map(([, price]) => Number(price))
+    expect(prices).toEqual([...prices].sort((a, b) => a - b))
+    // A ball that has moved on asks anew.
+    await tapStroke('sand-wedge', 0.6)
+    await sentence.waitFor({ state: 'detached' })
+  })
+
   it('is easy to hit and to read at 390 and 320 px', async () => {
     await page.goto(`${desk.address}round.html#/${FACTS.id}/7`)
     await picture().waitFor()
