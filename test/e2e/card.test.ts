@@ -246,6 +246,18 @@ describe('the card on the screen', () => {
     await press('Stop planning')
   })
 
+  it('plans soon and roughly where that is asked for, and the card says so', async () => {
+    const words = async (): Promise<string> =>
+      (await page.locator('.sheet svg text').allTextContents()).join(' ').replaceAll(/\s+/g, ' ')
+    await page.evaluate(`location.hash = '#/course/two-short/card/ebbe'`)
+    await press('Soon and rough')
+    await isReady()
+    await poll(words).toContain('solved by quick settings')
+    await press('Soon and rough')
+    await isReady()
+    await poll(words).not.toContain('solved by quick settings')
+  })
+
   it('has its plans at once when the page is loaded again, and plans anew for another player', async () => {
     await page.evaluate(`location.hash = '#/course/two-short/card/ebbe'`)
     await isReady()

@@ -17,6 +17,7 @@ import {
   smallTargets,
   violations,
 } from '../../tools/served-desk.ts'
+import { twoClubs, twoShort } from '../fixtures/two-short.ts'
 
 /**
  * The round on a phone, 390 px wide. Clauses are those of the Rules of Golf 2023 as in the user's table of Rules facts: Rule
@@ -129,6 +130,26 @@ describe('the round on the phone', () => {
     expect(load.page).toBeLessThan(80)
     expect(load.workers).toBe(0)
     expect(load.files.filter((path) => /desk|index/.test(path))).toEqual([])
+  })
+
+  it('is prepared on the phone, soon and rough', async () => {
+    await page.goto(`${desk.address}round.html`)
+    for (const [place, document] of [
+      ['courses/two-short', twoShort()],
+      ['players/ebbe', twoClubs('Ebbe')],
+    ] as const)
+      await page.evaluate(
+        `fetch('/api/${place}', { method: 'PUT', headers: { 'Content-Type': 'application/json' }, body: ${JSON.stringify(JSON.stringify(document))} })`,
+      )
+    await button('New round').click()
+    await page.getByRole('combobox', { name: 'Course', exact: true }).selectOption('two-short')
+    await page.getByRole('combobox', { name: 'Player', exact: true }).selectOption('ebbe')
+    await page.getByLabel('Soon and rough: a few minutes').check()
+    await button('Prepare the round').click()
+    const hole = page.getByLabel('Hole', { exact: true })
+    await hole.waitFor({ timeout: PATIENCE })
+    expect(await hole.locator('option').count()).toBe(2)
+    expect(await page.locator('.card').textContent()).toMatch(/start (it )?(on|at|\d+)/i)
   })
 
   it('that counts shows nothing that is worked out, whatever is pressed, until it is closed', async () => {

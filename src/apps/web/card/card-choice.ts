@@ -12,6 +12,8 @@ export interface CardChoice {
   readonly isTextOnly: boolean
   /** Marks where the sheet is folded; of a pocket book: to be stapled. */
   readonly hasFolds: boolean
+  /** Plans by quick settings. */
+  readonly isQuick: boolean
 }
 
 /** The kinds by the words that people choose them by. */
@@ -31,6 +33,7 @@ const FIRST: CardChoice = {
   paper: 'a4',
   isTextOnly: false,
   hasFolds: true,
+  isQuick: false,
 }
 
 /** What is printed once the switch for words alone is heeded. */

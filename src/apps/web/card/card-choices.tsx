@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react'
-import { isWords, PRINTED_KINDS, type PrintedKind } from '#paper/book/printed-kinds.ts'
+import { hasPlans, isWords, PRINTED_KINDS, type PrintedKind } from '#paper/book/printed-kinds.ts'
 import { Choice } from '../ledger/choice.tsx'
-import { KIND_NAMES } from './card-choice.ts'
+import { KIND_NAMES, kindOf } from './card-choice.ts'
 import { RoundChoices, type RoundChoicesProps } from './round-choices.tsx'
 
 /** What is printed, for which round and on which paper. */
@@ -36,6 +36,15 @@ export function CardChoices(
       >
         To fold
       </button>
+      {hasPlans(kindOf(choice)) && (
+        <button
+          type="button"
+          aria-pressed={choice.isQuick}
+          onClick={() => onChoose({ isQuick: !choice.isQuick })}
+        >
+          Soon and rough
+        </button>
+      )}
     </div>
   )
 }

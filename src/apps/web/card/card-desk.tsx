@@ -50,7 +50,7 @@ export function CardDesk(props: {
     () => (isPlanned ? { course: course.name, holes, day } : null),
     [isPlanned, course, holes, day],
   )
-  const plans = useRoundPlans(round, player, units)
+  const plans = useRoundPlans(round, player, units, choice.isQuick)
   const { states, isRunning } = plans
   const asked = useMemo(
     () => ({

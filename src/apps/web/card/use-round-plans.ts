@@ -20,19 +20,20 @@ export function useRoundPlans(
   round: { readonly course: string; readonly holes: readonly Hole[]; readonly day: Day } | null,
   player: Player | null,
   units: 'yards' | 'metres',
+  isQuick: boolean,
 ): Work<HoleState> {
   const asked = useMemo(() => {
     if (round === null || player === null) return null
     const { course, holes, day } = round
     return {
-      key: JSON.stringify(['plans', round, player, units]),
+      key: JSON.stringify(['plans', round, player, units, ...(isQuick ? ['quick'] : [])]),
       kept: { of: PLANNER, isState: isPlanOf },
       pieces: holes.map((hole) => ({
         name: hole.ref,
-        question: plainPlan({ courseName: course, hole, player, day, units }),
+        question: plainPlan({ courseName: course, hole, player, day, units }, null, isQuick),
       })),
     }
-  }, [round, player, units])
+  }, [round, player, units, isQuick])
   return useWork(asked, planner, stateOf)
 }
 

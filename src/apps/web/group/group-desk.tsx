@@ -45,7 +45,7 @@ export function GroupDesk(props: OfField): ReactElement {
     () => (isPlanned ? { course: course.name, holes, day } : null),
     [isPlanned, course, holes, day],
   )
-  const { current, work, plans } = useFieldPlans(round, field, units)
+  const { current, work, plans } = useFieldPlans(round, field, units, choice.isQuick)
   const { save, isMaking, fault } = usePdf()
   const [refusals, setRefusals] = useState<LaidField['refusals']>([])
   const [pressTrouble, setPressTrouble] = useState<Trouble | null>(null)

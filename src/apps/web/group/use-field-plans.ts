@@ -23,6 +23,7 @@ export function useFieldPlans(
   round: FieldRound | null,
   field: readonly { readonly id: string; readonly player: Player }[],
   units: 'yards' | 'metres',
+  isQuick: boolean,
 ): {
   /** Whose plans are worked on; `null` once all are there. */
   readonly current: string | null
@@ -35,12 +36,12 @@ export function useFieldPlans(
     plans: {},
   })
   // Whatever is planned for is another question, so nothing of before stands.
-  const asked = useMemo(() => ({ round, units }), [round, units])
+  const asked = useMemo(() => ({ round, units, isQuick }), [round, units, isQuick])
   const plans = done.of === asked ? done.plans : NONE
   const next = round === null ? undefined : field.find(({ id }) => plans[id] === undefined)
   const player = next?.player ?? null
   const numbers = useMemo(() => player && withoutSentences(player), [player])
-  const work = useRoundPlans(next === undefined ? null : round, numbers, units)
+  const work = useRoundPlans(next === undefined ? null : round, numbers, units, isQuick)
   const isThere = work.of > 0 && work.done === work.of
   useEffect(() => {
     if (next === undefined || !isThere) return

@@ -1,9 +1,10 @@
 import type { PlanQuestion } from './questions.ts'
 
-/** A plan for the fewest strokes, the best club and no flips: what a card and a round ask for. */
+/** A plan for the fewest strokes, the best club and no flips: what a card and a round ask for; `isQuick` by quick settings. */
 export function plainPlan(
   asked: Pick<PlanQuestion, 'courseName' | 'hole' | 'player' | 'day' | 'units'>,
   ball: PlanQuestion['ball'] = null,
+  isQuick: boolean = false,
 ): PlanQuestion {
   return {
     kind: 'plan',
@@ -11,7 +12,7 @@ export function plainPlan(
     ball,
     club: null,
     format: null,
-    isFirst: false,
+    isFirst: isQuick,
     near: null,
     hasFlips: false,
   }

@@ -5,8 +5,14 @@ import { type Library, useLibrary } from '../documents/use-library.ts'
 import { Chosen } from '../page/chosen.tsx'
 import { useReader } from '../reading/use-reader.ts'
 import { holePlace } from './places.ts'
-import { type AskedRound, prepareRound } from './prepare-round.ts'
+import { type AskedRound, type CardPlans, prepareRound } from './prepare-round.ts'
 import { wordsOf } from './trouble-words.ts'
+
+const CARD_PLANS: readonly { readonly plans: CardPlans; readonly words: string }[] = [
+  { plans: 'full', words: 'In full: ten minutes or more on a phone' },
+  { plans: 'quick', words: 'Soon and rough: a few minutes' },
+  { plans: 'none', words: 'None' },
+]
 
 /** Where, who, when and by which rules; the card is prepared before the start and does not change after it. */
 export function NewRound(): ReactElement {
@@ -27,7 +33,7 @@ function Asking({ library }: { readonly library: Library }): ReactElement {
     hasDevices: true,
     isTextOnly: false,
     units,
-    hasPlans: true,
+    plans: 'full',
   }))
   const [course, setCourse] = useState<Course | null>(null)
   const [said, setSaid] = useState('')
@@ -138,14 +144,20 @@ function Asking({ library }: { readonly library: Library }): ReactElement {
           </label>
         </>
       )}
-      <label>
-        <input
-          type="checkbox"
-          checked={asked.hasPlans}
-          onChange={(event) => set({ hasPlans: event.currentTarget.checked })}
-        />
-        Plan every hole for the card: ten minutes or more on a phone
-      </label>
+      <fieldset>
+        <legend>Plans for the card</legend>
+        {CARD_PLANS.map(({ plans, words }) => (
+          <label key={plans}>
+            <input
+              type="radio"
+              name="plans"
+              checked={asked.plans === plans}
+              onChange={() => set({ plans })}
+            />
+            {words}
+          </label>
+        ))}
+      </fieldset>
       <p role="status">{said}</p>
       <button
         type="button"

@@ -21,6 +21,9 @@ import { drawPicture, playedHole } from './draw-pictures.ts'
 import { newMark } from './phone-id.ts'
 import { putPictures, putRound, readRound } from './round-shelf.ts'
 
+/** How the holes of a card are planned: `none` is at once. */
+export type CardPlans = 'full' | 'quick' | 'none'
+
 /** What is settled before the start. */
 export interface AskedRound {
   readonly courseId: string
@@ -33,8 +36,7 @@ export interface AskedRound {
   readonly hasDevices: boolean
   readonly isTextOnly: boolean
   readonly units: 'yards' | 'metres'
-  /** False: a card without plans, at once. */
-  readonly hasPlans: boolean
+  readonly plans: CardPlans
 }
 
 /**
@@ -46,18 +48,18 @@ export async function prepareRound(
   tell: (done: number, of: number) => void,
   signal: AbortSignal,
 ): Promise<string> {
-  const { courseId, playerId, dayId, tee, purpose, hasPlans, units } = asked
+  const { courseId, playerId, dayId, tee, purpose, plans, units } = asked
   const [course, player] = await Promise.all([loadCourse(courseId), loadPlayer(playerId)])
   const day = dayId === null ? REFERENCE_DAY : parseDay(await fetchDocument('days', dayId), `days/${dayId}`)
   const holes = course.holes.flatMap(({ ref }) => playedHole(course, ref, tee, day) ?? [])
   const settings = { course, player, day, holes, purpose, units }
   const card = new Map<Hole, CardHole>()
   const waiting = [...holes]
-  const lanes = hasPlans ? Array.from({ length: laneCount() }, planner) : []
+  const lanes = plans === 'none' ? [] : Array.from({ length: laneCount() }, planner)
   const planned = async (lane: (typeof lanes)[number]): Promise<void> => {
     for (let hole = waiting.shift(); hole !== undefined; hole = waiting.shift()) {
       const { plan, fault } = await lane.run(
-        plainPlan({ courseName: course.name, hole, player, day, units }),
+        plainPlan({ courseName: course.name, hole, player, day, units }, null, plans === 'quick'),
         signal,
       )
       card.set(hole, cardHole(hole, plan ?? null, fault?.message ?? '', settings))
