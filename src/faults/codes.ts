@@ -12,6 +12,7 @@ export const FAULT_CODES = {
   'MAR-FILE-005': 'The file is not text: it holds bytes that no text file holds.',
   'MAR-FILE-006': 'The output file cannot be written.',
   'MAR-FILE-007': 'The kind of file was not recognised.',
+  'MAR-FILE-008': 'A file would be written over that the same command reads.',
 
   'MAR-STORE-001': 'The file of the store is damaged, or not a store at all.',
   'MAR-STORE-002': 'The file or folder of the store cannot be opened for writing.',

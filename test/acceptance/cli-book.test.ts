@@ -114,6 +114,36 @@ describe('marram book', () => {
     expect(existsSync(out('barred.pdf'))).toBe(false)
   })
 
+  it('never writes over what it reads, and leaves it as it was', () => {
+    const mine = file('mine.player.json', twoClubs('Ebbe Strömnäs'))
+    const before = readFileSync(mine)
+    const run = marram('book', COURSE, '--player', mine, '--kind', 'caddie', '--out', mine)
+    expect(run).toMatchObject({ status: 2, err: expect.stringContaining('MAR-FILE-008') })
+    expect(readFileSync(mine).equals(before)).toBe(true)
+    expect(marram('book', COURSE, '--kind', 'pins', '--out', COURSE).err).toContain('MAR-FILE-008')
+  })
+
+  it('says where words alone need a player, and which letters no type has', () => {
+    const alone = marram('book', COURSE, '--kind', 'pins', '--text-only', '--out', out('alone.pdf'))
+    expect(alone).toMatchObject({ status: 2, err: expect.stringContaining('words alone are a card') })
+    expect(existsSync(out('alone.pdf'))).toBe(false)
+    const far = file('far.player.json', twoClubs('张伟'))
+    const run = marram('book', COURSE, '--player', far, '--kind', 'caddie', '--out', out('far.pdf'))
+    expect(run).toMatchObject({ status: 0, err: '' })
+    expect(run.out).toContain('The printed type lacks letters of the name “张伟”: 张 伟.')
+  })
+
+  it('says which holes of a table it could not read', () => {
+    const table = join(folder, 'two.csv')
+    writeFileSync(
+      table,
+      'hole,what,side,from_m,to_m,near_m,far_m,note\n1,green,,120,140,,22,par 3\n2,fairway,,60,100,,30,\n',
+    )
+    const run = marram('book', table, '--kind', 'pins', '--out', out('read.pdf'))
+    expect(run.status).toBe(1)
+    expect(run.out).toMatch(/Hole 2 .*left out/)
+  })
+
   it('refuses what may not be carried before it works anything out', () => {
     const pins = ['--kind', 'pins', '--for', 'counting', '--out', out('few.pdf')]
     const run = marram('book', COURSE, ...pins)

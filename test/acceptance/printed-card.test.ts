@@ -80,6 +80,38 @@ describe('the card', () => {
     }
   })
 
+  it('has room for long names of holes and long clubs that a person wrote', () => {
+    const named = inventedHoles(9).map((one, index) => ({
+      ...one,
+      hole: { ...one.hole, ref: index === 2 ? 'Garden north 12b' : `${index + 1}` },
+    }))
+    const sentence = { reader: 'player', part: 'stroke', under: '', units: 'yards' } as const
+    const asked = inventedFacts(letters, named)
+    const player = {
+      ...asked.player,
+      sentences: [
+        {
+          ...sentence,
+          course: asked.course,
+          hole: '4',
+          club: 'WWWWWWWWWW WWWWWWWWWW WWWWWWWWWW WWWW',
+          words: 'Short',
+        },
+      ],
+    }
+    for (const kind of ['card', 'large'] as const)
+      for (const { drawing } of cardPages({ ...asked, player }, kind)) {
+        const boxes = textBoxes(drawing, letters)
+        expect(overlaps(boxes)).toEqual([])
+        expect(outside(drawing, boxes)).toEqual([])
+      }
+    const words = cardPages({ ...asked, player }).flatMap(({ drawing }) =>
+      everyText(drawing.shapes).map(({ text }) => text),
+    )
+    // A sentence that a person left open is closed where another follows.
+    expect(words.join(' ')).toContain('Short. ')
+  })
+
   it('prints nothing under 10 points, hole numbers at 16 and clubs at 14 in bold', () => {
     const texts = cardPages(facts()).flatMap(({ drawing }) => everyText(drawing.shapes))
     expect(Math.min(...texts.map(({ size }) => size))).toBeGreaterThanOrEqual(10)

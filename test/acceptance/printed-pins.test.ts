@@ -67,6 +67,31 @@ describe('the pin sheet', () => {
     expect(checkPages(pinSheets({ ...facts, holes: sloped }, 480), 'counting', [])).toEqual([])
   })
 
+  it('says which holes nobody gave a place for, and draws none there', () => {
+    const words = (pins: typeof day.pins): string =>
+      pinSheets({ ...facts, day: { ...day, pins } }, 480)
+        .flatMap(({ drawing }) => textBoxes(drawing, letters).map(({ text }) => text))
+        .join('|')
+    const some = words({ '1': day.pins['1'] as (typeof day.pins)[string] })
+    expect(some.split('not given').length - 1).toBe(17)
+    expect(words(day.pins)).not.toContain('not given')
+    expect(words({})).toContain('No hole locations were given')
+  })
+
+  it('shares greens out so that every sheet may be carried, and fits long names of holes', () => {
+    const twenty = Array.from({ length: 20 }, (_, index) => {
+      const one = facts.holes[index % 18]!
+      return { ...one, hole: { ...one.hole, ref: index === 3 ? 'Garden north 12b' : `${index + 1}` } }
+    })
+    const pages = pinSheets({ ...facts, holes: twenty }, 480)
+    expect(pages.map(({ greens }) => greens.length)).toEqual([10, 10])
+    expect(checkPages(pages, 'counting', [])).toEqual([])
+    for (const { drawing } of pages) {
+      const words = { ...drawing, shapes: drawing.shapes.filter(({ kind }) => kind === 'text') }
+      expect(overlaps(textBoxes(words, letters))).toEqual([])
+    }
+  })
+
   it('takes another sheet for more than eighteen greens', () => {
     const pages = pinSheets({ ...facts, holes: [...facts.holes, ...facts.holes.slice(0, 9)] }, 480)
     expect(pages.map(({ greens }) => greens.length)).toEqual([18, 9])

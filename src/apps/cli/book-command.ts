@@ -1,8 +1,10 @@
 import { Failure } from '#faults/failure.ts'
+import type { Fault } from '#faults/fault.ts'
 import { pageName } from '#golf/player/first-name.ts'
 import { isRough, roughWords } from '#golf/strategy/rough-words.ts'
 import { readPart } from '#outside/print/read-part.ts'
 import { renderPdf } from '#outside/print/render-pdf.ts'
+import { lackingLetters } from '#outside/print/type-setter.ts'
 import { checkPages } from '#paper/book/check-pages.ts'
 import { type ChangedSentence, changedSentences } from '#paper/book/own-words.ts'
 import type { Page } from '#paper/book/page.ts'
@@ -17,6 +19,7 @@ import {
 } from '#paper/book/printed-kinds.ts'
 import type { FiledPlayer } from './batch-tasks.ts'
 import { type BookOptions, parseBook } from './book-options.ts'
+import { concerning, holeOf } from './concerning.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
@@ -35,7 +38,7 @@ import { requireFolder, writeBytes } from './write-file.ts'
 export async function bookCommand(path: string, options: BookOptions, machine: Machine): Promise<number> {
   const asked = parseBook(options)
   requireFolder(options.out)
-  const { course } = await loadCourse(path)
+  const { course, faults } = await loadCourse(path)
   const players = options.player.map((file) => ({ file, player: loadPlayer(file) }))
   const day = loadDay(options.day, course, options, machine, options.pins)
   const round = printedRound(course, options.hole, day, asked)
@@ -57,7 +60,7 @@ export async function bookCommand(path: string, options: BookOptions, machine: M
       : `${course.name}, ${pageName(first.player.name, first.player.age)}`
   const sheets = sheetsOfField(prints.map(({ pages }) => imposedSheets(asked.kind, pages, asked)))
   writeBytes(options.out, await renderPdf(sheets, { title, readPart }))
-  return report(prints, rows, round, options, machine)
+  return report({ prints, rows, faults }, round, options, machine)
 }
 
 /** What comes to one player; a pin sheet to nobody in particular. */
@@ -88,16 +91,42 @@ function refuse(pages: readonly Page[], { asked, course }: PrintedRound): void {
   if (first !== undefined) throw new Failure(first.code, `${first.message} ${first.advice}`, first.place)
 }
 
+/** Names of which some letters are not in the printed type. */
+function lackingLines(prints: readonly Print[]): string[] {
+  return prints.flatMap(({ filed }) => {
+    const name = filed?.player.name ?? ''
+    const lacking = lackingLetters(name, readPart)
+    return lacking.length === 0
+      ? []
+      : [`The printed type lacks letters of the name “${name}”: ${lacking.join(' ')}. Each stands as “?”.`]
+  })
+}
+
+/** What became of the pages. */
+interface Printed {
+  readonly prints: readonly Print[]
+  readonly rows: readonly BatchRow[]
+  /** Of the course, as it was read. */
+  readonly faults: readonly Fault[]
+}
+
 /** Says what was written, and names the holes without a plan and those that no page holds. Returns the exit code. */
 function report(
-  prints: readonly Print[],
-  rows: readonly BatchRow[],
-  { asked: { purpose }, left }: PrintedRound,
+  { prints, rows, faults }: Printed,
+  { asked: { purpose }, left: unlaid }: PrintedRound,
   options: BookOptions,
   machine: Machine,
 ): number {
   const isField = prints.length > 1
   const pages = prints.flatMap((print) => print.pages.map(({ name }) => name))
+  const unread = concerning(faults, options.hole).filter(({ severity }) => severity === 'error')
+  const left = [
+    ...unlaid,
+    ...unread.flatMap(({ place, message }) => {
+      const hole = holeOf(place)
+      return hole === null ? [] : [{ hole, message }]
+    }),
+  ]
   const absent = new Set(left.map(({ hole }) => hole))
   const unplanned = rows.flatMap((row) =>
     'unplanned' in row && !absent.has(row.unplanned.hole)
@@ -108,7 +137,7 @@ function report(
   const changed = prints.flatMap((print) =>
     print.changed.map((one) => ({ player: print.filed?.player.name ?? '', ...one })),
   )
-  const exitCode = unplanned.length + left.length > 0 ? 1 : 0
+  const exitCode = unplanned.length + unlaid.length + unread.length > 0 ? 1 : 0
   if (options.json) {
     const holes = isField ? unplanned : unplanned.map(({ hole }) => hole)
     const players = isField ? { players: prints.map(({ filed }) => filed?.file) } : {}
@@ -146,7 +175,11 @@ function report(
         ({ player, sentence: { hole, part, words }, proposed, why }) =>
           `Hole ${hole}, ${part}, of ${player}: “${words}” was written ${why === 'units' ? 'in other units' : 'over another plan'}; it is now “${proposed}”.`,
       ),
-      ...left.map(({ hole, message }) => `Hole ${hole} is on no page: ${message}`),
+      ...unlaid.map(({ hole, message }) => `Hole ${hole} is on no page: ${message}`),
+      ...unread.map(({ place, message }) =>
+        holeOf(place) === null ? `Of the course, ${place}: ${message}` : message,
+      ),
+      ...lackingLines(prints),
     ],
     machine,
   )

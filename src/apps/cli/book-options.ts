@@ -42,16 +42,21 @@ export interface AskedBook {
 
 /** Reads the options. Throws MAR-USAGE-002, before any file is read. */
 export function parseBook(options: BookOptions): AskedBook {
-  const kind = parseWord(options.kind ?? 'card', PRINTED_KINDS, '--kind')
+  const asked = parseWord(options.kind ?? 'card', PRINTED_KINDS, '--kind')
+  const kind = options.textOnly === true && !isWords(asked) ? 'card' : asked
   if (!isForAll(kind) && options.player.length === 0)
-    throw new Failure('MAR-USAGE-002', 'Say for whom to print: --player FILE.', '--player')
+    throw new Failure(
+      'MAR-USAGE-002',
+      `${kind === asked ? '' : 'What is asked for has pictures, so words alone are a card. '}Say for whom to print: --player FILE.`,
+      '--player',
+    )
   return {
     question: parseQuestion({ ...options, flips: false }),
     units: parseUnits(options.units),
     purpose: parseWord(options.for ?? 'practice', ['practice', 'counting'], '--for'),
     paper: parseWord(options.paper ?? 'a4', Object.keys(PAPERS) as Paper[], '--paper'),
     hasFolds: options.fold === true,
-    kind: options.textOnly === true && !isWords(kind) ? 'card' : kind,
+    kind,
     greenScale: parseScale(options.greenScale ?? '1:480'),
   }
 }

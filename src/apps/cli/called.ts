@@ -1,5 +1,6 @@
 import type { Command } from 'commander'
 import type { Machine } from './machine.ts'
+import { spareInputs } from './spare-inputs.ts'
 
 /** A command: what is given to it, its options and the machine, to the exit code. */
 type Runs<Given extends readonly unknown[], Options> = (
@@ -20,7 +21,9 @@ export function calledOn(machine: Machine, done: (exitCode: number) => void): Ca
     async (...all: [...Given, own: unknown, command: Command]) => {
       const command = all.at(-1) as Command
       const given = all.slice(0, -2) as unknown as Given
+      const options = command.optsWithGlobals()
+      spareInputs(command.name(), given, options)
       const run = await load()
-      done(await run(...given, command.optsWithGlobals() as Options, machine))
+      done(await run(...given, options as Options, machine))
     }
 }

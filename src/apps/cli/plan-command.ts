@@ -1,4 +1,5 @@
 import type { Fault } from '#faults/fault.ts'
+import { concerning } from './concerning.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
 import { loadPlayer } from './load-player.ts'
@@ -35,7 +36,7 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
     )
   const { player } = one
 
-  const concerning = faults.filter((fault) => concerns(fault, options.hole))
+  const concerned = concerning(faults, options.hole)
   const planned = whileWorking(`Planning hole ${options.hole}`, options.quiet === true, machine, () =>
     planOne({ course, ref: options.hole, player, day, question, units }),
   )
@@ -45,18 +46,12 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
     writeText(options.picture, planPicture({ ...planned, course, player, club, units }))
   if (options.json) printJson(plan, machine)
   else printLines(planPage(planned, units, machine), machine)
-  if (!options.quiet && !options.json && exitCodeOf(concerning) === 1)
-    machine.err(`${plainText(errorLines(concerning, machine), machine.hasColour)}\n`)
-  return exitCodeOf(concerning)
+  if (!options.quiet && !options.json && exitCodeOf(concerned) === 1)
+    machine.err(`${plainText(errorLines(concerned, machine), machine.hasColour)}\n`)
+  return exitCodeOf(concerned)
 }
 
 function errorLines(faults: readonly Fault[], machine: Machine): string {
   const errors = faults.filter(({ severity }) => severity === 'error')
   return faultLines(errors, machine).join('\n')
-}
-
-/** False for a fault whose place names another hole. */
-function concerns(fault: Fault, ref: string): boolean {
-  const named = /^hole (\S+)/.exec(fault.place)?.[1]
-  return named === undefined || named === ref
 }

@@ -54,6 +54,17 @@ describe('assembleCourse', () => {
     expect(Math.hypot(end![0] - start![0], end![1] - start![1])).toBeCloseTo(350, 3)
   })
 
+  it('knows a model Local Rule however its number is typed, and says of others that nothing is done', () => {
+    const rules = ['G-11', 'g-5', ' E 5 ', 'G11', 'MLR G-11', 'no play from the new wood']
+    const { course, faults } = assembleCourse([FIRST], {
+      collection: { marram: { schema: 'course/1', localRules: rules } },
+    })
+    expect(course.localRules).toEqual(['G-11', 'G-5', 'E-5', 'G-11', 'G-11', 'no play from the new wood'])
+    expect(faults.filter(({ place }) => place === 'marram.localRules')).toMatchObject([
+      { severity: 'warning', code: 'MAR-IMPORT-024' },
+    ])
+  })
+
   it('takes a course file at its word: a hole of 55 m is a hole there', () => {
     const short = hole('2', line([50, 0], [50, 55]), { par: '3' })
     const { course } = assembleCourse([FIRST, short], { collection: { marram: { schema: 'course/1' } } })

@@ -19,6 +19,8 @@ interface EmbeddedFont {
 export interface TypeSetter {
   readonly runsOf: (text: string, face: Face) => Run[]
   readonly letters: Letters
+  /** Letters that no part of a face holds, each once. */
+  readonly lacking: (text: string, face: Face) => string[]
 }
 
 /**
@@ -53,6 +55,13 @@ export function typeSetter(document: PDFKit.PDFDocument, readPart: ReadPart): Ty
   }
   return {
     runsOf,
+    lacking: (text, face) => [
+      ...new Set(
+        [...text.normalize('NFC').replaceAll(CONTROLS, ' ')].filter(
+          (letter) => partFor(letter, face) === null,
+        ),
+      ),
+    ],
     letters: (text, face, size) =>
       runsOf(text, face).reduce((sum, run) => sum + fontOf(run.part).widthOfString(run.text, size), 0),
   }
@@ -60,7 +69,17 @@ export function typeSetter(document: PDFKit.PDFDocument, readPart: ReadPart): Ty
 
 /** The widths of the printed faces, for laying pages out before there is a document. */
 export function printedLetters(readPart: ReadPart): Letters {
-  return typeSetter(new PDFDocument({ autoFirstPage: false, font: NO_FONT }), readPart).letters
+  return loose(readPart).letters
+}
+
+/** Letters of a text that the printed type does not have, each once; a page shows a question mark for each. */
+export function lackingLetters(text: string, readPart: ReadPart): string[] {
+  return loose(readPart).lacking(text, 'sans')
+}
+
+/** Type of no document. */
+function loose(readPart: ReadPart): TypeSetter {
+  return typeSetter(new PDFDocument({ autoFirstPage: false, font: NO_FONT }), readPart)
 }
 
 /** None to begin with: every letter is set in a face of ours, and a browser has no other. */

@@ -5,7 +5,10 @@ export type Advice = Readonly<Record<SentencePart, string>> & { readonly club: s
 
 /** Its sentences one after the other. */
 export function adviceWords({ stroke, next, never }: Advice): string {
-  return [stroke, next, never].filter((words) => words !== '').join(' ')
+  return [stroke, next, never]
+    .filter((words) => words !== '')
+    .map((words, index, all) => (index < all.length - 1 && !/[.!?:;,…]$/.test(words) ? `${words}.` : words))
+    .join(' ')
 }
 
 /** One part of it as a person reads it: the stroke with its club. */

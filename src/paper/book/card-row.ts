@@ -25,12 +25,24 @@ export function cardRow(
   // What stands under the number may reach under the facts, where there are none.
   const factsWidth = facts.length === 0 ? underWidth() - numberWidth : setting.factsWidth
   const wordsWidth = width - numberWidth - factsWidth - 2 * boxWidth - 10
-  const clubWidth = row.club === '' ? 0 : letters(`${row.club}  `, 'sans-bold', type.club)
+  const clubs = wrapText(row.club, wordsWidth, { face: 'sans-bold', size: type.club, letters })
+  const lastClub = clubs.at(-1)
+  const clubWidth = lastClub === undefined ? 0 : letters(`${lastClub}  `, 'sans-bold', type.club)
   const words = { face: 'sans', size: type.small, letters } as const
-  const lines = wrapText(row.words, wordsWidth, words, wordsWidth - clubWidth)
+  const lines = wrapText(row.words, wordsWidth, words, Math.max(0, wordsWidth - clubWidth))
+  // A number that is a long name stands over its row; a long club takes lines of its own.
+  const drop = letters(`${ref} `, 'sans-bold', type.number) > numberWidth ? type.number + 2 : 0
+  const clubDrop = Math.max(0, clubs.length - 1) * (type.club + 2)
   const height = Math.max(
-    setting.leastRow,
-    2 * rowPadding + type.club + Math.max(0, Math.max(lines.length, facts.length) - 1) * type.line + 3,
+    setting.leastRow + drop,
+    2 * rowPadding +
+      drop +
+      type.club +
+      Math.max(
+        clubDrop + Math.max(0, lines.length - 1) * type.line,
+        Math.max(0, facts.length - 1) * type.line,
+      ) +
+      3,
   )
   return { ref, height, draw }
 
@@ -39,17 +51,25 @@ export function cardRow(
   }
 
   function draw(left: number, top: number): Shape[] {
-    const base = top + rowPadding + type.club - 1.5
+    const refBase = top + rowPadding + type.club - 1.5
+    const base = refBase + drop
     const wordsLeft = left + numberWidth + factsWidth
     return [
-      text(ref, [left, base + 1], type.number, 'sans-bold'),
-      text(row.underNumber, [left, base + type.line + 4], type.small, 'sans'),
+      text(ref, [left, refBase + 1], type.number, 'sans-bold'),
+      text(row.underNumber, [left, base + (drop === 0 ? type.line + 4 : 0)], type.small, 'sans'),
       ...facts.map((fact, line) =>
         text(fact, [left + numberWidth, base + line * type.line], type.small, 'sans'),
       ),
-      text(row.club, [wordsLeft, base], type.club, 'sans-bold'),
+      ...clubs.map((club, index) =>
+        text(club, [wordsLeft, base + index * (type.club + 2)], type.club, 'sans-bold'),
+      ),
       ...lines.map((line, index) =>
-        text(line, [wordsLeft + (index === 0 ? clubWidth : 0), base + index * type.line], type.small, 'sans'),
+        text(
+          line,
+          [wordsLeft + (index === 0 ? clubWidth : 0), base + clubDrop + index * type.line],
+          type.small,
+          'sans',
+        ),
       ),
       boxes(left + width, top, setting),
     ].filter((shape) => shape.kind !== 'text' || shape.text !== '')

@@ -58,7 +58,7 @@ function checkApproved(page: Page, localRules: readonly string[]): Fault[] {
       code: 'MAR-BOOK-001',
       message: `The Committee has Model Local Rule ${rule} in force: only a yardage book that it approved may be carried.`,
       place: page.name,
-      advice: 'Print a card of words alone with --text-only.',
+      advice: 'Print a card of words alone with --text-only, which asks for a player.',
     },
   ]
 }
@@ -122,7 +122,10 @@ function checkSize(page: Page): Fault[] {
       code: 'MAR-BOOK-005',
       message: `The page measures ${least?.toFixed(2)} by ${most?.toFixed(2)} inches; ${greenBook.clause} of the ${edition} allows ${wide} by ${high}, and a larger sheet only with ${greenBook.largerSheetHoles} greens or more.`,
       place: page.name,
-      advice: 'Print pages of the legal size, or for practice.',
+      advice:
+        page.greens.length > 1
+          ? `Print ${greenBook.largerSheetHoles} greens or more, a pocket book, or for practice.`
+          : 'Print pages of the legal size, or for practice.',
     },
   ]
 }

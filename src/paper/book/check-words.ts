@@ -9,7 +9,8 @@ const { greenBook, devices, edition } = RULES_2023
  * alone: what is meant otherwise is for the person, the Committee and the referee to say.
  */
 export function checkWords(written: readonly OwnSentence[]): Fault[] {
-  return written.flatMap(({ hole, part, words }): Fault[] => {
+  return written.flatMap(({ hole, part, words: sentence, club }): Fault[] => {
+    const words = club === undefined ? sentence : `${club}: ${sentence}`
     const place = `hole ${hole}, ${part}`
     if (PLAYING_LENGTH.test(words))
       return [

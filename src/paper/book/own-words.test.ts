@@ -75,6 +75,12 @@ describe('the legal check of sentences', () => {
   const faults = (words: string, purpose: BookFacts['purpose'] = 'counting'): unknown[] =>
     checkPages(cardPages(facts([sentence({ words })], { purpose }), CARD_KINDS.card), purpose, [])
 
+  it('reads the club that a person wrote as well', () => {
+    const club = sentence({ part: 'stroke', words: 'Start it left.', club: '7-iron, plays 165' })
+    const pages = cardPages(facts([club], { purpose: 'counting' }), CARD_KINDS.card)
+    expect(checkPages(pages, 'counting', [])).toMatchObject([{ code: 'MAR-BOOK-006' }])
+  })
+
   // Rule 4.3a(1) of the Rules of Golf 2023: no measured height; a playing length is one allowed for it.
   it.each(['Then 150, plays 165.', 'It plays like 165.', 'Playing about 140 here.', '150 yards adjusted.'])(
     'refuses what a length plays: %s',

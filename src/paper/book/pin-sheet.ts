@@ -2,10 +2,12 @@ import { approachHole } from '#golf/course/approach-hole.ts'
 import { dayPinWords } from '#golf/course/day-pin-words.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { type PinInPaces, pinInPaces } from '#golf/course/pin-in-paces.ts'
+import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 import type { Point } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
 import { drawSurvey } from '../draw/draw-hole.ts'
 import type { Drawing, Shape } from '../draw/drawing.ts'
+import type { Letters } from '../draw/letters.ts'
 import { type Frame, polygonOnSheet, sheetInFrame } from '../draw/sheet.ts'
 import { circleSteps, lineSteps, polygonSteps, rectangleSteps } from '../draw/steps.ts'
 import type { RoundFacts } from './book-facts.ts'
@@ -29,8 +31,12 @@ const CELL_GAP = 8
  */
 export function pinSheets(facts: RoundFacts, greenScale: number): Page[] {
   const { width: height, height: width } = PAPERS[facts.paper]
-  const perSheet = ACROSS * DOWN
-  const sheets = Math.max(1, Math.ceil(facts.holes.length / perSheet))
+  const most = ACROSS * DOWN
+  const sheets = Math.max(1, Math.ceil(facts.holes.length / most))
+  const last = facts.holes.length - (sheets - 1) * most
+  // Fewer greens than so many to a sheet may not be carried in a counting round: then all sheets share them evenly.
+  const perSheet =
+    last < RULES_2023.greenBook.largerSheetHoles ? Math.ceil(facts.holes.length / sheets) : most
   return Array.from({ length: sheets }, (_, sheet) => {
     const holes = facts.holes
       .slice(sheet * perSheet, (sheet + 1) * perSheet)
@@ -61,11 +67,12 @@ function pinSheet(
   const cellWidth = (size.width - 2 * margin - (ACROSS - 1) * CELL_GAP) / ACROSS
   const cellHeight = (bottom - top - (DOWN - 1) * CELL_GAP) / DOWN
   const scale = Math.max(greenScale, ...holes.map((hole) => leastScale(hole, cellWidth, cellHeight)))
+  const hasPins = Object.keys(day.pins).length > 0
   const cells = holes.flatMap((hole, index) => {
     const left = margin + (index % ACROSS) * (cellWidth + CELL_GAP)
     const from = top + Math.floor(index / ACROSS) * (cellHeight + CELL_GAP)
     const frame = { left, top: from + CELL_HEAD, right: left + cellWidth, bottom: from + cellHeight }
-    return cell(hole, frame, scale)
+    return cell(hole, frame, scale, { letters, isGiven: !hasPins || day.pins[hole.ref] !== undefined })
   })
   return {
     name: `hole locations${which}`,
@@ -74,13 +81,20 @@ function pinSheet(
     drawing: {
       ...size,
       title: `${course}, hole locations`,
-      description: holes.map((hole) => `${hole.ref}: ${pinWords(pinInPaces(hole))}`).join('; '),
+      description: holes
+        .map(
+          (hole) =>
+            `${hole.ref}: ${hasPins && day.pins[hole.ref] === undefined ? NOT_GIVEN : pinWords(pinInPaces(hole))}`,
+        )
+        .join('; '),
       shapes: [
         ...title.map((line, index) =>
           text(line, [margin, margin + TYPE.title - 4 + index * TYPE.title], TYPE.title, 'serif-bold'),
         ),
         text(
-          'Paces on from the front edge, and in from the nearer side. Each green is played up the page.',
+          hasPins
+            ? 'Paces on from the front edge, and in from the nearer side. Each green is played up the page.'
+            : 'No hole locations were given: these are the survey’s. Paces on from the front edge, and in from the nearer side.',
           [margin, top - 8],
           TYPE.small,
           'serif-italic',
@@ -119,20 +133,36 @@ export function drawPin(hole: Hole): Drawing {
     height,
     title: `Green ${hole.ref}`,
     description: `${hole.ref}: ${pinWords(pinInPaces(approach))}`,
-    shapes: cell(approach, frame, leastScale(approach, width - 2, height - CELL_HEAD)),
+    shapes: cell(approach, frame, leastScale(approach, width - 2, height - CELL_HEAD), {
+      letters: (words, _, size) => 0.55 * size * words.length,
+      isGiven: true,
+    }),
   }
 }
 
 const CELL = { width: 150, height: 180 } as const
 
-/** One green in its frame, its number and pin above. */
-function cell(hole: Hole, frame: Frame, scale: number): Shape[] {
+/** Where the day gives places of some holes, the others' are not known. */
+const NOT_GIVEN = 'not given'
+
+/** One green in its frame, its number and pin above; a number that is a long name is set as small as it must be. */
+function cell(
+  hole: Hole,
+  frame: Frame,
+  scale: number,
+  { letters, isGiven }: { readonly letters: Letters; readonly isGiven: boolean },
+): Shape[] {
   const { left, top, right, bottom } = frame
   const pin = pinInPaces(hole)
   const base = top - 16
+  const words = isGiven || pin === null ? pinWords(pin) : NOT_GIVEN
+  const wordsSize = TYPE.small + 2
+  const face = isGiven ? 'sans-bold' : 'sans'
+  const room = right - left - letters(`${words}  `, face, wordsSize)
+  const refSize = Math.min(TYPE.number, (TYPE.number * room) / letters(hole.ref, 'sans-bold', TYPE.number))
   const shapes: Shape[] = [
-    text(hole.ref, [left, base], TYPE.number, 'sans-bold'),
-    text(pinWords(pin), [right, base], TYPE.small + 2, 'sans-bold', 'end'),
+    text(hole.ref, [left, base], refSize, 'sans-bold'),
+    text(words, [right, base], wordsSize, face, 'end'),
     ...(pin === null
       ? []
       : [text(`${pin.deepPaces} deep`, [right, base + TYPE.line], TYPE.small, 'sans', 'end')]),
@@ -146,7 +176,7 @@ function cell(hole: Hole, frame: Frame, scale: number): Shape[] {
     if (ground !== undefined) shapes.push(ground)
     shapes.push(
       { kind: 'group', name: 'green', shapes: [outlineOf(hole.ref)] },
-      pinMark(sheet.toSheet(hole.pin)),
+      ...(isGiven ? [pinMark(sheet.toSheet(hole.pin))] : []),
     )
 
     function outlineOf(ref: string): Shape {

@@ -1,6 +1,7 @@
 import { capital } from '#golf/strategy/capital.ts'
 import { clubWords } from '#golf/strategy/plan-sentence.ts'
 import { sentenceLine } from '#golf/strategy/sentence-line.ts'
+import { SHORT_GAME_METRES } from '#golf/strategy/settings.ts'
 import type { Advice } from './advice.ts'
 import type { BookFacts } from './book-facts.ts'
 import type { BookHole } from './planned-hole.ts'
@@ -20,7 +21,8 @@ export function proposedAdvice({ hole, plan, missing }: BookHole, { purpose, rul
   return {
     club: capital(clubWords(first)),
     stroke: `${trust}${startWords(first, line, ruler)}; ${missWords(first, plan.avoid)}.`,
-    next: thenWords(plan.then, purpose, ruler),
+    // Where most balls come to rest about the green, another full stroke is a duffed ball's.
+    next: first.leave_m.p50 < SHORT_GAME_METRES ? '' : thenWords(plan.then, purpose, ruler),
     never: neverWords(plan.avoid),
   }
 }

@@ -101,7 +101,24 @@ function readTeeSets(value: unknown, tally: Tally): TeeSet[] {
 
 function readRules(value: unknown, tally: Tally): string[] {
   if (value === undefined) return []
-  if (Array.isArray(value) && value.every((rule) => typeof rule === 'string')) return value
+  if (Array.isArray(value) && value.every((rule) => typeof rule === 'string'))
+    return value.map((rule: string) => ruleName(rule, tally))
   fault(tally, 'marram.localRules', 'it is not a list of texts')
   return []
 }
+
+/** A model Local Rule by its number in the Committee Procedures, however it is typed: `g 11`, `MLR G-11`. */
+function ruleName(typed: string, tally: Tally): string {
+  const [, section, number] = MODEL_RULE.exec(typed.trim()) ?? []
+  if (section !== undefined && number !== undefined) return `${section.toUpperCase()}-${number}`
+  tally.fault(
+    'warning',
+    'MAR-IMPORT-024',
+    'marram.localRules',
+    `“${typed}” is no model Local Rule by its number, so nothing is done about it.`,
+    'Write a model Local Rule as the Committee Procedures number it, such as G-11; leave others to the notice board.',
+  )
+  return typed
+}
+
+const MODEL_RULE = /^(?:model\s+)?(?:local\s+rule|mlr)?\s*([a-p])\s*[-–.]?\s*(\d{1,2})$/i
