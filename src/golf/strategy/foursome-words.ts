@@ -9,11 +9,13 @@ export function splitWords(names: Partners<string>, refs: readonly string[], spl
     ? `${odd} takes the odd tees and ${even} the even ones: that saves ${saved.toFixed(2)} of a stroke a round.`
     : `Who takes the odd tees does not matter over this round: let the one who likes the first tee begin.`
   const said = refs.filter((_, index) => split.hasSay[index])
+  // Holes for either partner may even out over a round.
+  const it = split.matters ? 'It' : 'Taken alone it'
   const second =
     said.length === 0
       ? 'On no hole does it matter who tees off.'
       : said.length === refs.length
-        ? 'It matters on every hole who tees off.'
-        : `It matters on ${said.length === 1 ? 'hole' : 'holes'} ${said.join(', ')} who tees off; on the others it does not.`
+        ? `${it} matters on every hole who tees off.`
+        : `${it} matters on ${said.length === 1 ? 'hole' : 'holes'} ${said.join(', ')} who tees off; on the others it does not.`
   return [first, second]
 }

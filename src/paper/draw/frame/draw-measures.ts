@@ -23,20 +23,23 @@ export function drawMeasures(hole: Hole, measures: HoleMeasures, sheet: Sheet, r
     .flatMap((hazard): Shape[] => {
       const area = hole.areas.find(({ id }) => id === hazard.id)
       if (area === undefined) return []
-      const label = beside(hole, area, hazard, sheet)
+      const { reachMetres, carryMetres } = hazard.straight
+      const reach = ruler.figure(reachMetres)
+      const words =
+        carryMetres === null || ruler.figure(carryMetres) === reach
+          ? reach
+          : `${reach}–${ruler.figure(carryMetres)}`
+      const places = placesFor(hole, area, hazard, sheet)
+      // What it would hide matters as much as where it stands: a green or another hazard is not written over.
+      const label = places.find((place) => !hides(place, words, hole, area, sheet)) ?? (places[0] as Place)
       const isFree = taken.every(([x, y]) => Math.abs(x - label.at[0]) > 46 || Math.abs(y - label.at[1]) > 11)
       const isInside = label.at[1] > sheet.frame.top + 14 && label.at[1] < sheet.frame.bottom - 6
       if (!isFree || !isInside) return []
       taken.push(label.at)
-      const { reachMetres, carryMetres } = hazard.straight
-      const reach = ruler.figure(reachMetres)
       return [
         {
           kind: 'text',
-          text:
-            carryMetres === null || ruler.figure(carryMetres) === reach
-              ? reach
-              : `${reach}–${ruler.figure(carryMetres)}`,
+          text: words,
           at: label.at,
           size: DRAW_SETTINGS.smallType,
           paint: 'ink',
@@ -49,24 +52,86 @@ export function drawMeasures(hole: Hole, measures: HoleMeasures, sheet: Sheet, r
   return { kind: 'group', name: 'measures', shapes }
 }
 
-/** Where the line crosses the hazard, left of the line; else just outside its visible part, away from the line; inside it when it is wide. */
-function beside(hole: Hole, area: Area, hazard: HazardMeasure, sheet: Sheet): Place {
+/**
+ * Where it may stand, best first: where the line crosses the hazard, left of the line; else just outside its visible part, away
+ * from the line or towards it; on it when it is wide, as near to the line as it comes.
+ */
+function placesFor(hole: Hole, area: Area, hazard: HazardMeasure, sheet: Sheet): Place[] {
   const crossing = hazard.crossings[0]
   const middleMetres = crossing === undefined ? 0 : (crossing.fromMetres + crossing.toMetres) / 2
   // Beyond the pin there is no line to stand beside.
   if (crossing !== undefined && middleMetres < hole.lengthMetres) {
     const middle = pointAlong(hole.line, middleMetres)
     const [x, y] = sheet.toSheet(middle)
-    return { at: [x - 9, y + 3.5], anchor: 'end' }
+    return [
+      { at: [x - 9, y + 3.5], anchor: 'end' },
+      { at: [x + 9, y + 3.5], anchor: 'start' },
+    ]
   }
   const ring = (area.polygon[0] ?? []).map(sheet.toSheet)
   const { left, right, top, bottom } = sheet.frame
   const xs = ring.map(([x]) => Math.max(left + 40, Math.min(right - 40, x)))
   const ys = ring.map(([, y]) => Math.max(top, Math.min(bottom, y)))
   const [west, east] = [Math.min(...xs), Math.max(...xs)]
-  const level = (Math.min(...ys) + Math.max(...ys)) / 2 + 3.5
-  if (east - west > 60) return { at: [(west + east) / 2, level], anchor: 'middle' }
-  return hazard.side === 'left'
-    ? { at: [west - 4, level], anchor: 'end' }
-    : { at: [east + 4, level], anchor: 'start' }
+  const middle = (Math.min(...ys) + Math.max(...ys)) / 2
+  if (east - west > 60) {
+    const on = onIt(ring, middle, [left, right], hazard.side === 'left')
+    return [{ at: [on ?? (west + east) / 2, middle + 3.5], anchor: 'middle' }]
+  }
+  const outer: Place =
+    hazard.side === 'left'
+      ? { at: [west - 4, middle + 3.5], anchor: 'end' }
+      : { at: [east + 4, middle + 3.5], anchor: 'start' }
+  const inner: Place =
+    hazard.side === 'left'
+      ? { at: [east + 4, middle + 3.5], anchor: 'start' }
+      : { at: [west - 4, middle + 3.5], anchor: 'end' }
+  return [outer, inner]
 }
+
+/** The middle of the stretch of a level that lies on an outline and in the frame, of several the one nearest the line; `null` = none. */
+function onIt(
+  ring: readonly Point[],
+  level: number,
+  [left, right]: readonly [number, number],
+  isLeft: boolean,
+): number | null {
+  const crossings = ring
+    .flatMap(([x, y], index): number[] => {
+      const [toX, toY] = ring[(index + 1) % ring.length] as Point
+      return y > level === toY > level ? [] : [x + ((level - y) / (toY - y)) * (toX - x)]
+    })
+    .sort((a, b) => a - b)
+  const stretches = Array.from({ length: Math.floor(crossings.length / 2) }, (_, index) => [
+    Math.max(left, crossings[2 * index] as number),
+    Math.min(right, crossings[2 * index + 1] as number),
+  ]).filter(([from, to]) => (from as number) < (to as number))
+  const nearest = isLeft ? stretches.at(-1) : stretches[0]
+  if (nearest === undefined) return null
+  const [from, to] = nearest as [number, number]
+  return Math.max(left + ROOM, Math.min(right - ROOM, (from + to) / 2))
+}
+
+/** Half the width of a long figure, and what a frame is kept clear by, units. */
+const ROOM = 28
+
+/** Whether words at a place would leave the frame, or stand on the green or on another hazard that has a figure of its own. */
+function hides({ at: [x, y], anchor }: Place, words: string, hole: Hole, own: Area, sheet: Sheet): boolean {
+  const width = DRAW_SETTINGS.smallType * 0.56 * words.length
+  const west = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
+  if (west < sheet.frame.left + 2 || west + width > sheet.frame.right - 2) return true
+  return hole.areas.some((area) => {
+    if (area.id === own.id || !COVERED.includes(area.ground)) return false
+    const ring = (area.polygon[0] ?? []).map(sheet.toSheet)
+    const [xs, ys] = [ring.map(([at]) => at), ring.map(([, at]) => at)]
+    return (
+      Math.min(...xs) < west + width &&
+      Math.max(...xs) > west &&
+      Math.min(...ys) < y &&
+      Math.max(...ys) > y - DRAW_SETTINGS.smallType
+    )
+  })
+}
+
+/** Ground that is too small to be written over. */
+const COVERED: readonly string[] = ['green', 'bunker', 'tee']
