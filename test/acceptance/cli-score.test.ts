@@ -95,6 +95,45 @@ describe('marram score', () => {
     expect([run.status, run.err.includes(code)]).toEqual([2, true])
   })
 
+  it('has the same match from either side, to the first hole that one of them has not logged', () => {
+    const gap = join(folder, 'gap.log.txt')
+    writeFileSync(gap, fives.flatMap((one, hole) => (hole === 4 ? [] : [`${hole + 1}: ${one}`])).join('\n'))
+    const whole = scores('whole', Array(18).fill(4))
+    const half = scores('half', Array(9).fill(4))
+    const matchOf = (own: string, theirs: string): Json => {
+      const words = ['score', course, '--by', 'match', '--gross', '--player', player('wren'), '--round', own]
+      const opponent = ['--opponent', player('aldous-brack'), '--opponent-round', theirs]
+      return marramJson(...words, ...opponent).document.match
+    }
+    for (const other of [gap, half]) {
+      const [one, turned] = [matchOf(whole, other), matchOf(other, whole)]
+      expect(turned.up).toBe(0 - one.up)
+      expect(turned.holes.length).toBe(one.holes.length)
+    }
+    expect(matchOf(whole, gap).holes).toHaveLength(4)
+  })
+
+  it('has no score where no stroke was logged, and refuses a round that counts and is not closed', () => {
+    const round = (name: string, more: object): string => {
+      const path = join(folder, `${name}.round.json`)
+      writeFileSync(path, JSON.stringify({ schema: 'round/1', ...more }))
+      return path
+    }
+    const bare = round('bare', {
+      holes: [{ ref: '1' }, { ref: '2', putts: 0 }, { ref: '3', strokes: [{}, {}, {}] }],
+    })
+    const words = ['score', course, '--gross', '--player', player('wren'), '--round']
+    const { document } = marramJson(...words, bare)
+    expect(document.sides[0].balls[0].holes.map(({ gross }: Json) => gross)).toEqual([null, null, 3])
+    const open = round('open', {
+      purpose: 'counting',
+      closed: false,
+      log: [],
+      holes: [{ ref: '1', strokes: [{}] }],
+    })
+    expect(marram(...words, open)).toMatchObject({ status: 2, err: expect.stringContaining('MAR-ROUND-014') })
+  })
+
   it('refuses the same round for two partners, and says where another course stands', () => {
     const round = scores('g', fives)
     const pair = ['--player', player('wren'), '--player', player('tobin-skell'), '--play', 'four-ball']

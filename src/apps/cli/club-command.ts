@@ -1,5 +1,6 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
+import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { Club } from '#golf/round/club.ts'
@@ -61,7 +62,7 @@ export async function clubCommand(path: string, options: ClubOptions, machine: M
   const { course } = await loadCourse(path)
   const players = options.player.map(loadPlayer)
   const days = options.day.map((file) => loadDay(file, course, options, machine))
-  const { rounds, faults } = memberRounds(options.round, players, days)
+  const { rounds, faults } = memberRounds(options.round, course, players, days)
   const members = new Set(rounds.map(({ member }) => member)).size
   if (members < minimum) throw new Failure('MAR-ROUND-023', tooFewWords(members, minimum), '--round')
   const isQuick = options.full !== true
@@ -91,6 +92,7 @@ export async function clubCommand(path: string, options: ClubOptions, machine: M
 /** The rounds of the players that were given, each under a number alone; one of nobody among them is left out and told. */
 function memberRounds(
   files: readonly string[],
+  course: Course,
   players: readonly Player[],
   days: readonly Day[],
 ): { readonly rounds: readonly MemberRound[]; readonly faults: readonly Fault[] } {
@@ -100,10 +102,27 @@ function memberRounds(
     const name = `round ${index + 1}`
     const text = readText(file)
     const read = parseRound(text, name)
-    const { player } = roundBelongs(text, name)
+    const { player, course: played, isOpen } = roundBelongs(text, name)
     const member = players.findIndex((one) => one.name === player)
     const one = { name, round: read.round, day: dayOfRound(read.round, days), member }
-    if (member < 0)
+    if (isOpen)
+      faults.push({
+        severity: 'error',
+        code: 'MAR-ROUND-014',
+        message:
+          'The round counts and is not closed: nothing is worked out from it before its end (Rule 4.3a).',
+        place: name,
+        advice: 'Close it where it is written down.',
+      })
+    else if (played !== null && played.trim().toLowerCase() !== course.name.trim().toLowerCase())
+      faults.push({
+        severity: 'error',
+        code: 'MAR-ROUND-015',
+        message: `The round was played on ${played}, the course file is of ${course.name}: it was left out.`,
+        place: name,
+        advice: 'Give rounds of this course.',
+      })
+    else if (member < 0)
       faults.push({
         severity: 'error',
         code: 'MAR-ROUND-022',

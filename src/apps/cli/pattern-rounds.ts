@@ -33,7 +33,7 @@ export async function loadRoundShots(
   machine: Machine,
 ): Promise<RoundsOfFiles> {
   const { course } = await loadCourse(options.course)
-  const loaded = loadRounds(options, course, units, machine)
+  const loaded = loadRounds(options, course, units, machine, [player])
   const isOld = ({ key }: (typeof loaded.rounds)[number]): boolean =>
     player.learnedRounds?.includes(key) === true
   const rounds = loaded.rounds.filter((one) => !isOld(one))

@@ -28,7 +28,8 @@ export function faultLines(faults: readonly Fault[], machine: Machine): string[]
 function sameFaults(faults: readonly Fault[]): Fault[][] {
   const groups = new Map<string, Fault[]>()
   for (const fault of faults) {
-    const key = `${fault.code} ${fault.advice}`
+    // Lines of a log are mended one by one, so what is wrong with each is said.
+    const key = `${fault.code} ${fault.advice}${fault.code.startsWith('MAR-ROUND') ? fault.message : ''}`
     const group = groups.get(key)
     if (group === undefined) groups.set(key, [fault])
     else group.push(fault)

@@ -51,7 +51,7 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
   const { course } = await loadCourse(path)
   const player = loadPlayer(options.player)
   const day = loadDay(options.day, course, options, machine)
-  const { round, faults } = loadRound(options.round, units)
+  const { round, faults } = loadRound(options.round, units, { course: course.name, players: [player] })
   const asked = questionsOf(course, player, day, round, options)
   const worked = await workHoles(recapPool, asked.questions, workers, options.quiet === true, machine)
   const holes = worked.answers.map(({ answer }) => answer.recap)
@@ -93,8 +93,9 @@ function matchAgainst(
       'A match needs the other player and the other round: --opponent and --opponent-round.',
       opponent === undefined ? '--opponent' : '--opponent-round',
     )
-  const { round } = loadRound(opponentRound, units)
-  return matchOfRounds(course, own, { player: loadPlayer(opponent), round, tee: round.tee ?? own.tee })
+  const player = loadPlayer(opponent)
+  const { round } = loadRound(opponentRound, units, { course: course.name, players: [player] })
+  return matchOfRounds(course, own, { player, round, tee: round.tee ?? own.tee })
 }
 
 /** A question a logged hole; what cannot be asked is a fault. Throws MAR-COURSE-001 for a hole that was named and not logged. */

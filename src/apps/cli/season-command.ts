@@ -53,7 +53,7 @@ export async function seasonCommand(path: string, options: SeasonOptions, machin
   const player = loadPlayer(options.player)
   const { before, ...own } = options
   const all = { ...own, round: [...before, ...own.round] }
-  const { rounds, ...read } = loadRounds(all, course, units, machine)
+  const { rounds, ...read } = loadRounds(all, course, units, machine, [player])
   const isQuick = options.full !== true
   const calm = loadDay(undefined, course, options, machine)
   const asked = seasonQuestions(rounds, { course, player, day: calm, tee: options.tee ?? null }, isQuick)

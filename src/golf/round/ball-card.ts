@@ -5,7 +5,7 @@ import { maximumScore } from '#golf/rules/maximum-score.ts'
 import { stablefordPoints } from '#golf/rules/stableford-points.ts'
 import { strokesReceived } from '#golf/rules/strokes-received.ts'
 import type { Counting } from './competition.ts'
-import { type Round, scoreOf } from './round.ts'
+import { hasScore, type Round, scoreOf } from './round.ts'
 
 /** One hole of one ball. */
 export interface BallHole {
@@ -34,7 +34,7 @@ export function ballCard(course: Course, round: Round, handicap: number, counted
   return round.holes.map((logged) => {
     const line = course.holes.find(({ ref }) => ref === logged.ref)
     const { par, strokeIndex } = line ?? { par: null, strokeIndex: null }
-    const gross = logged.isPickedUp ? null : scoreOf(logged)
+    const gross = hasScore(logged) ? scoreOf(logged) : null
     const received = strokeIndex === null ? 0 : strokesReceived(handicap, strokeIndex)
     const counts = countOf(counted, { ref: logged.ref, par, gross, received })
     return { ref: logged.ref, par, strokeIndex, gross, received, counts }

@@ -15,7 +15,9 @@ export interface LoggedLine {
  * One hole of a paper log, `7: driver f-180 / 5i r-25 / sw g-6 / 2 putts`, or its score alone, `7: 5`. `number` counts lines from
  * 1.
  */
-export function parseLogLine(line: string, number: number, unit: LogUnit): LoggedLine {
+export function parseLogLine(typed: string, number: number, unit: LogUnit): LoggedLine {
+  // Dashes as phones and word processors set them.
+  const line = typed.replaceAll(/[‐-―−]/g, '-')
   const faults: Fault[] = []
   const place = `line ${number}`
   const start = /^\s*(?:hole\s+)?([A-Za-z0-9]{1,4})\s*[:.)]\s*|^\s*(?:hole\s+)?(\d{1,2}[A-Za-z]?)\s+/i.exec(
@@ -40,12 +42,27 @@ export function parseLogLine(line: string, number: number, unit: LogUnit): Logge
   const counted = { putts: 0, isPickedUp: false }
   let column = start[0].length
   const entries = line.slice(column).split('/')
+  // A stroke too many at the end of a line is a slip of the pen.
+  if (entries.length > 1 && entries.at(-1)?.trim() === '') entries.pop()
   const inAll = /^\s*(\d+)\s*$/.exec(line.slice(column))
   if (inAll && Number(inAll[1]) >= 1 && Number(inAll[1]) <= MOST_COUNTED) {
     const ref = (start[1] ?? start[2]) as string
     const strokes = Array.from({ length: Number(inAll[1]) }, () => unknownStroke(place))
     return { hole: { ref, strokes, putts: 0, firstPuttMetres: null, isPickedUp: false, place }, faults }
   }
+  if (/^\s*[+-]?\d+(?:[.,]\d+)?\s*$/.test(line.slice(column)))
+    return {
+      hole: null,
+      faults: [
+        {
+          severity: 'error',
+          code: 'MAR-ROUND-007',
+          message: `"${line.slice(column).trim()}" is no score of a hole.`,
+          place: `${place}, stroke 1, column ${column + 1}`,
+          advice: `Write a whole number from 1 to ${MOST_COUNTED}, or the strokes.`,
+        },
+      ],
+    }
   for (const [index, entry] of entries.entries()) {
     const at = `${place}, stroke ${index + 1}, column ${column + entry.search(/\S|$/) + 1}`
     column += entry.length + 1
@@ -54,13 +71,15 @@ export function parseLogLine(line: string, number: number, unit: LogUnit): Logge
     }
     const text = entry.trim()
     const isLast = index === entries.length - 1
-    if (text === '' && isLast && index > 0) continue
     const putts = /^(\d+)\s*(?:putts?|p)$/i.exec(text)
     if (isLast && putts && Number(putts[1]) <= MOST_COUNTED) counted.putts = Number(putts[1])
     else if (isLast && /^pick(ed)?[ -]?up$/i.test(text)) counted.isPickedUp = true
     else {
       const stroke = readStroke(text, unit, at, say)
       strokes.push(stroke)
+      // What cannot be read at the end may have been anything: putts, another stroke.
+      if (isLast && isUnread(stroke) && text !== '' && faults.some((fault) => fault.place === at))
+        counted.isPickedUp = true
       if (!isLast && stroke.finish === null && !faults.some((fault) => fault.place === at))
         say(
           `"${text}" does not say where the ball finished.`,
@@ -76,6 +95,10 @@ export function parseLogLine(line: string, number: number, unit: LogUnit): Logge
     ...counted,
   }
   return { hole, faults }
+}
+
+function isUnread({ club, finish, isAsPlanned }: RoundStroke): boolean {
+  return club === null && finish === null && !isAsPlanned
 }
 
 const LETTERS = Object.entries(FINISH_LETTERS)
@@ -112,7 +135,7 @@ function splitFinish(
   say: (message: string, advice: string) => void,
 ): { readonly words: string; readonly finish: Finish | null } {
   const found =
-    /^(?:(.*?)\s+)?([a-z])(?:\s*-\s*(\S.*)|(\d\S*))$/i.exec(text) ?? /^(.*?)\s+([a-z])$/i.exec(text)
+    /^(?:(.*?)\s+)?([a-z])(?:\s*-\s*(\S.*)|(\d\S*))$/i.exec(text) ?? /^(?:(.*?)\s+)?([a-z])$/i.exec(text)
   // A number alone after a club's letter is the club: i7, h5.
   if (!found || (found[1] === undefined && logClub(text) !== null)) return { words: text, finish: null }
   const words = (found[1] ?? '').trim()

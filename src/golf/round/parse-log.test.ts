@@ -3,7 +3,7 @@ import { Failure } from '#faults/failure.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { METRES_PER_FOOT, METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseLog } from './parse-log.ts'
-import type { RoundStroke } from './round.ts'
+import { hasScore, type RoundHole, type RoundStroke, scoreOf } from './round.ts'
 
 const said = ({ club, finish, penalty }: RoundStroke): unknown => ({ club, finish, penalty })
 const left = (letter: string, yards: number): unknown => ({ letter, leftMetres: yards * METRES_PER_YARD })
@@ -47,9 +47,48 @@ describe('a paper log', () => {
       ['7-iron', false],
     ])
     expect(round.holes[0]?.strokes.map(said)[1]).toEqual({ club: null, finish: left('r', 25), penalty: 1 })
-    expect(parseLog('7: spoon= f-180', 'log').faults.map(({ place }) => place)).toEqual([
+    expect(parseLog('7: spoon= f-180 / 2 putts', 'log').faults.map(({ place }) => place)).toEqual([
       'line 1, stroke 1, column 4',
     ])
+  })
+
+  it('gives no score to a line that ends before the ball is holed, and says so', () => {
+    for (const line of [
+      '7: driver f-180',
+      '7: driver f-180 / 5i r-30 /',
+      '7: driver p',
+      '7: driver f-180 / 0 putts',
+    ]) {
+      const { round, faults } = parseLog(line, 'log')
+      expect(faults.map(({ code }) => code)).toEqual(['MAR-ROUND-013'])
+      expect(hasScore(round.holes[0] as RoundHole)).toBe(false)
+    }
+    for (const line of ['7: driver f-180 / 5i', '7: 9i', '7: driver f-180 / 2 putts /', '7: 4']) {
+      const { round, faults } = parseLog(line, 'log')
+      expect(faults).toEqual([])
+      expect(hasScore(round.holes[0] as RoundHole)).toBe(true)
+    }
+    expect(scoreOf(parseLog('2: 9i g-3 / 2 putts /', 'log').round.holes[0] as RoundHole)).toBe(3)
+  })
+
+  it('gives no score to what is none, and none to a line whose end cannot be read', () => {
+    for (const score of ['0', '99', '-4', '4.5']) {
+      const { round, faults } = parseLog(`6: 4\n7: ${score}`, 'log')
+      expect(round.holes.map(({ ref }) => ref)).toEqual(['6'])
+      expect(faults).toMatchObject([{ code: 'MAR-ROUND-007', message: `"${score}" is no score of a hole.` }])
+    }
+    for (const line of ['7: nine', '7: driver f-180 / 5i g-5 / 2 pitts']) {
+      const { round, faults } = parseLog(line, 'log')
+      expect(faults).toHaveLength(1)
+      expect(hasScore(round.holes[0] as RoundHole)).toBe(false)
+    }
+  })
+
+  it('takes dashes as telephones set them, and a letter alone', () => {
+    const { round, faults } = parseLog('7: driver f–180 / o / 5i g—5 / 2 putts', 'log')
+    expect(faults).toEqual([])
+    expect(scoreOf(round.holes[0] as RoundHole)).toBe(6)
+    expect(round.holes[0]?.strokes[0]).toMatchObject({ club: 'driver', finish: left('f', 180) })
   })
 
   it('says where a line does not make sense, keeps the rest, and counts a stroke that cannot be read', () => {

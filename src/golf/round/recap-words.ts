@@ -7,6 +7,7 @@ import type { GamePart, StrokeSplit, Unsplit } from './recap.ts'
 import type { RoundRecap, StrokeOfHole } from './recap-round.ts'
 import type { Round } from './round.ts'
 import type { CardAnswer } from './round-card.ts'
+import { handicapText } from './score-words.ts'
 import { MOST_TOLD_STROKES } from './settings.ts'
 
 type Units = 'yards' | 'metres'
@@ -50,7 +51,7 @@ export function cardLines({ card: answer, match }: Pick<ToldRecap, 'card' | 'mat
   if ('missing' in answer) return [answer.missing, ...matched]
   const { playingHandicap, gross, net, points, adjustedGross, differentialTenths } = answer.card
   return [
-    `Playing handicap ${playingHandicap}: ${gross === null ? 'not every ball was holed out' : `${gross} gross, ${net} net`}, ${points} points.`,
+    `Playing handicap ${handicapText(playingHandicap)}: ${gross === null ? 'not every ball was holed out' : `${gross} gross, ${net} net`}, ${points} points.`,
     `${adjustedGross} with no hole above net double bogey, a score differential of ${(differentialTenths / 10).toFixed(1)} before any adjustment for the day (Rules of Handicapping 2024). The club's own reckoning stands.`,
     ...matched,
   ]

@@ -7,7 +7,7 @@ import { scoreDifferentialTenths } from '#golf/rules/score-differential.ts'
 import { stablefordPoints } from '#golf/rules/stableford-points.ts'
 import { strokesReceived } from '#golf/rules/strokes-received.ts'
 import { handicapOn } from '#golf/strategy/handicap-on.ts'
-import { type Round, scoreOf } from './round.ts'
+import { hasScore, type Round, scoreOf } from './round.ts'
 import { ROUND_HOLES } from './settings.ts'
 
 /** One hole of a card. */
@@ -67,7 +67,7 @@ export function roundCard(course: Course, player: Player, round: Round, tee: str
       return {
         missing: `The course file lacks par or stroke index of hole ${logged.ref}: no handicap is reckoned.`,
       }
-    const gross = logged.isPickedUp ? null : scoreOf(logged)
+    const gross = hasScore(logged) ? scoreOf(logged) : null
     const received = strokesReceived(playing, strokeIndex)
     const most = netDoubleBogey(par, strokesReceived(ofCourse, strokeIndex))
     const points = stablefordPoints(gross === null ? null : gross - received, par)

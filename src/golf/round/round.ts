@@ -69,6 +69,17 @@ export function scoreOf(hole: RoundHole): number {
   return hole.strokes.reduce((sum, stroke) => sum + 1 + penaltyOf(stroke), hole.putts)
 }
 
+/** Whether it has a score: a ball that was picked up has none, and where no stroke was logged nobody knows it. */
+export function hasScore({ strokes, isPickedUp }: Pick<RoundHole, 'strokes' | 'isPickedUp'>): boolean {
+  return !isPickedUp && strokes.length > 0
+}
+
+/** Whether the last that was logged is a ball that lay elsewhere than in the hole, by the letter of its finish. */
+export function isTorn({ strokes, putts, isPickedUp }: RoundHole): boolean {
+  const finish = strokes.at(-1)?.finish ?? null
+  return !isPickedUp && putts === 0 && finish !== null && 'letter' in finish
+}
+
 /** Penalty strokes of a stroke: as written, else one for a ball in a penalty area, out of bounds or lost. */
 export function penaltyOf({ penalty, finish }: Pick<RoundStroke, 'penalty' | 'finish'>): number {
   if (penalty !== null) return penalty

@@ -90,7 +90,7 @@ function ballWords(ball: CardBall, by: Counting, isLevel: boolean): string {
 }
 
 /** A plus handicap as it is written on cards. */
-function handicapText(handicap: number): string {
+export function handicapText(handicap: number): string {
   return handicap < 0 ? `+${-handicap}` : String(handicap)
 }
 

@@ -20,7 +20,8 @@ interface CountedHole {
 }
 
 /**
- * Two sides' net scores as a match over the first one's holes in their order. It ends at the first hole that the other has not logged.
+ * Two sides' net scores as a match over their holes in the order they were played. It ends at the first hole that one of them has not
+ * logged, from whichever side it is told.
  * Source: Rules of Golf 2023, 3.2 and 23.
  */
 export function sideMatch(
@@ -29,14 +30,21 @@ export function sideMatch(
   holesOfCourse: number,
 ): SideMatch {
   const holes: MatchHole[] = []
-  for (const { ref, counts } of own) {
-    const other = theirs.find((hole) => hole.ref === ref)
-    if (other === undefined) break
+  const inOrder = ordered(own, theirs)
+  for (const [index, { ref, counts }] of own.entries()) {
+    const other = inOrder[index]
+    if (other?.ref !== ref) break
     holes.push({ ref, result: holeResult(counts, other.counts) })
   }
   const results = holes.map(({ result }) => result)
-  const of = holesOfMatch(holesOfCourse, own.length)
+  const of = holesOfMatch(holesOfCourse, Math.max(own.length, theirs.length))
   return { ...matchState(results, of), of, holes }
+}
+
+/** The same holes in another order are in the order of the first; other holes stay as they are. */
+function ordered(own: readonly CountedHole[], theirs: readonly CountedHole[]): readonly CountedHole[] {
+  const found = own.flatMap(({ ref }) => theirs.find((hole) => hole.ref === ref) ?? [])
+  return found.length === own.length && found.length === theirs.length ? found : theirs
 }
 
 /**
