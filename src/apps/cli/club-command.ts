@@ -8,7 +8,7 @@ import { clubOfRounds, clubQuestions, type MemberRound } from '#golf/round/club-
 import { type StrokeIndexes, tooFewWords } from '#golf/round/club-words.ts'
 import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
-import { roundBelongs } from '#golf/round/round-belongs.ts'
+import { isPlayedOn, roundBelongs, STILL_OPEN } from '#golf/round/round-belongs.ts'
 import { splitRounds, twinRounds } from '#golf/round/season-questions.ts'
 import { FEWEST_MEMBERS, LEAST_MEMBERS, MOST_LEAST_MEMBERS } from '#golf/round/settings.ts'
 import { clubFacts } from '#paper/book/club-facts.ts'
@@ -109,12 +109,11 @@ function memberRounds(
       faults.push({
         severity: 'error',
         code: 'MAR-ROUND-014',
-        message:
-          'The round counts and is not closed: nothing is worked out from it before its end (Rule 4.3a).',
+        message: STILL_OPEN,
         place: name,
         advice: 'Close it where it is written down.',
       })
-    else if (played !== null && played.trim().toLowerCase() !== course.name.trim().toLowerCase())
+    else if (!isPlayedOn(played, course.name))
       faults.push({
         severity: 'error',
         code: 'MAR-ROUND-015',

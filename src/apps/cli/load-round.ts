@@ -4,7 +4,13 @@ import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import { parseLog, type ReadRound } from '#golf/round/parse-log.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
-import { type RoundBelongs, roundBelongs } from '#golf/round/round-belongs.ts'
+import {
+  isPlayedOn,
+  isSameName,
+  type RoundBelongs,
+  roundBelongs,
+  STILL_OPEN,
+} from '#golf/round/round-belongs.ts'
 import { readText } from './read-file.ts'
 import type { ReaderUnits } from './units-of-the-reader.ts'
 
@@ -26,16 +32,12 @@ export function loadRound(path: string, units: ReaderUnits, taken: TakenFor | nu
   const read = parseRound(text, path)
   const belongs = roundBelongs(text, path)
   if (belongs.isOpen)
-    throw new Failure(
-      'MAR-ROUND-014',
-      'This round counts and is not closed: nothing is worked out from it before its end (Rule 4.3a). Close it where it is written down.',
-      path,
-    )
+    throw new Failure('MAR-ROUND-014', `${STILL_OPEN} Close it where it is written down.`, path)
   return taken === null ? read : { ...read, faults: [...whose(belongs, taken, path), ...read.faults] }
 }
 
 function whose({ course, player }: RoundBelongs, taken: TakenFor, path: string): Fault[] {
-  if (course !== null && !isSame(course, taken.course))
+  if (!isPlayedOn(course, taken.course))
     throw new Failure(
       'MAR-ROUND-015',
       `The round was played on ${course}, the course file is of ${taken.course}.`,
@@ -44,7 +46,7 @@ function whose({ course, player }: RoundBelongs, taken: TakenFor, path: string):
   const isTheirs =
     player === null ||
     taken.players.length === 0 ||
-    taken.players.some(({ name, age }) => isSame(player, name) || isSame(player, pageName(name, age)))
+    taken.players.some(({ name, age }) => isSameName(player, name) || isSameName(player, pageName(name, age)))
   if (isTheirs) return []
   return [
     {
@@ -55,8 +57,4 @@ function whose({ course, player }: RoundBelongs, taken: TakenFor, path: string):
       advice: 'Give the file of the player who played it, or mend the name in the round.',
     },
   ]
-}
-
-function isSame(one: string, other: string): boolean {
-  return one.trim().toLowerCase() === other.trim().toLowerCase()
 }

@@ -4,6 +4,7 @@ import type { Course } from '#golf/course/course.ts'
 import type { Player } from '#golf/player/player.ts'
 import { type Competition, SIDES } from './competition.ts'
 import type { Round } from './round.ts'
+import { isPlayedOn } from './round-belongs.ts'
 
 /** A round that is scored, and where it came from. */
 export interface EnteredRound {
@@ -60,7 +61,7 @@ function isOrAre(count: number): string {
 export function checkRounds(course: Course, sides: readonly EnteredSide[], by: Competition['by']): Fault[] {
   const rounds = sides.flatMap((side) => side.rounds)
   for (const { file, round, course: named } of rounds) {
-    if (named !== null && named.trim().toLowerCase() !== course.name.trim().toLowerCase())
+    if (!isPlayedOn(named, course.name))
       throw new Failure(
         'MAR-SCORE-002',
         `The round was played on ${named}, the course file is of ${course.name}.`,

@@ -9,6 +9,20 @@ export interface RoundBelongs
   readonly isOpen: boolean
 }
 
+/** Whether a round that names its course, if it does, was played on this one. */
+export function isPlayedOn(named: string | null, course: string): boolean {
+  return named === null || isSameName(named, course)
+}
+
+/** Names as people write them: case and blanks about them do not matter. */
+export function isSameName(one: string, other: string): boolean {
+  return one.trim().toLowerCase() === other.trim().toLowerCase()
+}
+
+/** Why nothing is said of a round that counts and is not closed. */
+export const STILL_OPEN =
+  'The round counts and is not closed: nothing is worked out from it before its end (Rule 4.3a).'
+
 /** Whose a round of a `round/1` file is, whatever else is right or wrong in it. Throws MAR-ROUND-001. */
 export function roundBelongs(text: string, where: string): RoundBelongs {
   const file = fieldsOf(roundObject(text, where), '', [])

@@ -218,7 +218,7 @@ describe('parseHoleTable', () => {
 })
 
 describe('a start row', () => {
-  const placed = `${EIGHT_ROWS}7,start,,,,,,56.3412 -2.8031 toward 43
+  const placed = `${EIGHT_ROWS}7,start,,,,,,55.9412 -1.8031 toward 43
 `
   const positionsOf = (text: string, id: string): readonly LonLat[] => {
     const found = parseHoleTable(text, 'typed.csv').features.find((one) => one.id === id)?.geometry
@@ -227,8 +227,8 @@ describe('a start row', () => {
 
   it('lays the hole where it says: its green so far along the geodesic of its heading (GeographicLib)', () => {
     const [tee, green] = positionsOf(placed, 'hole 7')
-    expect(tee).toEqual([-2.8031, 56.3412])
-    const { lat2, lon2 } = geodesic.Geodesic.WGS84.Direct(56.3412, -2.8031, 43, 364 * METRES_PER_YARD)
+    expect(tee).toEqual([-1.8031, 55.9412])
+    const { lat2, lon2 } = geodesic.Geodesic.WGS84.Direct(55.9412, -1.8031, 43, 364 * METRES_PER_YARD)
     expect(green?.[0]).toBeCloseTo(lon2 as number, 9)
     expect(green?.[1]).toBeCloseTo(lat2 as number, 9)
     const hole = holeFromCourse(assemble(placed).course, '7')
@@ -259,20 +259,20 @@ describe('a start row', () => {
   })
 
   it('whose sign is wrong is far from the others, and that is said', () => {
-    const far = `${placed}${EIGHT_ROWS.split('\n').slice(1).join('\n').replaceAll('7,', '8,')}8,start,,,,,,56.3412 2.8031 toward 43
+    const far = `${placed}${EIGHT_ROWS.split('\n').slice(1).join('\n').replaceAll('7,', '8,')}8,start,,,,,,55.9412 1.8031 toward 43
 `
     const said = (text: string) =>
       parseHoleTable(text, 'typed.csv').faults.filter(({ code }) => code === 'MAR-IMPORT-040')
     expect(said(far)).toMatchObject([{ place: 'hole 8', severity: 'warning' }])
-    expect(said(far.replace('56.3412 2.8031', '56.3450 -2.8031'))).toEqual([])
+    expect(said(far.replace('55.9412 1.8031', '55.9450 -1.8031'))).toEqual([])
   })
 
   it.each([
     ['7,start,,,,,,by the oak', 'latitude'],
-    ['7,start,,,,,,91 -2.8031 toward 43', 'latitude'],
-    ['7,start,,,,,,56.3412 -2.8031 toward 361', 'latitude'],
-    ['7,start,,,,,,56.3412 -2.8031 toward 43\n7,start,,,,,,56 -2 toward 43', 'already'],
-    ['7,start,left,30,,,,56.3412 -2.8031 toward 43', 'nothing but a note'],
+    ['7,start,,,,,,91 -1.8031 toward 43', 'latitude'],
+    ['7,start,,,,,,55.9412 -1.8031 toward 361', 'latitude'],
+    ['7,start,,,,,,55.9412 -1.8031 toward 43\n7,start,,,,,,56 -2 toward 43', 'already'],
+    ['7,start,left,30,,,,55.9412 -1.8031 toward 43', 'nothing but a note'],
   ])('that says nothing of the kind is told of: %s', (row, word) => {
     const { faults, report } = assemble(`${EIGHT_ROWS}${row}\n`)
     expect(JSON.stringify([faults, report])).toContain(word)
@@ -295,7 +295,7 @@ ${start}
     for (const slope of SLOPES) {
       const [bare, placed] = [
         green(slope, '7,bunker,left,225,245,14,24,'),
-        green(slope, `7,start,,,,,,56.3412 -2.8031 toward ${heading}`),
+        green(slope, `7,start,,,,,,55.9412 -1.8031 toward ${heading}`),
       ]
       // Both are told from the hole's own axis.
       const off = degreesToRadians(placed.greenFallTowardDegrees - bare.greenFallTowardDegrees)
@@ -319,15 +319,15 @@ ${start}
 
 describe('readLineStart', () => {
   it.each([
-    '56.3412,-2.8031 toward 43',
-    '56,3412 -2,8031 toward 43',
-    '56.3412 -2.8031 towards 43',
-    '+56.3412 −2.8031 toward 43',
-    '56.3412° -2.8031° toward 43°',
-    'par 4, index 3, 56.3412 -2.8031 toward 43',
-    '56.3412 -2.8031 toward 43, par 4',
+    '55.9412,-1.8031 toward 43',
+    '55,9412 -1,8031 toward 43',
+    '55.9412 -1.8031 towards 43',
+    '+55.9412 −1.8031 toward 43',
+    '55.9412° -1.8031° toward 43°',
+    'par 4, index 3, 55.9412 -1.8031 toward 43',
+    '55.9412 -1.8031 toward 43, par 4',
   ])('takes %s', (note) => {
-    const read = { latitude: 56.3412, longitude: -2.8031, headingDegrees: 43 }
+    const read = { latitude: 55.9412, longitude: -1.8031, headingDegrees: 43 }
     expect(readLineStart(note)).toEqual(read)
     const typed = parseTypedTable(
       `hole;what;side;from_m;to_m;near_m;far_m;note\n7;start;;;;;;"${note}"\n`,
@@ -341,15 +341,15 @@ describe('readLineStart', () => {
   it('reads what lineStartText writes, to a centimetre', () => {
     const start = { latitude: -33.8567844, longitude: 151.2152967, headingDegrees: 310.25 }
     expect(readLineStart(lineStartText(start))).toEqual(start)
-    expect(readLineStart('56.3412, -2.8031 toward 43 deg')).toEqual({
-      latitude: 56.3412,
-      longitude: -2.8031,
+    expect(readLineStart('55.9412, -1.8031 toward 43 deg')).toEqual({
+      latitude: 55.9412,
+      longitude: -1.8031,
       headingDegrees: 43,
     })
   })
 
   it('goes to the earth and back within a micrometre', () => {
-    const start = { latitude: 56.3412, longitude: -2.8031, headingDegrees: 217 }
+    const start = { latitude: 55.9412, longitude: -1.8031, headingDegrees: 217 }
     const [x, y] = toStart(start)(fromStart(start)([31, 412]))
     expect(x).toBeCloseTo(31, 6)
     expect(y).toBeCloseTo(412, 6)

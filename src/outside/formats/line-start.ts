@@ -19,7 +19,7 @@ const START = new RegExp(
 /** Commas are for decimals where a space or semicolon parts the numbers. */
 const DECIMAL_COMMAS = /^[+-]?\d{1,3},\d+\s*°?\s*[;\s]\s*[+-]?\d{1,3}(?:,\d+)?\s*°?\s*;?\s+toward/i
 
-/** Reads `56.341207 -2.803104 toward 43`, the note of a start row; `null` when it says no such thing. */
+/** Reads `55.941207 -1.803104 toward 43`, the note of a start row; `null` when it says no such thing. */
 export function readLineStart(note: string): LineStart | null {
   const plain = startWords(note).replaceAll('−', '-')
   const text = DECIMAL_COMMAS.test(plain) ? plain.replaceAll(/(\d),(\d)/g, '$1.$2') : plain

@@ -35,7 +35,7 @@ export function MapSection(props: {
             id="map-near"
             type="text"
             autoComplete="off"
-            placeholder="56.3412 -2.8031"
+            placeholder="55.9412 -1.8031"
             value={text}
             onChange={(event) => setTyped(event.target.value)}
           />
@@ -66,7 +66,7 @@ export function MapSection(props: {
       </div>
       <p role="status">
         {text.trim() !== '' && place === null
-          ? 'Two numbers with decimal points are needed, north and east positive, such as 56.3412 -2.8031.'
+          ? 'Two numbers with decimal points are needed, north and east positive, such as 55.9412 -1.8031.'
           : 'What is traced is as good as the map. Trace only as its owner allows.'}
       </p>
       {unplaced.length > 0 && (

@@ -9,7 +9,7 @@ import {
 } from './map-view.ts'
 import { tilesOver } from './web-mercator.ts'
 
-const VIEW: MapView = { middle: [-2.8, 56.3], pixelsPerMetre: 1 }
+const VIEW: MapView = { middle: [-1.8, 55.9], pixelsPerMetre: 1 }
 
 describe('what of a map is seen', () => {
   it('comes nearer about a place of the screen, which stays where it is', () => {

@@ -54,8 +54,8 @@ describe('cellHint', () => {
 describe('noteHint', () => {
   it('shows a start as the reader takes one', () => {
     expect(readLineStart(noteHint({ what: 'start' }))).toEqual({
-      latitude: 56.3412,
-      longitude: -2.8031,
+      latitude: 55.9412,
+      longitude: -1.8031,
       headingDegrees: 43,
     })
   })

@@ -47,7 +47,7 @@ export function cellHint(row: TypedRow, cell: 'from' | 'to' | 'near' | 'far'): s
 
 /** What the note of a row is for, where it is something of its own. */
 export function noteHint({ what }: Pick<TypedRow, 'what'>): string {
-  return what === 'tee' ? 'name' : what === 'start' ? '56.3412 -2.8031 toward 43' : ''
+  return what === 'tee' ? 'name' : what === 'start' ? '55.9412 -1.8031 toward 43' : ''
 }
 
 const HINTS: Readonly<Record<string, Partial<Record<'from' | 'to' | 'near' | 'far', string>>>> = {

@@ -28,7 +28,7 @@ describe('unplacedHoles', () => {
   it('names holes without a start only where another has one', () => {
     const more = EIGHT_ROWS.split('\n').slice(1).join('\n').replaceAll('7,', '8,')
     expect(unplacedHoles(surveyed(EIGHT_ROWS + more))).toEqual([])
-    expect(unplacedHoles(surveyed(`${EIGHT_ROWS}7,start,,,,,,56.3412 -2.8031 toward 43\n${more}`))).toEqual([
+    expect(unplacedHoles(surveyed(`${EIGHT_ROWS}7,start,,,,,,55.9412 -1.8031 toward 43\n${more}`))).toEqual([
       '8',
     ])
   })

@@ -155,7 +155,7 @@ function startFeature(row: TableRow, rows: readonly TableRow[]): SurveyFeature[]
     ? `hole ${row.hole} has a start row already`
     : hasCells
       ? 'a start has nothing but a note: the line begins there, at 0'
-      : 'a start needs latitude, longitude and heading in degrees as its note, such as 56.3412 -2.8031 toward 43'
+      : 'a start needs latitude, longitude and heading in degrees as its note, such as 55.9412 -1.8031 toward 43'
   const tags = { golf: 'hole', ref: row.hole, name: 'start' }
   return [{ id: `line ${row.line}`, tags, geometry: { kind: 'none', reason, code: 'MAR-IMPORT-019' } }]
 }

@@ -30,7 +30,7 @@ export function unplaced(ref: string): Fault {
     code: 'MAR-IMPORT-027',
     message: `Hole ${ref} has no start row, so its place on the earth is invented and its bearing is north.`,
     place: `hole ${ref}`,
-    advice: `Add a row such as: ${ref},start,,,,,,56.3412 -2.8031 toward 43`,
+    advice: `Add a row such as: ${ref},start,,,,,,55.9412 -1.8031 toward 43`,
   }
 }
 
