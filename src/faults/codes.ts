@@ -39,6 +39,7 @@ export const FAULT_CODES = {
   'MAR-SERVER-015': 'The document is not a plan.',
   'MAR-SERVER-016': 'The pages of the hole desk are not there: they were not built.',
   'MAR-SERVER-017': 'The map that the server was started with does not give a tile.',
+  'MAR-SERVER-018': 'The document does not say what a card was made by.',
 
   'MAR-COURSE-001': 'The course has no hole with this ref.',
   'MAR-COURSE-002': 'The hole is not played from a tee with this name.',
@@ -238,6 +239,7 @@ export const FAULT_CODES = {
   'MAR-ROUND-013': 'A hole of the round ends before the ball is holed, and has no score.',
   'MAR-ROUND-014': 'The round counts and is not closed: nothing may be worked out from it yet.',
   'MAR-ROUND-015': 'The round is of another course, or names another player.',
+  'MAR-ROUND-016': 'What the plan of the day of a round stood on cannot be read.',
   'MAR-ROUND-020': 'A round was given twice.',
   'MAR-ROUND-021': 'A round was learned from before, and was left out.',
   'MAR-ROUND-022': 'A round does not name its player, or none of those that were given.',

@@ -114,6 +114,12 @@ describe('marram book', () => {
     expect(existsSync(out('barred.pdf'))).toBe(false)
   })
 
+  it('takes a player who is given twice for a slip', () => {
+    const twice = marram('book', COURSE, ...QUICK, '--player', EBB, '--out', out('twice.pdf'))
+    expect([twice.status, existsSync(out('twice.pdf'))]).toEqual([2, false])
+    expect(twice.err).toMatch(/MAR-USAGE-002.*given twice/s)
+  })
+
   it('never writes over what it reads, and leaves it as it was', () => {
     const mine = file('mine.player.json', twoClubs('Ebbe Strömnäs'))
     const before = readFileSync(mine)

@@ -69,6 +69,43 @@ describe('marram recap', () => {
     expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/)
   })
 
+  it('holds a round against the numbers of the card that it carries, and against those of today when asked', () => {
+    const { round } = parseRound(
+      JSON.stringify({ schema: 'round/1', holes: [{ ref: '1', strokes: [{ club: '7-iron' }] }] }),
+      'round',
+    )
+    expect(round.holes).toHaveLength(1)
+    const holes = [
+      { ref: '1', strokes: [{ club: '7-iron', to: { letter: 'g', left_m: 4 } }], putts: 2, firstPutt_m: 4 },
+    ]
+    const then = { ...JSON.parse(THREE_CLUBS), handicapIndex: 30 }
+    const card = { from: 'card', date: '2026-05-01', player: then }
+    const plain = { schema: 'round/1', date: '2026-05-02', holes }
+    const bare = file('bare.round.json', JSON.stringify(plain))
+    const carries = file('carries.round.json', JSON.stringify({ ...plain, plan_numbers: card }))
+    const thenPlayer = file('then.player.json', JSON.stringify(then))
+    const splitOf = ({ document }: ReturnType<typeof marramJson>): unknown => [document.value, document.holes]
+    const byCard = marramJson(...common, '--round', carries)
+    expect(byCard.document.against).toEqual({ from: 'card', date: '2026-05-01' })
+    expect(splitOf(byCard)).toEqual(
+      splitOf(marramJson('recap', course, '--player', thenPlayer, '--workers', '0', '--round', bare)),
+    )
+    const today = marramJson(...common, '--round', carries, '--today')
+    expect(today.document.against).toBeNull()
+    expect(splitOf(today)).toEqual(splitOf(marramJson(...common, '--round', bare)))
+    expect(today.document.value).not.toBeCloseTo(byCard.document.value, 2)
+    expect(marram(...common, '--round', carries).out).toContain(
+      'Against the plan of the card of 2026-05-01, which was for a calm, normal day.',
+    )
+    const torn = file(
+      'torn.round.json',
+      JSON.stringify({ ...plain, plan_numbers: { player: { schema: 'x' } } }),
+    )
+    expect(marramJson(...common, '--round', torn).document.faults).toMatchObject([
+      { code: 'MAR-ROUND-016', severity: 'warning' },
+    ])
+  })
+
   it('refuses a round without holes, and a hole that was not logged', () => {
     const none = marramJson(...common, '--round', file('empty.log.txt', 'nothing\n'))
     expect([none.status, none.document.error.code]).toEqual([2, 'MAR-ROUND-008'])

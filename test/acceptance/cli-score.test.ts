@@ -95,6 +95,21 @@ describe('marram score', () => {
     expect([run.status, run.err.includes(code)]).toEqual([2, true])
   })
 
+  it('says that a card in stroke play which lacks holes is no score yet', () => {
+    const of = (count: number): string =>
+      marram(
+        'score',
+        course,
+        '--player',
+        player('wren'),
+        '--round',
+        scores(`${count}`, fives.slice(0, count)),
+      ).out
+    expect(of(17)).toMatch(/85 gross, \d+ net on 17 holes, so far: no score of 18 holes .*\(Rule 3\.3c\)/)
+    expect(of(18)).not.toContain('so far')
+    expect(of(9)).not.toContain('so far')
+  })
+
   it('has the same match from either side, to the first hole that one of them has not logged', () => {
     const gap = join(folder, 'gap.log.txt')
     writeFileSync(gap, fives.flatMap((one, hole) => (hole === 4 ? [] : [`${hole + 1}: ${one}`])).join('\n'))

@@ -336,6 +336,48 @@ describe('what to practise', () => {
   })
 })
 
+describe('a round by a card that was made', () => {
+  const expected = async (): Promise<number> => {
+    await isWhole()
+    const texts = await page.locator('.wide-picture svg text').allTextContents()
+    return figureOf(texts[texts.indexOf('expected, with the plan') + 1] ?? null)
+  }
+
+  it('is held against that card, however the player is changed since', async () => {
+    await page.goto(`${desk.address}#/course/two-short/card/ebbe`)
+    await isWhole()
+    await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as PDF' }).click(),
+    ])
+    const cards = async (): Promise<unknown[]> => JSON.parse(await stored('cards')).cards
+    await poll(async () => (await cards()).length).toBe(1)
+    // A wilder player since then.
+    const now = JSON.parse(await stored('players/ebbe')) as object
+    await put('players/ebbe', { ...now, handicapIndex: 36 })
+    await page.goto(`${desk.address}#/rounds`)
+    await page.reload()
+    await page.getByLabel('Course', { exact: true }).selectOption('two-short')
+    await page.getByLabel('Player', { exact: true }).selectOption('ebbe')
+    await page.getByLabel('Hole 1', { exact: true }).fill('9i g-20ft / 2 putts')
+    const before = JSON.parse(await stored('rounds')).rounds.map(({ id }: { id: string }) => id) as string[]
+    await page.getByRole('button', { name: 'Keep the round' }).click()
+    await page.getByText(/is kept with 1 hole/).waitFor()
+    const after = JSON.parse(await stored('rounds')).rounds.map(({ id }: { id: string }) => id) as string[]
+    const id = after.find((one) => !before.includes(one)) ?? ''
+    await page.goto(`${desk.address}#/rounds/${id}`)
+    const then = await expected()
+    expect(await page.locator('.after-page').textContent()).toMatch(
+      /Against the plan of the card of \d{4}-\d\d-\d\d, which was for a calm, normal day/,
+    )
+    expect(await violations(page)).toEqual([])
+    await page.getByLabel('Against', { exact: true }).selectOption('today')
+    await page.getByText('by the numbers kept today').waitFor()
+    expect(await expected()).toBeGreaterThan(then + 0.1)
+    await put('players/ebbe', now)
+  })
+})
+
 describe('all of it', () => {
   it('had no error of its own on the way', () => expect(desk.troubles).toEqual([]))
 })

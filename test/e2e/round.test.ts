@@ -4,6 +4,7 @@ import { encodeRound } from '#golf/round/encode-round.ts'
 import type { RoundFacts } from '#golf/round/kept-round.ts'
 import { parseKeptRound } from '#golf/round/parse-kept-round.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
+import { planNumbersIn } from '#golf/round/plan-numbers-file.ts'
 import { scoreOf } from '#golf/round/round.ts'
 import { EMPTY_LOG } from '#golf/round/round-log.ts'
 import { encodeShared } from '#outside/formats/shared-file.ts'
@@ -50,6 +51,7 @@ const FACTS: RoundFacts = {
     words: 'Start it 20 right of the line.',
     numbers: 'Green: front 340, middle 352, back 365.',
   })),
+  planNumbers: null,
 }
 
 beforeAll(async () => {
@@ -121,6 +123,16 @@ const PRESS_EVERYTHING = `(async () => {
   return said
 })()`
 
+/** The texts of the rounds that lie on the phone. */
+const ROUNDS_ON_PHONE = `new Promise((done, fail) => {
+  const opening = indexedDB.open('marram-rounds')
+  opening.onerror = () => fail(opening.error)
+  opening.onsuccess = () => {
+    const asking = opening.result.transaction('rounds').objectStore('rounds').getAll()
+    asking.onsuccess = () => done(asking.result.map(({ text }) => text))
+  }
+})`
+
 describe('the round on the phone', () => {
   it('is a page of its own under 80 kB, with no script of the desk', async () => {
     await page.goto(`${desk.address}round.html`)
@@ -150,6 +162,11 @@ describe('the round on the phone', () => {
     await hole.waitFor({ timeout: PATIENCE })
     expect(await hole.locator('option').count()).toBe(2)
     expect(await page.locator('.card').textContent()).toMatch(/start (it )?(on|at|\d+)/i)
+    // What its card was made by stays with it, for the recap, and is not on the page.
+    const texts = (await page.evaluate(ROUNDS_ON_PHONE)) as readonly string[]
+    const numbers = texts.flatMap((text) => planNumbersIn(JSON.parse(text) as object) ?? [])[0]
+    expect(numbers).toMatchObject({ from: 'card', player: { schema: 'player/1', name: 'Ebbe' } })
+    expect(await page.locator('body').textContent()).not.toMatch(/player\/1|direction_sd/)
   })
 
   it('that counts shows nothing that is worked out, whatever is pressed, until it is closed', async () => {

@@ -22,7 +22,7 @@ import { type BookOptions, parseBook } from './book-options.ts'
 import { concerning, holeOf } from './concerning.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
-import { loadPlayer } from './load-player.ts'
+import { loadField } from './load-field.ts'
 import type { Machine } from './machine.ts'
 import type { BatchRow } from './plan-batch.ts'
 import { planRound } from './plan-round.ts'
@@ -39,7 +39,7 @@ export async function bookCommand(path: string, options: BookOptions, machine: M
   const asked = parseBook(options)
   requireFolder(options.out)
   const { course, faults } = await loadCourse(path)
-  const players = options.player.map((file) => ({ file, player: loadPlayer(file) }))
+  const players = loadField(options.player)
   const day = loadDay(options.day, course, options, machine, options.pins)
   const round = printedRound(course, options.hole, day, asked)
   // What breaks the Rules is seen without any plan, so nobody waits for one that may not be carried.

@@ -8,7 +8,7 @@ import { clubOfRounds, clubQuestions, type MemberRound } from '#golf/round/club-
 import { type StrokeIndexes, tooFewWords } from '#golf/round/club-words.ts'
 import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
-import { isPlayedOn, roundBelongs, STILL_OPEN } from '#golf/round/round-belongs.ts'
+import { isPlayedOn, isSameName, roundBelongs, STILL_OPEN } from '#golf/round/round-belongs.ts'
 import { splitRounds, twinRounds } from '#golf/round/season-questions.ts'
 import { FEWEST_MEMBERS, LEAST_MEMBERS, MOST_LEAST_MEMBERS } from '#golf/round/settings.ts'
 import { clubFacts } from '#paper/book/club-facts.ts'
@@ -103,7 +103,7 @@ function memberRounds(
     const text = readText(file)
     const read = parseRound(text, name)
     const { player, course: played, isOpen } = roundBelongs(text, name)
-    const member = players.findIndex((one) => one.name === player)
+    const member = player === null ? -1 : players.findIndex((one) => isSameName(one.name, player))
     const one = { name, round: read.round, day: dayOfRound(read.round, days), member }
     if (isOpen)
       faults.push({

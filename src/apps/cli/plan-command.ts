@@ -2,7 +2,7 @@ import type { Fault } from '#faults/fault.ts'
 import { concerning } from './concerning.ts'
 import { loadCourse } from './load-course.ts'
 import { loadDay } from './load-day.ts'
-import { loadPlayer } from './load-player.ts'
+import { loadField } from './load-field.ts'
 import type { Machine } from './machine.ts'
 import { parseQuestion } from './parse-question.ts'
 import { plainText } from './plain-text.ts'
@@ -23,7 +23,7 @@ export async function planCommand(path: string, options: PlanOptions, machine: M
   const units = parseUnits(options.units)
   const question = parseQuestion(options)
   const { course, faults } = await loadCourse(path)
-  const players = options.player.map((file) => ({ file, player: loadPlayer(file) }))
+  const players = loadField(options.player)
   for (const { player } of players) requireClub(player, question.club)
   const day = loadDay(options.day, course, options, machine, options.pins)
   const [one, ...others] = players

@@ -2,6 +2,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { encodePrintedCard } from '#golf/round/printed-card.ts'
 import { openStore } from '#outside/store/open-store.ts'
 import { runMarram } from './run-marram.ts'
 
@@ -26,6 +27,12 @@ const plan = (name: string): string =>
 const round = (id: string, name: string): string =>
   JSON.stringify({ schema: 'round/1', player: name, player_id: id, holes: [{ ref: '1', putts: 2 }] })
 
+const card = (id: string, name: string): string =>
+  encodePrintedCard({
+    ...{ course: 'Links', courseId: 'links', player: name, playerId: id, date: '2026-05-02' },
+    planNumbers: { from: 'card', date: '2026-05-02', player: JSON.parse(player(name)) as unknown },
+  })
+
 beforeAll(async () => {
   const kept = await openStore(store)
   await kept.players.put('una', 'Una Tarn', player('Una Tarn'))
@@ -35,6 +42,7 @@ beforeAll(async () => {
   await kept.plans.put('two', 'Hole 2, Una Tarn', plan('Una Tarn'))
   await kept.rounds.put('sunday', 'Sunday', round('una', 'Una Tarn'))
   await kept.rounds.put('monday', 'Monday', round('odd-2', 'Odd Brae'))
+  await kept.cards.put('card-una-2026-05-02', 'A card', card('una', 'Una Tarn'))
   await kept.plans.put('three', 'Hole 1, Odd Brae', plan('Odd Brae'))
   await kept.close()
 })
@@ -59,7 +67,7 @@ async function marram(...words: readonly string[]): Promise<{ code: number; out:
 }
 
 /** Ids on a shelf now. */
-async function idsOf(shelf: 'players' | 'plans' | 'rounds'): Promise<string[]> {
+async function idsOf(shelf: 'players' | 'plans' | 'rounds' | 'cards'): Promise<string[]> {
   const kept = await openStore(store)
   const ids = (await kept[shelf].list()).map(({ id }) => id)
   await kept.close()
@@ -80,7 +88,7 @@ describe('marram player', () => {
     })
     const asked = await marram('player', 'delete', 'una')
     expect(asked).toMatchObject({ code: 2, out: '' })
-    expect(asked.err).toContain('Una Tarn, 2 plans and 1 round')
+    expect(asked.err).toContain('Una Tarn, 2 plans, 1 round and 1 card')
     expect(await idsOf('plans')).toEqual(['one', 'three', 'two'])
 
     const { code, out: said } = await marram('player', 'delete', 'una', '--yes', '--json')
@@ -90,8 +98,10 @@ describe('marram player', () => {
       id: 'una',
       plans: ['one', 'two'],
       rounds: ['sunday'],
+      cards: ['card-una-2026-05-02'],
     })
     expect(await idsOf('rounds')).toEqual(['monday'])
+    expect(await idsOf('cards')).toEqual([])
     expect(await idsOf('players')).toEqual(['odd', 'odd-2'])
     expect(await idsOf('plans')).toEqual(['three'])
     expect(readFileSync(store, 'latin1')).not.toContain('Una Tarn')
@@ -116,7 +126,13 @@ describe('marram player', () => {
     expect(await became(file)).toEqual(['odd-2-2 beside', 'monday new'])
     expect(await became(file)).toEqual(['odd-2-2 same', 'monday same'])
     // What was taken out of the first store before its deletion comes whole.
-    expect(await became(join(folder, 'una.json'))).toEqual(['una new', 'one new', 'two new', 'sunday new'])
+    expect(await became(join(folder, 'una.json'))).toEqual([
+      'una new',
+      'one new',
+      'two new',
+      'sunday new',
+      'card-una-2026-05-02 new',
+    ])
   })
 
   it('leaves plans that may be those of a namesake, and says so', async () => {

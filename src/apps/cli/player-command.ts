@@ -16,39 +16,46 @@ export interface PlayerOptions extends GlobalOptions {
 export async function exportPlayer(id: string, options: PlayerOptions, machine: Machine): Promise<number> {
   const { out = '' } = options
   return storeOfMachine(options, machine, async (store) => {
-    const { name, player, plans, rounds, namesakes } = await everythingOf(id, store)
-    writeText(out, `${JSON.stringify({ schema: 'player-export/1', player, plans, rounds }, null, 2)}\n`)
+    const { name, player, plans, rounds, cards, namesakes } = await everythingOf(id, store)
+    writeText(
+      out,
+      `${JSON.stringify({ schema: 'player-export/1', player, plans, rounds, cards }, null, 2)}\n`,
+    )
     if (options.json)
       printJson(
-        { schema: 'player-exported/1', id, name, plans: idsOf(plans), rounds: idsOf(rounds), namesakes, out },
+        {
+          schema: 'player-exported/1',
+          ...{ id, name, plans: idsOf(plans), rounds: idsOf(rounds), cards: idsOf(cards), namesakes, out },
+        },
         machine,
       )
     else
       printLines(
-        [`${name}, ${allText(plans, rounds)} were written to ${out}.`, ...namesakesText(namesakes)],
+        [`${name}, ${allText(plans, rounds, cards)} were written to ${out}.`, ...namesakesText(namesakes)],
         machine,
       )
     return 0
   })
 }
 
-/** `marram player delete`: removes a player with all plans and rounds from the store for good. Returns the exit code. */
+/** `marram player delete`: removes a player with all plans, rounds and cards from the store for good. Returns the exit code. */
 export async function deletePlayer(id: string, options: PlayerOptions, machine: Machine): Promise<number> {
   return storeOfMachine(options, machine, async (store) => {
-    const { name, plans, rounds, namesakes } = await everythingOf(id, store)
+    const { name, plans, rounds, cards, namesakes } = await everythingOf(id, store)
     if (options.yes !== true) {
-      const message = `This removes ${name}, ${allText(plans, rounds)} from the store for good. Add --yes to do it.`
+      const message = `This removes ${name}, ${allText(plans, rounds, cards)} from the store for good. Add --yes to do it.`
       throw new Failure('MAR-USAGE-002', message, '--yes')
     }
     for (const plan of plans) await store.plans.remove(plan.id)
     for (const round of rounds) await store.rounds.remove(round.id)
+    for (const card of cards) await store.cards.remove(card.id)
     await store.players.remove(id)
-    const removed = { id, name, plans: idsOf(plans), rounds: idsOf(rounds), namesakes }
+    const removed = { id, name, plans: idsOf(plans), rounds: idsOf(rounds), cards: idsOf(cards), namesakes }
     if (options.json) printJson({ schema: 'player-deleted/1', ...removed }, machine)
     else
       printLines(
         [
-          `${name}, ${allText(plans, rounds)} were removed for good.`,
+          `${name}, ${allText(plans, rounds, cards)} were removed for good.`,
           ...namesakesText(namesakes),
           'Files of your own, such as *.player.json and tables of shots, are yours to remove.',
         ],
@@ -74,6 +81,8 @@ async function everythingOf(
   readonly player: Kept
   readonly plans: readonly Kept[]
   readonly rounds: readonly Kept[]
+  /** What cards of the player were made by. */
+  readonly cards: readonly Kept[]
   readonly namesakes: readonly string[]
 }> {
   const all = await store.players.list()
@@ -98,7 +107,12 @@ async function everythingOf(
     if (of === id || (of === null && namesakes.length === 0 && fieldOf(round.document, 'player') === name))
       rounds.push(round)
   }
-  return { name, player, plans, rounds, namesakes }
+  const cards: Kept[] = []
+  for (const entry of await store.cards.list()) {
+    const card = await keptIn(store.cards, entry.id)
+    if (card !== null && fieldOf(card.document, 'player_id') === id) cards.push(card)
+  }
+  return { name, player, plans, rounds, cards, namesakes }
 }
 
 async function keptIn(shelf: Store['players'], id: string): Promise<Kept | null> {
@@ -124,8 +138,8 @@ function idsOf(kept: readonly Kept[]): string[] {
   return kept.map(({ id }) => id)
 }
 
-function allText(plans: readonly Kept[], rounds: readonly Kept[]): string {
-  return `${countText(plans.length, 'plan')} and ${countText(rounds.length, 'round')}`
+function allText(plans: readonly Kept[], rounds: readonly Kept[], cards: readonly Kept[]): string {
+  return `${countText(plans.length, 'plan')}, ${countText(rounds.length, 'round')} and ${countText(cards.length, 'card')}`
 }
 
 function countText(count: number, what: string): string {

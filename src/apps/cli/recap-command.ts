@@ -1,7 +1,7 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
-import type { Day } from '#golf/course/day.ts'
+import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
 import { matchOfRounds, type PlayedRound, type RoundMatch } from '#golf/round/match-of-rounds.ts'
 import type { RecapQuestion } from '#golf/round/recap-hole.ts'
@@ -34,6 +34,7 @@ export interface RecapOptions extends GlobalOptions {
   readonly tee?: string
   readonly day?: string
   readonly workers?: string
+  readonly today?: boolean
   readonly opponent?: string
   readonly opponentRound?: string
   readonly out?: string
@@ -49,9 +50,15 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
   const workers = parseWorkers(options.workers)
   const sheet = askedSheet(options)
   const { course } = await loadCourse(path)
-  const player = loadPlayer(options.player)
-  const day = loadDay(options.day, course, options, machine)
-  const { round, faults } = loadRound(options.round, units, { course: course.name, players: [player] })
+  const given = loadPlayer(options.player)
+  const { round, planNumbers, faults } = loadRound(options.round, units, {
+    course: course.name,
+    players: [given],
+  })
+  const against = options.today ? null : planNumbers
+  const player = against?.player ?? given
+  const day =
+    against === null ? loadDay(options.day, course, options, machine) : (against.day ?? REFERENCE_DAY)
   const asked = questionsOf(course, player, day, round, options)
   const worked = await workHoles(recapPool, asked.questions, workers, options.quiet === true, machine)
   const holes = worked.answers.map(({ answer }) => answer.recap)
@@ -59,7 +66,8 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
     course: course.name,
     player: player.name,
     round,
-    hasDay: options.day !== undefined,
+    hasDay: against === null ? options.day !== undefined : against.day !== null,
+    against,
     recap: recapRound(holes),
     card: roundCard(course, player, round, options.tee ?? round.tee),
     match: matchAgainst(course, { player, round, tee: options.tee ?? round.tee }, options, units),

@@ -14,13 +14,23 @@ export interface RecapAnswer extends ToldRecap {
 }
 
 /** `recap/1`: a round split, in SI; strokes, positive where more were used than the plan expects. */
-export function recapDocument({ course, player, round, recap, card, match, faults }: RecapAnswer): object {
+export function recapDocument({
+  course,
+  player,
+  round,
+  against,
+  recap,
+  card,
+  match,
+  faults,
+}: RecapAnswer): object {
   return {
     schema: 'recap/1',
     course,
     player,
     date: round.date,
     tee: round.tee,
+    against: against && { from: against.from, date: against.date },
     score: recap.score,
     value: recap.value,
     ...splitOf(recap),

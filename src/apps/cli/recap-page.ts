@@ -2,10 +2,10 @@ import pc from 'picocolors'
 import type { RoundRecap } from '#golf/round/recap-round.ts'
 import { holeTable, partTable } from '#golf/round/recap-tables.ts'
 import {
+  basisWords,
   bestLines,
   cardLines,
   costlyLines,
-  dayWords,
   scoreWords,
   unsplitLines,
 } from '#golf/round/recap-words.ts'
@@ -25,7 +25,7 @@ export function recapPage(answer: RecapAnswer, units: ReaderUnits, machine: Mach
   return [
     colours.bold(`${course}, ${player}${when}: ${scoreWords(recap)}`),
     'Strokes more (+) or fewer (−) than the plan expects of this player.',
-    ...dayWords(answer),
+    ...basisWords(answer),
     ...(recap.holes.length === 0
       ? []
       : [

@@ -13,6 +13,7 @@ export function roundCommands(program: Command, called: Called): void {
     .option('--hole <ref|all>', 'the hole (all that were logged unless given)', 'all')
     .option('--tee <name>', 'the tee markers (as the round says unless given)')
     .option('--day <file>', 'the conditions of that day (.day.json)')
+    .option('--today', 'hold it against these files, not against the card that a round of the phone carries')
     .option('--out <file>', 'write the sheet for the lesson (.pdf)')
     .option('--paper <a4|letter>', 'the paper (a4 unless given)')
     .option('--opponent <file>', 'whom the round was a match against (.player.json), with --opponent-round')

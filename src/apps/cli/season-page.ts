@@ -12,7 +12,7 @@ import { titled } from './titled.ts'
 export function seasonPage(answer: SeasonReport, machine: Machine): string[] {
   const colours = pc.createColors(machine.hasColour)
   const { course, player, season, change, faults } = answer
-  const count = `${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}, ${season.holes} holes`
+  const count = `${season.rounds} ${season.rounds === 1 ? 'round' : 'rounds'}, ${season.holes} ${season.holes === 1 ? 'hole' : 'holes'}`
   const choosing = choosingTable(season)
   return [
     colours.bold(`${course}, ${player}: ${count}`),

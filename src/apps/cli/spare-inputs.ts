@@ -1,6 +1,5 @@
-import { realpathSync } from 'node:fs'
-import { resolve } from 'node:path'
 import { Failure } from '#faults/failure.ts'
+import { realOf } from './real-of.ts'
 
 /** Options that name a file to write; what is given and all others may name one that is read. */
 const WRITTEN = ['out', 'picture', 'sheet']
@@ -28,14 +27,5 @@ export function spareInputs(
         path,
       )
     taken.add(real)
-  }
-}
-
-/** Where a file lies once links are followed; one that is not there yet lies where it is said. */
-function realOf(path: string): string {
-  try {
-    return realpathSync(path)
-  } catch {
-    return resolve(path)
   }
 }

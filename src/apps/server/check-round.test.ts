@@ -25,6 +25,7 @@ describe('a round before it is kept', () => {
       isTextOnly: false,
       clubs: [],
       card: [],
+      planNumbers: null,
     } as const
     const tapped = encodeRound({ facts, log: EMPTY_LOG })
     expect(checkRound(tapped, 'rounds/x')).toEqual({ name: '2026-05-02, Sandrel Ness', faults: [] })

@@ -12,5 +12,5 @@ export interface CheckedDocument {
 export type DocumentCheck = (text: string, where: string) => CheckedDocument
 
 /** The kinds of document, by their name in the API. */
-export const DOCUMENT_KINDS = ['courses', 'players', 'days', 'plans', 'rounds', 'notes'] as const
+export const DOCUMENT_KINDS = ['courses', 'players', 'days', 'plans', 'rounds', 'notes', 'cards'] as const
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number]

@@ -1,3 +1,4 @@
+import { checkCard } from './check-card.ts'
 import { checkCourseDocument } from './check-course-document.ts'
 import { checkDay } from './check-day.ts'
 import { checkNotes } from './check-notes.ts'
@@ -14,4 +15,5 @@ export const documentChecks: Readonly<Record<DocumentKind, DocumentCheck>> = {
   plans: checkPlan,
   rounds: checkRound,
   notes: checkNotes,
+  cards: checkCard,
 }

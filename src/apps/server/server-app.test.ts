@@ -49,7 +49,15 @@ beforeEach(async () => {
     store,
     host: '127.0.0.1',
     webRoot,
-    checks: { courses: check, players: check, days: check, plans: check, rounds: check, notes: check },
+    checks: {
+      courses: check,
+      players: check,
+      days: check,
+      plans: check,
+      rounds: check,
+      notes: check,
+      cards: check,
+    },
     report: (defect) => defects.push(defect),
   })
   return () => store.close()
@@ -81,7 +89,7 @@ async function coded(
   return body.error
 }
 
-describe.each(['courses', 'players', 'days', 'plans', 'rounds', 'notes'])('/api/%s', (kind) => {
+describe.each(['courses', 'players', 'days', 'plans', 'rounds', 'notes', 'cards'])('/api/%s', (kind) => {
   const path = `/api/${kind}/one`
 
   it('keeps, lists, gives back and removes a document', async () => {
@@ -235,7 +243,7 @@ describe('an address', () => {
     const health = await (await ask('/api/health')).json()
     expect(health).toEqual({
       status: 'ok',
-      documents: { courses: 0, players: 0, days: 1, plans: 0, rounds: 0, notes: 0 },
+      documents: { courses: 0, players: 0, days: 1, plans: 0, rounds: 0, notes: 0, cards: 0 },
     })
   })
 })
@@ -303,7 +311,15 @@ describe('the pages', () => {
       store,
       host: '127.0.0.1',
       webRoot: join(root, 'nowhere'),
-      checks: { courses: check, players: check, days: check, plans: check, rounds: check, notes: check },
+      checks: {
+        courses: check,
+        players: check,
+        days: check,
+        plans: check,
+        rounds: check,
+        notes: check,
+        cards: check,
+      },
       report: (defect) => defects.push(defect),
     })
     const headers = { host: 'localhost:4173' }

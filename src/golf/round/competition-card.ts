@@ -32,6 +32,8 @@ export interface CompetitionCard {
   readonly sides: readonly CardSide[]
   /** From the first side; `null` where no match is played. */
   readonly match: SideMatch | null
+  /** Holes of the course. */
+  readonly of: number
   readonly faults: readonly Fault[]
 }
 
@@ -79,6 +81,7 @@ export function competitionCard(
       by === 'match' && own !== undefined && theirs !== undefined
         ? sideMatch(own.holes, theirs.holes, course.holes.length)
         : null,
+    of: course.holes.length,
     faults,
   }
 }

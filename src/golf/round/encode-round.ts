@@ -20,7 +20,7 @@ export function encodeRound({ facts, log }: KeptRound): string {
 }
 
 function factsOf(facts: RoundFacts) {
-  const { courseId, playerId, hasDevices, isTextOnly, clubs, card, ...same } = facts
+  const { courseId, playerId, hasDevices, isTextOnly, clubs, card, planNumbers, ...same } = facts
   return {
     ...same,
     course_id: courseId,
@@ -35,6 +35,7 @@ function factsOf(facts: RoundFacts) {
       facts: words,
       ...Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== '')),
     })),
+    ...(planNumbers === null ? {} : { plan_numbers: planNumbers }),
   }
 }
 

@@ -3,7 +3,8 @@ import type { Fault } from '#faults/fault.ts'
 import { nearestWord } from '#faults/nearest-word.ts'
 import { LIES, type Lie } from '#golf/player/player.ts'
 
-interface NumberRange {
+/** What a number may be. */
+export interface NumberRange {
   readonly from: number
   readonly to: number
   readonly unit: string

@@ -1,3 +1,4 @@
+import type { PlanNumbersFile } from './plan-numbers-file.ts'
 import { isSameLog, mergeLogs, type RoundLog } from './round-log.ts'
 import { sortedText } from './sorted-text.ts'
 
@@ -28,6 +29,8 @@ export interface RoundFacts {
   readonly clubs: readonly string[]
   /** The card that was prepared, a hole each, in the order they are played. */
   readonly card: readonly CardHole[]
+  /** What its plans stood on; `null` = not known. */
+  readonly planNumbers: PlanNumbersFile | null
 }
 
 /** A hole on the prepared card; words are in the reader's units and stay as they were prepared. */

@@ -18,6 +18,8 @@ export interface PlayedRound {
 export interface RoundMatch extends SideMatch {
   /** Strokes that the first receives; fewer than 0 are given. */
   readonly received: number
+  /** False where the tees of one of them are not rated: then nobody receives strokes. */
+  readonly isRated: boolean
 }
 
 /**
@@ -30,12 +32,13 @@ export function matchOfRounds(course: Course, own: PlayedRound, theirs: PlayedRo
   const [first, second] = [own, theirs].map(({ player, tee }) =>
     handicapOn(course.teeSets, tee ?? '', player, allowance),
   )
-  const [ownStrokes, theirStrokes] =
-    first == null || second == null ? [0, 0] : (matchStrokes([first, second]) as [number, number])
+  const isRated = first != null && second != null
+  const [ownStrokes, theirStrokes] = isRated ? (matchStrokes([first, second]) as [number, number]) : [0, 0]
   const card = ({ round }: PlayedRound, strokes: number): BallHole[] =>
     ballCard(course, round, strokes, { by: 'match', limit: { kind: 'double-par' } })
   return {
     ...sideMatch(card(own, ownStrokes), card(theirs, theirStrokes), course.holes.length),
     received: ownStrokes - theirStrokes,
+    isRated,
   }
 }

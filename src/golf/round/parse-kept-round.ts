@@ -3,9 +3,10 @@ import type { Fault } from '#faults/fault.ts'
 import { type FieldsOf, fieldsOf } from './fields-of.ts'
 import type { CardHole, KeptRound, RoundFacts } from './kept-round.ts'
 import { logClub } from './log-club.ts'
-import { ROUND_FIELDS, readFinish, roundObject } from './parse-round.ts'
+import { planNumbersIn } from './plan-numbers-file.ts'
+import { LEFT, ROUND_FIELDS, readFinish, roundObject } from './round-fields.ts'
 import { type LogEntry, type LogWord, type RoundLog, thingOf } from './round-log.ts'
-import { LONGEST_LEFT_METRES, MOST_COUNTED } from './settings.ts'
+import { MOST_COUNTED } from './settings.ts'
 
 /** A round that goes on being written down, and what was wrong with its file. */
 export interface ReadKeptRound {
@@ -14,7 +15,6 @@ export interface ReadKeptRound {
 }
 
 const COUNT = { from: 0, to: MOST_COUNTED, unit: 'strokes', isWhole: true }
-const LEFT = { from: 0, to: LONGEST_LEFT_METRES, unit: 'm' }
 const ANY = { from: 0, to: Number.MAX_SAFE_INTEGER, unit: 'words' }
 
 /**
@@ -23,7 +23,8 @@ const ANY = { from: 0, to: Number.MAX_SAFE_INTEGER, unit: 'words' }
  */
 export function parseKeptRound(text: string, where: string): ReadKeptRound | null {
   const faults: Fault[] = []
-  const file = fieldsOf(roundObject(text, where), '', faults)
+  const object = roundObject(text, where)
+  const file = fieldsOf(object, '', faults)
   if (file.text('schema') !== 'round/1')
     throw new Failure('MAR-ROUND-002', 'A round file must say "schema": "round/1".', `${where}: schema`)
   file.allowOnly(...ROUND_FIELDS)
@@ -34,10 +35,13 @@ export function parseKeptRound(text: string, where: string): ReadKeptRound | nul
     const entry = readEntry(fields)
     if (entry !== null) log.set(thingOf(entry.word), entry)
   }
-  return { round: { facts: readFacts(file, id), log: log as RoundLog }, faults }
+  return {
+    round: { facts: { ...readFacts(file, id), planNumbers: planNumbersIn(object) }, log: log as RoundLog },
+    faults,
+  }
 }
 
-function readFacts(file: FieldsOf, id: string): RoundFacts {
+function readFacts(file: FieldsOf, id: string): Omit<RoundFacts, 'planNumbers'> {
   return {
     id,
     date: file.text('date'),

@@ -3,6 +3,7 @@ import { Failure } from '#faults/failure.ts'
 import { seededGenerator } from '#numbers/statistics/seeded-generator.ts'
 import { METRES_PER_FOOT, METRES_PER_YARD } from '#numbers/units/units.ts'
 import { parseLog } from './parse-log.ts'
+import { parseRound } from './parse-round.ts'
 import { hasScore, type RoundHole, type RoundStroke, scoreOf } from './round.ts'
 
 const said = ({ club, finish, penalty }: RoundStroke): unknown => ({ club, finish, penalty })
@@ -110,6 +111,24 @@ describe('a paper log', () => {
       { club: 'sand-wedge', finish: null, penalty: null },
       { club: '5-iron', finish: { letter: 'g', leftMetres: null }, penalty: null },
     ])
+  })
+
+  it('tells a date that is none, and is of no day then', () => {
+    for (const date of ['2026-13-45', '2026-02-29', 'yesterday', '3 May 2026']) {
+      const { round, faults } = parseLog(`date ${date}\n1: 5`, 'log')
+      expect(round.date, date).toBeNull()
+      expect(faults, date).toMatchObject([{ code: 'MAR-ROUND-006', place: 'line 1' }])
+    }
+    expect(parseLog('date 2028-02-29\n1: 5', 'log')).toMatchObject({
+      round: { date: '2028-02-29' },
+      faults: [],
+    })
+    const file = parseRound(
+      '{"schema":"round/1","date":"2026-13-45","holes":[{"ref":"1","putts":2}]}',
+      'file',
+    )
+    expect(file.round.date).toBeNull()
+    expect(file.faults).toMatchObject([{ code: 'MAR-ROUND-004', place: 'date' }])
   })
 
   it('counts a hole once', () => {

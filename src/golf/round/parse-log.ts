@@ -1,7 +1,9 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import { addHole } from './add-hole.ts'
+import { dayParts } from './calendar.ts'
 import { type LoggedLine, parseLogLine } from './parse-log-line.ts'
+import type { PlanNumbers } from './plan-numbers.ts'
 import type { LogUnit } from './read-distance.ts'
 import type { Round, RoundHole } from './round.ts'
 
@@ -12,6 +14,8 @@ export interface ReadRound {
   readonly id: string | null
   /** Name of the course, where the source has it. */
   readonly course: string | null
+  /** What the plans of its day stood on, where the source has it. */
+  readonly planNumbers: PlanNumbers | null
   readonly faults: readonly Fault[]
 }
 
@@ -34,7 +38,9 @@ export function parseLog(text: string, where: string, unit: LogUnit = 'yards'): 
     const named = /^\s*(date|tee|format|unit)\b\s*[:=]?\s*(.*?)\s*$/i.exec(words)
     if (named) {
       const [name, value] = [(named[1] as string).toLowerCase(), named[2] as string]
-      if (name !== 'unit') head[name as keyof typeof head] = value === '' ? null : value
+      if (name === 'date' && value !== '' && dayParts(value) === null)
+        faults.push(fault(index, `"${value}" is no date.`, 'Write it like 2026-05-02.'))
+      else if (name !== 'unit') head[name as keyof typeof head] = value === '' ? null : value
       else if (/^(yards?|yd|metres?|m)$/i.test(value)) inUnit = /^m/i.test(value) ? 'metres' : 'yards'
       else faults.push(fault(index, `"${value}" is no unit of this log.`, 'Write yards or metres.'))
       continue
@@ -53,7 +59,7 @@ export function parseLog(text: string, where: string, unit: LogUnit = 'yards'): 
       'No line is a hole. Write one a line, like 7: driver f-180 / 5i r-25 / sw g-6 / 2 putts.',
       faults[0] === undefined ? where : `${where}: ${faults[0].place}`,
     )
-  return { round: { ...head, holes }, id: null, course: null, faults }
+  return { round: { ...head, holes }, id: null, course: null, planNumbers: null, faults }
 }
 
 function fault(index: number, message: string, advice: string): Fault {

@@ -1,36 +1,17 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import { addHole } from './add-hole.ts'
+import { dayParts } from './calendar.ts'
 import { type FieldsOf, fieldsOf } from './fields-of.ts'
 import { logClub } from './log-club.ts'
 import type { ReadRound } from './parse-log.ts'
-import { type Finish, isFinishLetter, type RoundHole, type RoundStroke } from './round.ts'
-import { LONGEST_LEFT_METRES, MOST_COUNTED } from './settings.ts'
+import { type PlanNumbers, parsePlanNumbers } from './plan-numbers.ts'
+import { planNumbersIn } from './plan-numbers-file.ts'
+import type { RoundHole, RoundStroke } from './round.ts'
+import { LEFT, LONGEST, ROUND_FIELDS, readFinish, roundObject } from './round-fields.ts'
+import { MOST_COUNTED } from './settings.ts'
 
-const LONGEST = { from: -LONGEST_LEFT_METRES, to: LONGEST_LEFT_METRES, unit: 'm' }
-const LEFT = { from: 0, to: LONGEST_LEFT_METRES, unit: 'm' }
 const COUNT = { from: 0, to: MOST_COUNTED, unit: 'strokes', isWhole: true }
-
-/** What stands in a `round/1` file; what follows `holes` is there for a round that was written down by taps. */
-export const ROUND_FIELDS = [
-  'schema',
-  'date',
-  'tee',
-  'format',
-  'course',
-  'player',
-  'holes',
-  'id',
-  'course_id',
-  'player_id',
-  'purpose',
-  'devices',
-  'text_only',
-  'clubs',
-  'card',
-  'closed',
-  'log',
-] as const
 
 /**
  * A round from the text of a `round/1` file. Every fault is told with its field, and what it touches is left open; all
@@ -38,7 +19,8 @@ export const ROUND_FIELDS = [
  */
 export function parseRound(text: string, where: string): ReadRound {
   const faults: Fault[] = []
-  const file = fieldsOf(roundObject(text, where), '', faults)
+  const object = roundObject(text, where)
+  const file = fieldsOf(object, '', faults)
   if (file.text('schema') !== 'round/1')
     throw new Failure('MAR-ROUND-002', 'A round file must say "schema": "round/1".', `${where}: schema`)
   file.allowOnly(...ROUND_FIELDS)
@@ -51,24 +33,37 @@ export function parseRound(text: string, where: string): ReadRound {
   if (holes.length === 0)
     throw new Failure('MAR-ROUND-008', 'The round has no hole that can be read.', `${where}: holes`)
   return {
-    round: { date: file.text('date'), tee: file.text('tee'), format: file.text('format'), holes },
+    round: { date: readDate(file), tee: file.text('tee'), format: file.text('format'), holes },
     id: file.text('id'),
     course: file.text('course'),
+    planNumbers: readPlanNumbers(object, faults),
     faults,
   }
 }
 
-/** The one object of a round file. Throws MAR-ROUND-001. */
-export function roundObject(text: string, where: string): object {
-  let json: unknown
+/** Numbers that cannot be read are told, and the round is held against others. */
+function readPlanNumbers(file: object, faults: Fault[]): PlanNumbers | null {
+  const found = planNumbersIn(file)
   try {
-    json = JSON.parse(text.replace(/^\uFEFF/, ''))
+    return found === null ? null : parsePlanNumbers(found, 'plan_numbers')
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error)
-    throw new Failure('MAR-ROUND-001', `The round file is not JSON: ${reason}.`, where)
+    if (!(error instanceof Failure)) throw error
+    faults.push({
+      severity: 'warning',
+      code: 'MAR-ROUND-016',
+      message: `The numbers of the plan of that day cannot be read: ${error.message}`,
+      place: error.where,
+      advice: 'Mend them, or take plan_numbers out: the round is held against the numbers that are given.',
+    })
+    return null
   }
-  if (typeof json === 'object' && json !== null && !Array.isArray(json)) return json
-  throw new Failure('MAR-ROUND-001', 'The round file is not one object in braces.', where)
+}
+
+function readDate(file: FieldsOf): string | null {
+  const date = file.text('date')
+  if (date === null || dayParts(date) !== null) return date
+  file.say('MAR-ROUND-004', 'date', `is "${date}", which is no date.`, 'Write it like 2026-05-02.')
+  return null
 }
 
 function readHole(hole: FieldsOf): RoundHole | null {
@@ -109,25 +104,4 @@ function readStroke(stroke: FieldsOf): RoundStroke {
     isAsPlanned: stroke.truth('asPlanned'),
     place: stroke.path,
   }
-}
-
-/** A place or a letter, `null` where it cannot be read. */
-export function readFinish(to: FieldsOf | null): Finish | null {
-  if (to === null) return null
-  to.allowOnly('x_m', 'y_m', 'letter', 'left_m')
-  const letter = to.text('letter')?.toLowerCase() ?? null
-  if (letter !== null) {
-    if (isFinishLetter(letter)) return { letter, leftMetres: to.number('left_m', LEFT) }
-    to.say(
-      'MAR-ROUND-004',
-      'letter',
-      `is "${letter}", which is no letter of a finish.`,
-      'The letters are f, c, r, h, b, p, o, g and x.',
-    )
-    return null
-  }
-  const [x, y] = [to.number('x_m', LONGEST), to.number('y_m', LONGEST)]
-  if (x !== null && y !== null) return { x, y }
-  if (x !== null || y !== null) to.missing(x === null ? 'x_m' : 'y_m')
-  return null
 }

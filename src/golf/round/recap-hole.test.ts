@@ -98,6 +98,22 @@ describe('the split of a hole', () => {
     expect(strokes[2]?.execution).toBeLessThan(-1)
   })
 
+  it('counts the club that was written where the plan has another than the one said to be its', () => {
+    const end: Partial<RoundStroke>[] = [{ club: '8-iron', finish: xy(0, 185) }, { club: 'sand-wedge' }]
+    const first = { club: 'sand-wedge', finish: xy(0, 60) }
+    const said = splitHole(solved, logged([{ ...first, isAsPlanned: true }, ...end]))
+    const plain = splitHole(solved, logged([first, ...end]))
+    expect(said.strokes).toEqual(plain.strokes)
+    expect(plain.faults).toEqual([])
+    expect(said.faults).toMatchObject([
+      { severity: 'warning', code: 'MAR-ROUND-012', place: `hole ${hole.ref}, stroke 1` },
+    ])
+    const plan = plain.strokes[0]?.plan ?? ''
+    expect(splitHole(solved, logged([{ ...first, club: plan, isAsPlanned: true }, ...end])).faults).toEqual(
+      [],
+    )
+  })
+
   it('names luck in a strike on the edge: a ball in the water among balls that stay dry', () => {
     const wet = splitHole(
       solved,

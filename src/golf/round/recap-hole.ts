@@ -1,6 +1,8 @@
 import { Failure } from '#faults/failure.ts'
+import type { Fault } from '#faults/fault.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Hole } from '#golf/course/hole.ts'
+import { clubWords } from '#golf/player/club-words.ts'
 import type { Player } from '#golf/player/player.ts'
 import { puttGivenOutcome } from '#golf/player/putt-given-outcome.ts'
 import { struckGivenCount } from '#golf/player/putts-given-count.ts'
@@ -106,8 +108,23 @@ export function splitHole(solved: RecapHole, logged: RoundHole, judge: Judge = j
     ...split,
     addsUp: score - value - totalOf(split),
     strokes,
-    faults,
+    faults: [...faults, ...judged.flatMap(({ stretch, choice }) => otherThanPlanned(hole, stretch, choice))],
   }
+}
+
+/** A stroke that is said to be the card's and names another club: the club counts, and that is told. */
+function otherThanPlanned(hole: Hole, { strokes }: Stretch, { plan }: JudgedChoice): Fault[] {
+  const [stroke] = strokes
+  if (!stroke?.isAsPlanned || stroke.club === null || plan === null || stroke.club === plan) return []
+  return [
+    {
+      severity: 'warning',
+      code: 'MAR-ROUND-012',
+      message: `The ${clubWords(stroke.club)} is logged as the card's club; the plan from there is the ${clubWords(plan)}. The ${clubWords(stroke.club)} counts, on its best line.`,
+      place: `hole ${hole.ref}, ${stroke.place}`,
+      advice: 'Take out the = where another club was played than the card says.',
+    },
+  ]
 }
 
 function requirePlayed({ ref, strokes, putts, isPickedUp }: RoundHole): void {

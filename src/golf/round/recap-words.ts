@@ -3,6 +3,7 @@ import { matchWords } from '#golf/rules/match-state.ts'
 import { costText } from '#golf/strategy/cost-text.ts'
 import { metresToFeet } from '#numbers/units/units.ts'
 import type { RoundMatch } from './match-of-rounds.ts'
+import type { PlanNumbers } from './plan-numbers.ts'
 import type { GamePart, StrokeSplit, Unsplit } from './recap.ts'
 import type { RoundRecap, StrokeOfHole } from './recap-round.ts'
 import type { Round } from './round.ts'
@@ -17,6 +18,8 @@ export interface ToldRecap {
   readonly round: Pick<Round, 'date'>
   /** Whether the conditions of the day were given. */
   readonly hasDay: boolean
+  /** Whose numbers it is held against; `null` = those that are given now. */
+  readonly against: Pick<PlanNumbers, 'from' | 'date'> | null
   readonly recap: RoundRecap
   readonly card: CardAnswer
   /** Against a second round; `null` = none was given. */
@@ -40,14 +43,23 @@ export function scoreWords({ score, holes }: Pick<RoundRecap, 'score' | 'holes'>
   return `${score} strokes on ${holes.length} ${holes.length === 1 ? 'hole' : 'holes'}`
 }
 
-/** What is said where the conditions of the day are not known. */
-export function dayWords({ hasDay }: Pick<ToldRecap, 'hasDay'>): string[] {
-  return hasDay ? [] : ['No day was given: this is against the plan for a calm, normal day.']
+/** What the plan stood on: a card of that day, what was kept when the round was written down, or a calm day where none is known. */
+export function basisWords({ hasDay, against }: Pick<ToldRecap, 'hasDay' | 'against'>): string[] {
+  if (against?.from === 'card')
+    return [
+      `Against the plan of the card of ${against.date}${hasDay ? '' : ', which was for a calm, normal day'}.`,
+    ]
+  return [
+    ...(against === null
+      ? []
+      : [`No card of it is known: this is against the plan by the numbers kept on ${against.date}.`]),
+    ...(hasDay ? [] : ['No day was given: this is against the plan for a calm, normal day.']),
+  ]
 }
 
 /** Net, points and what counts for the handicap; or why none of it is reckoned. */
 export function cardLines({ card: answer, match }: Pick<ToldRecap, 'card' | 'match'>): string[] {
-  const matched = match === null ? [] : [`As a match: ${matchWords(match)}, ${strokesWords(match.received)}.`]
+  const matched = match === null ? [] : [`As a match: ${matchWords(match)}, ${strokesWords(match)}.`]
   if ('missing' in answer) return [answer.missing, ...matched]
   const { playingHandicap, gross, net, points, adjustedGross, differentialTenths } = answer.card
   return [
@@ -57,8 +69,9 @@ export function cardLines({ card: answer, match }: Pick<ToldRecap, 'card' | 'mat
   ]
 }
 
-function strokesWords(received: number): string {
-  if (received === 0) return 'level'
+function strokesWords({ received, isRated }: RoundMatch): string {
+  if (!isRated) return 'nobody receiving strokes, since the course file does not rate the tees of both'
+  if (received === 0) return 'no strokes received'
   const count = Math.abs(received)
   return `${count} ${count === 1 ? 'stroke' : 'strokes'} ${received > 0 ? 'received' : 'given'}`
 }

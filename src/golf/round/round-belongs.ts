@@ -1,6 +1,6 @@
 import { fieldsOf } from './fields-of.ts'
 import type { RoundFacts } from './kept-round.ts'
-import { roundObject } from './parse-round.ts'
+import { roundObject } from './round-fields.ts'
 
 /** Whose round it is and where it was played, as far as the file says. */
 export interface RoundBelongs

@@ -3,6 +3,7 @@ import { course, holeLine } from '#golf/course/invented-course.fixture.ts'
 import { completePlayer } from '#golf/player/complete-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import { matchOfRounds } from './match-of-rounds.ts'
+import { cardLines } from './recap-words.ts'
 import type { Round, RoundHole } from './round.ts'
 import { roundCard } from './round-card.ts'
 import { unknownStroke } from './unknown-stroke.ts'
@@ -98,6 +99,15 @@ describe('two rounds as a match', () => {
     const theirs = { ...own, round: round([...Array(4).fill(5), ...Array(10).fill(4)]) }
     // Four up after thirteen, five after fourteen: won by five with four to play.
     expect(matchOfRounds(links(71.1, 129), own, theirs)).toMatchObject({ up: 5, left: 4, isOver: true })
+  })
+
+  it('says why nobody receives strokes where the tees are not rated', () => {
+    const own = { player: player(10), round: round([4, 4]), tee: 'grey' }
+    const theirs = { ...own, player: player(20) }
+    const said = (courseRating: number | null): string | undefined =>
+      cardLines({ card: { missing: '' }, match: matchOfRounds(links(courseRating, 129), own, theirs) }).at(-1)
+    expect(said(null)).toContain('nobody receiving strokes, since the course file does not rate the tees')
+    expect(said(71.1)).toMatch(/\d+ strokes given/)
   })
 
   it('ends at a hole that the other has not logged, and a ball picked up loses to any score', () => {

@@ -46,7 +46,7 @@ export type CardAnswer = { readonly card: RoundCard } | { readonly missing: stri
 export function roundCard(course: Course, player: Player, round: Round, tee: string | null): CardAnswer {
   if (round.holes.length !== ROUND_HOLES)
     return {
-      missing: `${round.holes.length} holes were logged: net, points and the differential are of eighteen.`,
+      missing: `${round.holes.length === 1 ? '1 hole was' : `${round.holes.length} holes were`} logged: net, points and the differential are of eighteen.`,
     }
   const set = course.teeSets.find(({ name }) => name.toLowerCase() === (tee ?? '').toLowerCase())
   if (set === undefined || set.courseRating === null || set.slopeRating === null || set.par === null)

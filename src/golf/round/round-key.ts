@@ -1,5 +1,6 @@
 import type { Round } from './round.ts'
 import { sortedText } from './sorted-text.ts'
+import { textNumber } from './text-number.ts'
 
 /**
  * What tells a round from every other one: the id it was given when it was begun, so that a copy from another phone is the same
@@ -12,11 +13,4 @@ export function roundKey({ round, id }: { readonly round: Round; readonly id: st
     strokes: strokes.map(({ place: __, ...stroke }) => stroke),
   }))
   return `${round.date ?? 'undated'}-${textNumber(sortedText(holes))}`
-}
-
-/** A text as a number of seven digits in base 36: two texts share one in 2.8 thousand million pairs (Fowler, Noll & Vo, FNV-1a, 32 bits). */
-function textNumber(text: string): string {
-  let hash = 0x811c9dc5
-  for (let at = 0; at < text.length; at++) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193)
-  return (hash >>> 0).toString(36)
 }

@@ -32,6 +32,7 @@ const FACTS: RoundFacts = {
   isTextOnly: false,
   clubs: ['driver', '7-iron', 'putter'],
   card: [{ ref: '7', par: 4, facts: ['365 yd'], club: '5-wood', words: 'Start it right.', numbers: '' }],
+  planNumbers: null,
 }
 const tapped = { finish: { x: 1.5, y: 180.25 }, penalty: null, isAsPlanned: false } as const
 const step = (log: RoundLog, by: string, what: ReturnType<typeof addStroke>): RoundLog =>

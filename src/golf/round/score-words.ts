@@ -170,7 +170,8 @@ export function standingWords(card: CompetitionCard, by: Counting): string[] {
   const names = card.sides.map(({ balls }) => balls.map(nameOf).join(' and '))
   if (card.match !== null) return [`${names[0]}: ${matchWords(card.match)}.`]
   const lines = card.sides.map(
-    (side, number) => `${names[number]}: ${totalWords(side, by, card.allowance === null)}.`,
+    (side, number) =>
+      `${names[number]}: ${totalWords(side, by, card.allowance === null)}${partWords(side, by, card.of)}.`,
   )
   const [own, theirs] = card.sides
   if (own?.total == null || theirs?.total == null || own.holes.length !== theirs.holes.length) return lines
@@ -178,6 +179,15 @@ export function standingWords(card: CompetitionCard, by: Counting): string[] {
   const ahead = lead === 0 ? 'Level.' : `${names[lead > 0 ? 0 : 1]} ahead by ${Math.abs(lead)}.`
   return [...lines, capital(ahead)]
 }
+
+/** A card in stroke play that lacks holes is no score; nine holes may be a round of their own. */
+function partWords({ holes, total }: CardSide, by: Counting, of: number): string {
+  const isWhole = holes.length >= of || holes.length === NINE
+  return by !== 'strokes' || total === null || isWhole
+    ? ''
+    : `, so far: no score of ${of} holes while one is not holed out (Rule 3.3c)`
+}
+const NINE = 9
 
 function totalWords({ balls, holes, total }: CardSide, by: Counting, isGross: boolean): string {
   const count = `${holes.length} ${holes.length === 1 ? 'hole' : 'holes'}`

@@ -2,7 +2,7 @@ import { Failure } from '#faults/failure.ts'
 import { documentId } from './document-id.ts'
 
 /** The kinds of document that go from one machine to another. */
-export const SHARED_KINDS = ['courses', 'players', 'days', 'plans', 'rounds', 'notes'] as const
+export const SHARED_KINDS = ['courses', 'players', 'days', 'plans', 'rounds', 'notes', 'cards'] as const
 export type SharedKind = (typeof SHARED_KINDS)[number]
 
 /** One document as it goes from one store to another; a card goes with its round. */
@@ -32,7 +32,12 @@ export function parseShared(text: string, where: string): readonly SharedDocumen
       (Array.isArray(list) ? list : []).map((one: unknown, index) =>
         sharedDocument({ ...recordOf(one), kind }, `${where}: ${kind}[${index}]`),
       )
-    return [...of('players', [file.player]), ...of('plans', file.plans), ...of('rounds', file.rounds)]
+    return [
+      ...of('players', [file.player]),
+      ...of('plans', file.plans),
+      ...of('rounds', file.rounds),
+      ...of('cards', file.cards),
+    ]
   }
   if (file.schema === 'round/1' && isId(file.id)) return [{ kind: 'rounds', id: file.id, text }]
   if (file.schema === 'practice/1') return [{ kind: 'notes', id: 'practice', text }]

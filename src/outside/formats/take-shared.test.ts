@@ -22,6 +22,7 @@ const FACTS: RoundFacts = {
   isTextOnly: false,
   clubs: [],
   card: [],
+  planNumbers: null,
 }
 const stroke = { club: '7-iron', finish: null, penalty: null, isAsPlanned: false }
 const add = (log: RoundLog, by: string): RoundLog => withWords(log, by, addStroke('1', stroke)(log, by))

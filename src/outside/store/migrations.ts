@@ -17,6 +17,9 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0003-notes': {
     up: (database: Kysely<unknown>) => createShelf(database, 'notes'),
   },
+  '0004-cards': {
+    up: (database: Kysely<unknown>) => createShelf(database, 'cards'),
+  },
 }
 
 async function createShelf(database: Kysely<unknown>, table: string): Promise<void> {

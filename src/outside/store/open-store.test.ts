@@ -38,18 +38,19 @@ describe('openStore', () => {
     await second.close()
   })
 
-  it('brings a store of before there were rounds and notes up to date, with all it held', async () => {
+  it('brings a store of before there were rounds, notes and cards up to date, with all it held', async () => {
     const first = await openStore(path)
     await first.courses.put('links', 'Links', '{"a":1}')
     await first.close()
     const connection = new Database(path)
     connection.exec(
-      `drop table rounds; drop table notes; delete from marram_migration where name in ('0002-rounds', '0003-notes')`,
+      `drop table rounds; drop table notes; drop table cards; delete from marram_migration where name > '0001-documents'`,
     )
     connection.close()
     const store = await openStore(path)
     expect(await store.rounds.put('may', 'May', '{}')).toBe(1)
     expect(await store.notes.put('practice', 'Notes', '{}')).toBe(1)
+    expect(await store.cards.put('card-may', 'A card', '{}')).toBe(1)
     expect(await store.courses.get('links')).toMatchObject({ document: '{"a":1}' })
     await store.close()
   })

@@ -49,6 +49,7 @@ export async function openStore(path: string): Promise<Store> {
     plans: guardedShelf(store.plans, file, emptyLog),
     rounds: guardedShelf(store.rounds, file, emptyLog),
     notes: guardedShelf(store.notes, file, emptyLog),
+    cards: guardedShelf(store.cards, file, emptyLog),
     async close() {
       if (!isOpen) return
       isOpen = false

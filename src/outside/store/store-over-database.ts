@@ -15,6 +15,7 @@ export function storeOverDatabase(database: Kysely<Tables>): Store {
     plans: shelfOverTable(database, 'plans'),
     rounds: shelfOverTable(database, 'rounds'),
     notes: shelfOverTable(database, 'notes'),
+    cards: shelfOverTable(database, 'cards'),
     close: () => database.destroy(),
   }
 }

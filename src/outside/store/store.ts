@@ -1,4 +1,4 @@
-/** Where courses, players, days, plans, rounds and notes are kept. A change is on disk when its promise is fulfilled. */
+/** Where courses, players, days, plans, rounds, notes and what cards were made by are kept. A change is on disk when its promise is fulfilled. */
 export interface Store {
   readonly courses: Shelf
   readonly players: Shelf
@@ -6,6 +6,7 @@ export interface Store {
   readonly plans: Shelf
   readonly rounds: Shelf
   readonly notes: Shelf
+  readonly cards: Shelf
   /** Lets go of the files; nothing of the store may be used afterwards. Closing twice is harmless. */
   close(): Promise<void>
 }

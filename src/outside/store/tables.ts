@@ -1,5 +1,5 @@
 /** One table a kind of document, all of the same shape. */
-export const SHELF_TABLES = ['courses', 'players', 'days', 'plans', 'rounds', 'notes'] as const
+export const SHELF_TABLES = ['courses', 'players', 'days', 'plans', 'rounds', 'notes', 'cards'] as const
 
 /** The name of one of the tables. */
 export type ShelfTable = (typeof SHELF_TABLES)[number]

@@ -16,11 +16,14 @@ export function imposeBook(pages: readonly Page[], paper: Paper, isStapled: bool
     const [page] = pages
     const [pageWidth, pageHeight] = [page?.drawing.width ?? 0, page?.drawing.height ?? 0]
     const [left, top] = [width / 2 - pageWidth, (height - pageHeight) / 2 - 8]
-    const side = isStapled ? `, ${sheet % 2 === 0 ? 'outside' : 'inside'}, turn on the short edge` : ''
+    // A stapled sheet of paper has two printed sides.
+    const words = isStapled
+      ? `Sheet ${Math.floor(sheet / 2) + 1} of ${pairs.length / 2}, ${sheet % 2 === 0 ? 'outside' : 'inside'}, turn on the short edge`
+      : `Sheet ${sheet + 1} of ${pairs.length}`
     const drawing = {
       width,
       height,
-      title: `Sheet ${sheet + 1}`,
+      title: words,
       description: pair.map((index) => pages[index]?.name ?? 'blank').join(', '),
       shapes: [
         ...pair.flatMap((index, place) => {
@@ -30,7 +33,7 @@ export function imposeBook(pages: readonly Page[], paper: Paper, isStapled: bool
         cropMarks(left, top, pageWidth, pageHeight),
         rulers([left + 4, top + pageHeight + 22]),
         text(
-          `Sheet ${sheet + 1} of ${pairs.length}${side}. Print at full size, not fitted to the page.`,
+          `${words}. Print at full size, not fitted to the page.`,
           [left + 2 * pageWidth - 4, top + pageHeight + 22],
           TYPE.small,
           'sans',

@@ -1,10 +1,10 @@
 import { totalOf } from '#golf/round/recap.ts'
 import type { RoundRecap } from '#golf/round/recap-round.ts'
 import {
+  basisWords,
   bestLines,
   cardLines,
   costlyLines,
-  dayWords,
   gamePartWords,
   scoreWords,
   type ToldRecap,
@@ -22,7 +22,7 @@ export function recapFacts(told: ToldRecap, title: string, units: 'yards' | 'met
     title: round.date === null ? title : `${title}, ${round.date}`,
     opening: [
       `${scoreWords(recap)}. Every figure is strokes more (+) or fewer (−) than the plan expects of this player.`,
-      ...dayWords(told),
+      ...basisWords(told),
     ],
     waterfall: recapWaterfall(recap),
     sections: [

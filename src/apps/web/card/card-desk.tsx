@@ -1,4 +1,4 @@
-import { type ReactElement, useMemo, useState } from 'react'
+import { type ReactElement, useCallback, useEffect, useMemo, useState } from 'react'
 import type { Course } from '#golf/course/course.ts'
 import { isSamePlace, type OwnSentence } from '#golf/player/own-sentence.ts'
 import type { Player } from '#golf/player/player.ts'
@@ -9,13 +9,16 @@ import { AS_DRAWN, EngravedFor } from '../chart/picture.tsx'
 import { useCommands } from '../commands/use-commands.ts'
 import { useDay } from '../course/use-day.ts'
 import type { Reader } from '../desk/desk.ts'
+import { troubleOf } from '../documents/use-library.ts'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { WaitingFor } from '../page/waiting-for.tsx'
 import { PlanProgress } from '../planning/plan-progress.tsx'
+import type { Trouble } from '../planning/questions.ts'
 import { type CardChoice, keepChoice, keptChoice, kindOf } from './card-choice.ts'
 import { CardChoices } from './card-choices.tsx'
 import { CardTools } from './card-tools.tsx'
 import { ChangedList } from './changed-list.tsx'
+import { keepMadeCard } from './keep-made-card.ts'
 import { layOut } from './lay-out.ts'
 import { LegalLight } from './legal-light.tsx'
 import { roundHoles } from './round-holes.ts'
@@ -79,6 +82,19 @@ export function CardDesk(props: {
   const { undo, redo, canUndo, canRedo, write, drop } = sentences
   const steps = { undo: canUndo ? undo : null, redo: canRedo ? redo : null }
   const isReady = laid?.asked === asked && !(isPlanned && isRunning)
+  const [leaveTrouble, setLeaveTrouble] = useState<Trouble | null>(null)
+  const leave = useCallback((): void => {
+    if (!isPlanned || !isReady) return
+    keepMadeCard({ course, courseId, player, playerId, day, dayId }).then(
+      () => setLeaveTrouble(null),
+      (error: unknown) => setLeaveTrouble(troubleOf(error)),
+    )
+  }, [isPlanned, isReady, course, courseId, player, playerId, day, dayId])
+  // However it is printed: by the button, by the key, or by the browser's own menu.
+  useEffect(() => {
+    window.addEventListener('beforeprint', leave)
+    return () => window.removeEventListener('beforeprint', leave)
+  }, [leave])
   useCommands({ ...steps, print: isReady && laid.faults.length === 0 ? () => print() : null }, true)
 
   const whose = readerOf(kind)
@@ -88,7 +104,7 @@ export function CardDesk(props: {
     write({ ...sentence, units, under: wordsUnder({ ...sentence, units }, one, laid.facts) }, Date.now())
   }
   const isOwn = (ref: string): boolean => sentences.written.some((one) => isOn(one, course.name, ref, whose))
-  const shown = dayTrouble ?? trouble ?? sentences.trouble
+  const shown = dayTrouble ?? trouble ?? sentences.trouble ?? leaveTrouble
   return (
     <>
       <CardChoices
@@ -114,6 +130,7 @@ export function CardDesk(props: {
         steps={steps}
         keeping={sentences.state}
         text={isForAll(kind) ? null : CARD_KINDS[kind === 'book' ? 'card' : kind]}
+        onLeave={leave}
       />
       {laid === null && trouble === null && <WaitingFor what="the letters of the page" />}
       {laid !== null && facts !== null && (

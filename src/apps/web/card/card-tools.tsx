@@ -16,8 +16,10 @@ export function CardTools(props: {
   readonly keeping: 'kept' | 'keeping'
   /** What a letter says; `null` = what is shown cannot be said in words. */
   readonly text: CardKind | null
+  /** Told each time the page leaves the desk. */
+  readonly onLeave: () => void
 }): ReactElement {
-  const { laid, isReady, name, steps, text } = props
+  const { laid, isReady, name, steps, text, onLeave } = props
   const { save, isMaking, fault } = usePdf()
   const mayLeave = laid !== null && isReady && laid.faults.length === 0
   return (
@@ -35,19 +37,20 @@ export function CardTools(props: {
         <button
           type="button"
           disabled={!mayLeave || isMaking}
-          onClick={() =>
-            laid &&
+          onClick={() => {
+            if (laid === null) return
+            onLeave()
             save(
               laid.sheets.map(({ drawing }) => drawing),
               `${laid.facts.course}, ${laid.facts.playerName}`,
               name,
             )
-          }
+          }}
         >
           Save as PDF
         </button>
         {mayLeave && text !== null && (
-          <a className="button" href={mailPlace(laid.facts, text)}>
+          <a className="button" href={mailPlace(laid.facts, text)} onClick={onLeave}>
             Write an e-mail
           </a>
         )}

@@ -84,7 +84,8 @@ export function CoursePage(props: {
         {card !== null && course.value !== null && (
           <>
             <p className="course-sum">
-              {course.value.name}: {card.holes.length} holes, par {card.par}
+              {course.value.name}: {card.holes.length} {card.holes.length === 1 ? 'hole' : 'holes'}, par{' '}
+              {card.par}
               {card.tees.map(({ name, metres, holes }) => (
                 <span key={name}>
                   ; {name} {length(metres, reader)}

@@ -10,7 +10,7 @@ export interface Listed {
 }
 
 /** The kinds of document the desk reads. */
-export type DocumentKind = 'courses' | 'players' | 'days' | 'plans' | 'rounds' | 'notes'
+export type DocumentKind = 'courses' | 'players' | 'days' | 'plans' | 'rounds' | 'notes' | 'cards'
 
 /** A document with the revision that a change of it must name. */
 export interface KeptDocument {

@@ -58,6 +58,9 @@ export function useLibrary(): {
       void copyAll('courses', library.courses)
         .then(() => copyAll('players', library.players))
         .then(() => copyAll('days', library.days))
+        // Which cards were made must be known when another is made without the server.
+        .then(() => listDocuments('cards'))
+        .catch(() => {})
   }, [library])
   const reload = useCallback(() => setTimes((before) => before + 1), [])
   return { ...state, reload }

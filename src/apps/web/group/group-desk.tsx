@@ -2,6 +2,7 @@ import { type ReactElement, useMemo, useState } from 'react'
 import { hasPlans, isForAll, PRINTED_KINDS } from '#paper/book/printed-kinds.ts'
 import { type CardChoice, keepChoice, keptChoice, kindOf } from '../card/card-choice.ts'
 import { CardChoices } from '../card/card-choices.tsx'
+import { keepMadeCard } from '../card/keep-made-card.ts'
 import { roundHoles } from '../card/round-holes.ts'
 import { usePdf } from '../card/use-pdf.ts'
 import { useDay } from '../course/use-day.ts'
@@ -66,7 +67,11 @@ export function GroupDesk(props: OfField): ReactElement {
       const all = field.map(({ id, player }) => ({ player, states: plans[id] ?? {} }))
       const laid = await layOutField({ course, holes, day, choice, units }, all)
       setRefusals(laid.refusals)
-      if (laid.refusals.length === 0) save(laid.sheets, course.name, `${courseId}-group-${kindOf(choice)}`)
+      if (laid.refusals.length > 0) return
+      save(laid.sheets, course.name, `${courseId}-group-${kindOf(choice)}`)
+      if (isPlanned)
+        for (const { id, player } of field)
+          await keepMadeCard({ course, courseId, player, playerId: id, day, dayId })
     } catch (error) {
       setPressTrouble(troubleOf(error))
     }

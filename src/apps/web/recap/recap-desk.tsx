@@ -2,13 +2,14 @@ import { type ReactElement, useMemo, useState } from 'react'
 import type { Course } from '#golf/course/course.ts'
 import type { Day } from '#golf/course/day.ts'
 import type { Player } from '#golf/player/player.ts'
+import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
 import type { RoundRecap } from '#golf/round/recap-round.ts'
 import { holeTable, partTable } from '#golf/round/recap-tables.ts'
 import {
+  basisWords,
   bestLines,
   cardLines,
   costlyLines,
-  dayWords,
   scoreWords,
   unsplitLines,
 } from '#golf/round/recap-words.ts'
@@ -41,17 +42,23 @@ export function RecapDesk(props: {
   readonly playerId: string
   readonly day: Day
   readonly hasDay: boolean
+  /** Whose numbers the two are; `null` = those kept today. */
+  readonly against: PlanNumbers | null
   readonly reader: Reader
 }): ReactElement {
-  const { kept, course, courseId, player, playerId, day, hasDay, reader } = props
+  const { kept, course, courseId, player, playerId, day, hasDay, against, reader } = props
   const { round } = kept
   const { units } = reader
   const [isQuick, setQuick] = useState(false)
   const on = useMemo(() => ({ course, player, day, tee: round.tee }), [course, player, day, round])
   const { work, recap, left } = useRecap(on, round, isQuick)
   const told = useMemo(
-    () => ({ round, hasDay, recap, card: roundCard(course, player, round, round.tee), match: null }),
-    [round, hasDay, recap, course, player],
+    () => ({
+      ...{ round, hasDay, against, recap },
+      card: roundCard(course, player, round, round.tee),
+      match: null,
+    }),
+    [round, hasDay, against, recap, course, player],
   )
   const title = sheetTitle(course.name, player)
   const words = useMemo(() => recapFacts(told, title, units), [told, title, units])
@@ -67,8 +74,9 @@ export function RecapDesk(props: {
         </b>
       </p>
       <p className="after-basis">
-        Strokes more (+) or fewer (−) than the plan expects of this player, by the numbers kept today.{' '}
-        {[...dayWords(told), ...(isQuick ? [QUICK_WORDS] : [])].join(' ')}
+        Strokes more (+) or fewer (−) than the plan expects of this player
+        {against === null ? ', by the numbers kept today' : ''}.{' '}
+        {[...basisWords(told), ...(isQuick ? [QUICK_WORDS] : [])].join(' ')}
       </p>
       <button type="button" aria-pressed={isQuick} onClick={() => setQuick(!isQuick)}>
         Soon and rough

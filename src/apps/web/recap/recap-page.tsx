@@ -3,6 +3,7 @@ import '../style/ruled-page.css'
 import '../style/after.css'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
 import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
+import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
 import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 import type { Reader } from '../desk/desk.ts'
 import { type Library, useCourse, useLibrary, usePlayer } from '../documents/use-library.ts'
@@ -69,6 +70,10 @@ function RecapOf(props: {
   })
   const course = useCourse(courseId === '' ? null : courseId)
   const player = usePlayer(playerId === '' ? null : playerId)
+  const [isToday, setToday] = useState(false)
+  // Numbers of that day are those of the player that the round names.
+  const [namedId] = useState(playerId)
+  const against = isToday || (namedId !== '' && playerId !== namedId) ? null : kept.planNumbers
   const shown = course.trouble ?? player.trouble
   if (belongs.isOpen)
     return (
@@ -83,12 +88,28 @@ function RecapOf(props: {
     <div className="choices after-choices">
       <Choice label="Course" value={courseId} options={named(library.courses)} onChange={setCourse} />
       <Choice label="Player" value={playerId} options={named(library.players)} onChange={setPlayer} />
-      <Choice
-        label="Day"
-        value={dayId}
-        options={[{ value: '', name: 'calm, normal' }, ...days.map(({ id, name }) => ({ value: id, name }))]}
-        onChange={setDay}
-      />
+      {kept.planNumbers !== null && (
+        <Choice
+          label="Against"
+          value={against === null ? 'today' : 'then'}
+          options={[
+            { value: 'then', name: thenWords(kept.planNumbers) },
+            { value: 'today', name: 'the numbers kept today' },
+          ]}
+          onChange={(chosen) => setToday(chosen === 'today')}
+        />
+      )}
+      {against === null && (
+        <Choice
+          label="Day"
+          value={dayId}
+          options={[
+            { value: '', name: 'calm, normal' },
+            ...days.map(({ id, name }) => ({ value: id, name })),
+          ]}
+          onChange={setDay}
+        />
+      )}
     </div>
   )
   return (
@@ -106,15 +127,20 @@ function RecapOf(props: {
           kept={kept}
           course={course.value}
           courseId={courseId}
-          player={player.value}
+          player={against?.player ?? player.value}
           playerId={playerId}
-          day={days.find(({ id }) => id === dayId)?.day ?? REFERENCE_DAY}
-          hasDay={dayId !== ''}
+          day={(against === null ? days.find(({ id }) => id === dayId)?.day : against.day) ?? REFERENCE_DAY}
+          hasDay={against === null ? dayId !== '' : against.day !== null}
+          against={against}
           reader={reader}
         />
       )}
     </main>
   )
+}
+
+function thenWords({ from, date }: PlanNumbers): string {
+  return from === 'card' ? `the card of ${date}` : `the numbers kept on ${date}`
 }
 
 /** What a file names, by its id or else by its name. */

@@ -6,6 +6,7 @@ import { parseDay } from '#golf/course/parse-day.ts'
 import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import type { CardHole, RoundFacts } from '#golf/round/kept-round.ts'
+import { encodePlanNumbers } from '#golf/round/plan-numbers.ts'
 import { EMPTY_LOG } from '#golf/round/round-log.ts'
 import type { Plan } from '#golf/strategy/plan.ts'
 import type { BookFacts } from '#paper/book/book-facts.ts'
@@ -86,6 +87,12 @@ export async function prepareRound(
     isTextOnly: asked.isTextOnly,
     clubs: [...player.clubs.map(({ name }) => name), 'putter'],
     card: holes.map((hole) => card.get(hole) ?? cardHole(hole, null, '', settings)),
+    planNumbers: encodePlanNumbers({
+      from: plans === 'none' ? 'kept' : 'card',
+      date: asked.date,
+      player,
+      day: dayId === null ? null : day,
+    }),
   }
   await putRound({ facts, log: EMPTY_LOG })
   await putPictures(facts.id, picturesFor(facts, holes))

@@ -7,6 +7,7 @@ const kept = (id: string, belongs: Partial<KeptRoundFile['belongs']>): KeptRound
   id,
   key: id,
   round: { date: `2026-06-0${id}`, tee: null, format: null, holes: [] },
+  planNumbers: null,
   faults: [],
   belongs: {
     courseId: 'links',

@@ -2,6 +2,7 @@ import type { Fault } from '#faults/fault.ts'
 import type { Day } from '#golf/course/day.ts'
 import { parseDay } from '#golf/course/parse-day.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
+import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
 import type { Round } from '#golf/round/round.ts'
 import { type RoundBelongs, roundBelongs } from '#golf/round/round-belongs.ts'
 import { roundKey } from '#golf/round/round-key.ts'
@@ -15,6 +16,8 @@ export interface KeptRoundFile {
   /** What tells it from every other round, whatever store it stands in. */
   readonly key: string
   readonly belongs: RoundBelongs
+  /** What the plans of its day stood on; `null` = not known. */
+  readonly planNumbers: PlanNumbers | null
   readonly faults: readonly Fault[]
 }
 
@@ -38,8 +41,8 @@ export function isOnCourse({ courseId, course }: RoundBelongs, of: Named): boole
 async function loadRound(id: string): Promise<KeptRoundFile> {
   const [text, where] = [await fetchDocument('rounds', id), `rounds/${id}`]
   const read = parseRound(text, where)
-  const { round, faults } = read
-  return { id, round, faults, key: roundKey(read), belongs: roundBelongs(text, where) }
+  const { round, planNumbers, faults } = read
+  return { id, round, planNumbers, faults, key: roundKey(read), belongs: roundBelongs(text, where) }
 }
 
 /** A day of the store. */
@@ -49,7 +52,8 @@ export interface KeptDay {
   readonly day: Day
 }
 
-async function loadDays(): Promise<readonly KeptDay[]> {
+/** Every day of the store. Throws a Failure with the server's code. */
+export async function loadDays(): Promise<readonly KeptDay[]> {
   const listed = await listDocuments('days')
   return Promise.all(
     listed.map(async ({ id, name }) => ({

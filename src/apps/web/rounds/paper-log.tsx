@@ -9,6 +9,7 @@ import { Chosen } from '../page/chosen.tsx'
 import { TroubleNote } from '../page/trouble-note.tsx'
 import { TypedLines } from '../page/typed-lines.tsx'
 import type { Trouble } from '../planning/questions.ts'
+import { numbersOf } from './numbers-of-log.ts'
 import { holesOf, keepTyped, readLine, roundOfTyped, type TypedLog, typedBefore } from './typed-log.ts'
 
 /** The log on paper, typed a line a hole; what does not make sense stands below its line, and all else is kept. */
@@ -42,8 +43,9 @@ export function PaperLog(props: {
     setTrouble(null)
     const player = library.players.find(({ id }) => id === log.playerId)?.name ?? ''
     const mark = crypto.getRandomValues(new Uint32Array(1))[0]?.toString(36) ?? ''
-    const { id, text } = roundOfTyped(log, holes, { course: course?.name ?? '', player }, mark)
     try {
+      const numbers = await numbersOf(log)
+      const { id, text } = roundOfTyped(log, holes, { course: course?.name ?? '', player }, mark, numbers)
       await keepNewDocument('rounds', id, text)
       keepTyped(null, ownStorage)
       setLog({ ...log, lines: {} })

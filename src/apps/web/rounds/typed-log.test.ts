@@ -23,7 +23,7 @@ describe('a paper log on the desk', () => {
 
   it('becomes the round that the same lines are on the command line', () => {
     const holes = holesOf(LOG, ['1', '2', '3'], 'yards')
-    const { text } = roundOfTyped(LOG, holes, { course: 'Sandrel Ness', player: 'Wren' }, 'abc')
+    const { text } = roundOfTyped(LOG, holes, { course: 'Sandrel Ness', player: 'Wren' }, 'abc', null)
     const { round, faults } = parseRound(text, 'file')
     const typed = Object.entries(LOG.lines).map(([ref, line]) => (line === '' ? '' : `${ref}: ${line}`))
     const { round: written } = parseLog(typed.join('\n'), 'log')

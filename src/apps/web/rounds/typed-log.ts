@@ -2,6 +2,7 @@ import type { Fault } from '#faults/fault.ts'
 import { encodeRound } from '#golf/round/encode-round.ts'
 import { logOfHoles } from '#golf/round/log-of-holes.ts'
 import { parseLogLine } from '#golf/round/parse-log-line.ts'
+import { encodePlanNumbers, type PlanNumbers } from '#golf/round/plan-numbers.ts'
 import type { RoundHole } from '#golf/round/round.ts'
 import type { Place } from '../documents/own-storage.ts'
 
@@ -52,6 +53,7 @@ export function roundOfTyped(
   holes: readonly RoundHole[],
   names: { readonly course: string; readonly player: string },
   mark: string,
+  numbers: PlanNumbers | null,
 ): { readonly id: string; readonly text: string } {
   const id = `round-${log.date}-${mark}`
   const facts = {
@@ -67,6 +69,7 @@ export function roundOfTyped(
     isTextOnly: false,
     clubs: [],
     card: [],
+    planNumbers: numbers && encodePlanNumbers(numbers),
   } as const
   return { id, text: encodeRound({ facts, log: logOfHoles(holes, `paper-${mark}`) }) }
 }

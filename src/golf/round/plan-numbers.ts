@@ -1,0 +1,41 @@
+import type { Day } from '#golf/course/day.ts'
+import { encodeDay } from '#golf/course/encode-day.ts'
+import { parseDay } from '#golf/course/parse-day.ts'
+import { completePlayer } from '#golf/player/complete-player.ts'
+import { encodePlayer } from '#golf/player/encode-player.ts'
+import { parsePlayer } from '#golf/player/parse-player.ts'
+import type { Player } from '#golf/player/player.ts'
+import type { PlanNumbersFile } from './plan-numbers-file.ts'
+
+/** The numbers that the plans of a round stood on, as they were then: a recap is held against them, not against today's. */
+export interface PlanNumbers {
+  /** `card`: of a card that was made; `kept`: what was kept when the round was written down, of which no card is known. */
+  readonly from: 'card' | 'kept'
+  /** Day they are of, `2026-07-23`. */
+  readonly date: string
+  readonly player: Player
+  /** `null` = a calm, normal day. */
+  readonly day: Day | null
+}
+
+/** Numbers for a file. Sentences of cards are left out: they change no plan. */
+export function encodePlanNumbers({ from, date, player, day }: PlanNumbers): PlanNumbersFile {
+  const { sentences: _, ...numbers } = player
+  return {
+    from,
+    date,
+    player: JSON.parse(encodePlayer(numbers)) as unknown,
+    ...(day === null ? {} : { day: JSON.parse(encodeDay(day)) as unknown }),
+  }
+}
+
+/** Numbers from a file; `where` is their place in it. Throws the Failure of what reads the player or the day. */
+export function parsePlanNumbers(file: PlanNumbersFile, where: string): PlanNumbers {
+  const { from, date, player, day } = file
+  return {
+    from: from === 'card' ? 'card' : 'kept',
+    date: typeof date === 'string' ? date : '',
+    player: completePlayer(parsePlayer(JSON.stringify(player ?? null), `${where}.player`)),
+    day: day == null ? null : parseDay(JSON.stringify(day), `${where}.day`),
+  }
+}
