@@ -10,19 +10,28 @@ export function buildBundle(folder: string): void {
   if (built.status !== 0) throw new Error(`the bundle was not built: ${built.stderr}`)
 }
 
-/** Says at the very end, and only once for all threads, how much memory the process had at most, in kilobytes. */
-const SAY_PEAK = `data:text/javascript,${encodeURIComponent(
+/** Says at the very end, and only once for all threads, how much memory the process had at most, in kilobytes, and its processor time in microseconds. */
+const SAY_USE = `data:text/javascript,${encodeURIComponent(
   `import { isMainThread } from 'node:worker_threads'
-   if (isMainThread) process.on('exit', () => console.error('peak', process.resourceUsage().maxRSS))`,
+   if (isMainThread)
+     process.on('exit', () => {
+       const { maxRSS, userCPUTime, systemCPUTime } = process.resourceUsage()
+       console.error('used', maxRSS, userCPUTime + systemCPUTime)
+     })`,
 )}`
 
-/** One run of the command line in that folder as a person would start it: wall time, peak memory, lines it printed. */
-export async function timedRun(
-  words: readonly string[],
-  folder: string,
-): Promise<{ readonly milliseconds: number; readonly megabytes: number; readonly lines: number }> {
+/** What one run of the command line took: wall time, processor time of all its threads, peak memory; and how many lines it printed. */
+export interface TimedRun {
+  readonly milliseconds: number
+  readonly processorMilliseconds: number
+  readonly megabytes: number
+  readonly lines: number
+}
+
+/** One run of the command line in that folder as a person would start it. */
+export async function timedRun(words: readonly string[], folder: string): Promise<TimedRun> {
   const started = performance.now()
-  const child = spawn(process.execPath, ['--import', SAY_PEAK, join(ROOT, 'bin/marram.js'), ...words], {
+  const child = spawn(process.execPath, ['--import', SAY_USE, join(ROOT, 'bin/marram.js'), ...words], {
     env: { ...process.env, MARRAM_BUNDLE: join(folder, 'marram.js') },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
@@ -35,9 +44,14 @@ export async function timedRun(
   })
   const status = await new Promise((resolve) => child.on('close', resolve))
   const milliseconds = performance.now() - started
-  const kilobytes = Number(/^peak (\d+)$/m.exec(said)?.[1])
-  if (status !== 0 || !(kilobytes > 0)) throw new Error(`marram ${words[0]} did not end well: ${said}`)
-  return { milliseconds, megabytes: kilobytes / 1024, lines }
+  const [kilobytes = 0, microseconds = 0] = (/^used (\d+) (\d+)$/m.exec(said) ?? []).slice(1).map(Number)
+  if (status !== 0 || kilobytes === 0) throw new Error(`marram ${words[0]} did not end well: ${said}`)
+  return {
+    milliseconds,
+    processorMilliseconds: microseconds / 1000,
+    megabytes: kilobytes / 1024,
+    lines,
+  }
 }
 
 const NEW_LINE = 10
