@@ -357,8 +357,8 @@ describe('a round by a card that was made', () => {
     await put('players/ebbe', { ...now, handicapIndex: 36 })
     await page.goto(`${desk.address}#/rounds`)
     await page.reload()
-    await page.getByLabel('Course', { exact: true }).selectOption('two-short')
-    await page.getByLabel('Player', { exact: true }).selectOption('ebbe')
+    await page.getByRole('combobox', { name: 'Course', exact: true }).selectOption('two-short')
+    await page.getByRole('combobox', { name: 'Player', exact: true }).selectOption('ebbe')
     await page.getByLabel('Hole 1', { exact: true }).fill('9i g-20ft / 2 putts')
     const before = JSON.parse(await stored('rounds')).rounds.map(({ id }: { id: string }) => id) as string[]
     await page.getByRole('button', { name: 'Keep the round' }).click()
