@@ -95,8 +95,18 @@ describe('marram recap', () => {
     expect(splitOf(today)).toEqual(splitOf(marramJson(...common, '--round', bare)))
     expect(today.document.value).not.toBeCloseTo(byCard.document.value, 2)
     expect(marram(...common, '--round', carries).out).toContain(
-      'Against the plan of the card of 2026-05-01, which was for a calm, normal day.',
+      'Against the plan of the card of 2026-05-01, for a calm, normal day.',
     )
+    const wind = file('wind.day.json', '{"schema":"day/1","wind":{"speed_mps":9,"from_deg":0}}')
+    const windy = marramJson(...common, '--round', carries, '--day', wind)
+    expect(windy.document.against).toEqual({ from: 'card', date: '2026-05-01' })
+    expect(windy.document.value).not.toBeCloseTo(byCard.document.value, 2)
+    expect(marramJson(...common, '--round', carries, '--day', 'nothere.json').status).toBe(2)
+    // Numbers of somebody else are told and not taken.
+    const other = { ...plain, plan_numbers: { ...card, player: { ...then, name: 'Four' } } }
+    const strange = marramJson(...common, '--round', file('other.round.json', JSON.stringify(other)))
+    expect(strange.document.against).toBeNull()
+    expect(strange.document.faults).toMatchObject([{ code: 'MAR-ROUND-015', severity: 'warning' }])
     const torn = file(
       'torn.round.json',
       JSON.stringify({ ...plain, plan_numbers: { player: { schema: 'x' } } }),

@@ -368,7 +368,7 @@ describe('a round by a card that was made', () => {
     await page.goto(`${desk.address}#/rounds/${id}`)
     const then = await expected()
     expect(await page.locator('.after-page').textContent()).toMatch(
-      /Against the plan of the card of \d{4}-\d\d-\d\d, which was for a calm, normal day/,
+      /Against the plan of the card of \d{4}-\d\d-\d\d, for a calm, normal day/,
     )
     expect(await violations(page)).toEqual([])
     await page.getByLabel('Against', { exact: true }).selectOption('today')

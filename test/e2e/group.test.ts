@@ -64,6 +64,12 @@ describe('the cards of a group', () => {
     expect(first).toBeGreaterThan(0)
     expect(first % 2).toBe(0)
     expect(pages[0]).toContain('Ebba Strand')
+    // What each was made by is kept, for the recap of a round by it.
+    const cards = `fetch('/api/cards').then((answer) => answer.json()).then(({ cards }) => cards.map(({ name }) => name))`
+    await poll(() => page.evaluate(cards)).toEqual([
+      expect.stringContaining('Ebba Strand, Two Short'),
+      expect.stringContaining('Odd Larkspur, Two Short'),
+    ])
   })
 
   it('are not printed where a page breaks the Rules, and it is said of whom', async () => {

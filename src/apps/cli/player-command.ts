@@ -130,7 +130,7 @@ function fieldOf(document: unknown, name: 'player' | 'player_id'): unknown {
 function namesakesText(namesakes: readonly string[]): string[] {
   if (namesakes.length === 0) return []
   return [
-    `${namesakes.join(', ')} has the same name, so plans and typed rounds of that name were left where they are.`,
+    `${namesakes.join(', ')} has the same name, so plans and typed rounds of that name were left where they are, with the numbers that such rounds carry.`,
   ]
 }
 

@@ -32,7 +32,13 @@ export function loadRounds(
     if (before !== undefined)
       throw new Failure('MAR-ROUND-020', `${file} is the same round as ${before}.`, '--round')
     seen.set(key, file)
-    return { name: file, round: read.round, key, day: dayOfRound(read.round, days) }
+    return {
+      name: file,
+      round: read.round,
+      planNumbers: read.planNumbers,
+      key,
+      day: dayOfRound(read.round, days),
+    }
   })
   return { rounds, faults }
 }

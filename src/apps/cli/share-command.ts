@@ -7,7 +7,8 @@ import {
   type SharedDocument,
   type SharedKind,
 } from '#outside/formats/shared-file.ts'
-import { type Taken, takeShared } from '#outside/formats/take-shared.ts'
+import { takeAllShared } from '#outside/formats/take-all-shared.ts'
+import type { Taken, TakingStore } from '#outside/formats/take-shared.ts'
 import { openStore } from '#outside/store/open-store.ts'
 import type { Store } from '#outside/store/store.ts'
 import { documentChecks } from '../server/document-checks.ts'
@@ -55,8 +56,7 @@ export async function takeCommand(path: string, options: ShareOptions, machine: 
   for (const { kind, id, text } of documents) check(kind, id, text)
   const store = await openStore(options.store ?? join(machine.home, '.marram/store.db'))
   try {
-    const taken: Taken[] = []
-    for (const document of documents) taken.push(await takeShared(document, takingStore(store)))
+    const taken = await takeAllShared(documents, takingStore(store))
     if (options.json) printJson({ schema: 'shared-in/1', documents: taken }, machine)
     else printLines(taken.map(takenWords), machine)
     return 0
@@ -65,7 +65,7 @@ export async function takeCommand(path: string, options: ShareOptions, machine: 
   }
 }
 
-function takingStore(store: Store): Parameters<typeof takeShared<number>>[1] {
+function takingStore(store: Store): TakingStore<number> {
   return {
     async get(kind, id) {
       const kept = await store[kind].get(id)

@@ -49,7 +49,9 @@ export interface CardHole {
 /** Two copies of one round laid together; what was settled before the start is one of theirs, the same in either order. */
 export function mergeRounds(one: KeptRound, other: KeptRound): KeptRound {
   const facts = sortedText(one.facts) <= sortedText(other.facts) ? one.facts : other.facts
-  return { facts, log: mergeLogs(one.log, other.log) }
+  // A copy that lacks the numbers, as from an older Marram, does not take them from one that has them.
+  const planNumbers = facts.planNumbers ?? one.facts.planNumbers ?? other.facts.planNumbers
+  return { facts: { ...facts, planNumbers: planNumbers ?? null }, log: mergeLogs(one.log, other.log) }
 }
 
 /** Whether two copies hold the same. */

@@ -45,7 +45,9 @@ export function parseRound(text: string, where: string): ReadRound {
 function readPlanNumbers(file: object, faults: Fault[]): PlanNumbers | null {
   const found = planNumbersIn(file)
   try {
-    return found === null ? null : parsePlanNumbers(found, 'plan_numbers')
+    if (found !== null) return parsePlanNumbers(found, 'plan_numbers')
+    if ((file as { readonly plan_numbers?: unknown }).plan_numbers == null) return null
+    throw new Failure('MAR-ROUND-016', 'They are not an object in braces.', 'plan_numbers')
   } catch (error) {
     if (!(error instanceof Failure)) throw error
     faults.push({

@@ -5,7 +5,7 @@ import { completePlayer } from '#golf/player/complete-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import { encodePlanNumbers, type PlanNumbers, parsePlanNumbers } from './plan-numbers.ts'
 import { planNumbersIn } from './plan-numbers-file.ts'
-import { encodePrintedCard, parsePrintedCard } from './printed-card.ts'
+import { cardId, encodePrintedCard, lastCardId, parsePrintedCard } from './printed-card.ts'
 
 const example = (name: string): string =>
   readFileSync(new URL(`../../../examples/${name}`, import.meta.url), 'utf8')
@@ -33,6 +33,29 @@ describe('the numbers of a plan', () => {
     expect(parsePlanNumbers(file, 'plan_numbers')).toEqual({ ...rest, player, day: null })
   })
 
+  it('are of no other day than they say, and of a card or not', () => {
+    const file = encodePlanNumbers(numbersOf('wren'))
+    for (const wrong of [{ date: '2026-13-45' }, { date: undefined }, { from: 'memory' }])
+      expect(() => parsePlanNumbers({ ...file, ...wrong }, 'plan_numbers'), JSON.stringify(wrong)).toThrow(
+        expect.objectContaining({ code: 'MAR-ROUND-016' }),
+      )
+  })
+
+  it('are found by the last card of the date or before, the own one first', () => {
+    const of = { courseId: 'links', playerId: 'wren' }
+    const id = (date: string): string => cardId({ ...of, date })
+    const [may, june, other] = [
+      id('2026-05-02'),
+      id('2026-06-01'),
+      cardId({ ...of, playerId: 'odd', date: '2026-05-20' }),
+    ]
+    const ids = [`${may}-2`, june, other, may, `${may}-3`]
+    expect(lastCardId(ids, of, '2026-05-01')).toBeNull()
+    for (const date of ['2026-05-02', '2026-05-31']) expect(lastCardId(ids, of, date)).toBe(may)
+    expect(lastCardId(ids, of, '2027-01-01')).toBe(june)
+    expect(lastCardId([`${may}-2`], of, '2026-05-03')).toBe(`${may}-2`)
+  })
+
   it('stand in a card, which says what it lacks', () => {
     const card = {
       ...{ course: 'Links', courseId: 'links', player: 'Wren', playerId: 'wren', date: '2026-05-02' },
@@ -45,7 +68,10 @@ describe('the numbers of a plan', () => {
       expect(() => parsePrintedCard(without(field), 'cards/x'), field).toThrow(
         expect.objectContaining({ code: 'MAR-SERVER-018', where: `cards/x: ${field}` }),
       )
-    const broken = JSON.stringify({ ...JSON.parse(text), plan_numbers: { player: { schema: 'player/1' } } })
+    const broken = JSON.stringify({
+      ...JSON.parse(text),
+      plan_numbers: { ...card.planNumbers, player: { schema: 'player/1' } },
+    })
     expect(() => parsePrintedCard(broken, 'cards/x')).toThrow(
       expect.objectContaining({ where: expect.stringContaining('cards/x: plan_numbers.player') }),
     )

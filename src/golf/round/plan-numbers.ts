@@ -1,3 +1,4 @@
+import { Failure } from '#faults/failure.ts'
 import type { Day } from '#golf/course/day.ts'
 import { encodeDay } from '#golf/course/encode-day.ts'
 import { parseDay } from '#golf/course/parse-day.ts'
@@ -5,6 +6,7 @@ import { completePlayer } from '#golf/player/complete-player.ts'
 import { encodePlayer } from '#golf/player/encode-player.ts'
 import { parsePlayer } from '#golf/player/parse-player.ts'
 import type { Player } from '#golf/player/player.ts'
+import { dayParts } from './calendar.ts'
 import type { PlanNumbersFile } from './plan-numbers-file.ts'
 
 /** The numbers that the plans of a round stood on, as they were then: a recap is held against them, not against today's. */
@@ -18,9 +20,9 @@ export interface PlanNumbers {
   readonly day: Day | null
 }
 
-/** Numbers for a file. Sentences of cards are left out: they change no plan. */
+/** Numbers for a file. What changes no plan is left out: sentences of cards, and which rounds were learned from. */
 export function encodePlanNumbers({ from, date, player, day }: PlanNumbers): PlanNumbersFile {
-  const { sentences: _, ...numbers } = player
+  const { sentences: _, learnedRounds: __, ...numbers } = player
   return {
     from,
     date,
@@ -29,12 +31,20 @@ export function encodePlanNumbers({ from, date, player, day }: PlanNumbers): Pla
   }
 }
 
-/** Numbers from a file; `where` is their place in it. Throws the Failure of what reads the player or the day. */
+/** Numbers from a file; `where` is their place in it. Throws MAR-ROUND-016, or the Failure of what reads the player or the day. */
 export function parsePlanNumbers(file: PlanNumbersFile, where: string): PlanNumbers {
   const { from, date, player, day } = file
+  if (from !== 'card' && from !== 'kept')
+    throw new Failure('MAR-ROUND-016', 'Plan numbers are from a card, or kept.', `${where}.from`)
+  if (typeof date !== 'string' || dayParts(date) === null)
+    throw new Failure(
+      'MAR-ROUND-016',
+      'Plan numbers need the date they are of, like 2026-05-02.',
+      `${where}.date`,
+    )
   return {
-    from: from === 'card' ? 'card' : 'kept',
-    date: typeof date === 'string' ? date : '',
+    from,
+    date,
     player: completePlayer(parsePlayer(JSON.stringify(player ?? null), `${where}.player`)),
     day: day == null ? null : parseDay(JSON.stringify(day), `${where}.day`),
   }

@@ -1,13 +1,17 @@
 import type { Fault } from '#faults/fault.ts'
 import { holesOfRounds, type RoundOfDay } from './holes-of-rounds.ts'
+import { encodePlanNumbers, type PlanNumbers } from './plan-numbers.ts'
 import type { PlayedOn } from './recap-questions.ts'
 import type { RoundShotsQuestion } from './round-tasks.ts'
-import { addShots, type ShotsOfHole } from './shots-of-hole.ts'
+import { addShots, type Planned, type ShotsOfHole } from './shots-of-hole.ts'
+import { sortedText } from './sorted-text.ts'
 
 /** A round that may be learned from. */
 export interface RoundToRead extends RoundOfDay {
   /** What tells it from every other round. */
   readonly key: string
+  /** What its plans stood on; `null` = not known. */
+  readonly planNumbers: PlanNumbers | null
 }
 
 /** What rounds say of a player. */
@@ -25,12 +29,36 @@ export function roundShotsQuestions(
   { course, player, day: calm, tee }: PlayedOn,
   isQuick: boolean,
 ): { readonly questions: readonly RoundShotsQuestion[]; readonly faults: readonly Fault[] } {
-  const { holes, faults } = holesOfRounds(course, rounds, calm, tee)
-  const questions = holes.map(({ hole, day, logged }) => ({
-    ...{ hole, player, day, isQuick },
-    logged: logged.map((one) => ({ date: one.round.date, hole: one.hole })),
-  }))
-  return { questions, faults }
+  const asked = byPlan(rounds).map(({ rounds: alike, planned }) => {
+    const { holes, faults } = holesOfRounds(course, alike, calm, tee)
+    const questions = holes.map(({ hole, day, logged }) => ({
+      ...{ hole, player, day, isQuick, planned },
+      logged: logged.map((one) => ({ date: one.round.date, hole: one.hole })),
+    }))
+    return { questions, faults }
+  })
+  return {
+    questions: asked.flatMap(({ questions }) => questions),
+    faults: asked.flatMap(({ faults }) => faults),
+  }
+}
+
+/** Rounds by what their plans stood on, where a stroke of them is said to be the plan's; `null` = the player as learning begins. */
+function byPlan(
+  rounds: readonly RoundToRead[],
+): readonly { readonly rounds: readonly RoundToRead[]; readonly planned: Planned | null }[] {
+  const groups = new Map<string, { readonly rounds: RoundToRead[]; readonly planned: Planned | null }>()
+  for (const one of rounds) {
+    const isPlanned = one.round.holes.some(({ strokes }) => strokes.some(({ isAsPlanned }) => isAsPlanned))
+    const numbers = isPlanned ? one.planNumbers : null
+    const { player, day } = numbers ?? {}
+    const key = numbers == null ? '' : sortedText(encodePlanNumbers({ ...numbers, from: 'card', date: '' }))
+    const group = groups.get(key)
+    if (group !== undefined) group.rounds.push(one)
+    else
+      groups.set(key, { rounds: [one], planned: player === undefined ? null : { player, day: day ?? null } })
+  }
+  return [...groups.values()]
 }
 
 /** What the holes of rounds said, taken together. */

@@ -113,14 +113,17 @@ export function splitHole(solved: RecapHole, logged: RoundHole, judge: Judge = j
 }
 
 /** A stroke that is said to be the card's and names another club: the club counts, and that is told. */
-function otherThanPlanned(hole: Hole, { strokes }: Stretch, { plan }: JudgedChoice): Fault[] {
+function otherThanPlanned(hole: Hole, { from, strokes }: Stretch, { plan, chosen }: JudgedChoice): Fault[] {
   const [stroke] = strokes
-  if (!stroke?.isAsPlanned || stroke.club === null || plan === null || stroke.club === plan) return []
+  // On the green no club is judged.
+  if (!stroke?.isAsPlanned || from.lie === 'green') return []
+  if (stroke.club === null || plan === null || stroke.club === plan) return []
+  const counts = chosen === null ? 'is not in the bag there' : 'counts, on its best line'
   return [
     {
       severity: 'warning',
       code: 'MAR-ROUND-012',
-      message: `The ${clubWords(stroke.club)} is logged as the card's club; the plan from there is the ${clubWords(plan)}. The ${clubWords(stroke.club)} counts, on its best line.`,
+      message: `The ${clubWords(stroke.club)} is logged as the card's club; the plan from there is the ${clubWords(plan)}. The ${clubWords(stroke.club)} ${counts}.`,
       place: `hole ${hole.ref}, ${stroke.place}`,
       advice: 'Take out the = where another club was played than the card says.',
     },

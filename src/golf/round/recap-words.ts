@@ -46,15 +46,12 @@ export function scoreWords({ score, holes }: Pick<RoundRecap, 'score' | 'holes'>
 /** What the plan stood on: a card of that day, what was kept when the round was written down, or a calm day where none is known. */
 export function basisWords({ hasDay, against }: Pick<ToldRecap, 'hasDay' | 'against'>): string[] {
   if (against?.from === 'card')
+    return [`Against the plan of the card of ${against.date}${hasDay ? '' : ', for a calm, normal day'}.`]
+  if (against !== null)
     return [
-      `Against the plan of the card of ${against.date}${hasDay ? '' : ', which was for a calm, normal day'}.`,
+      `No card with plans is known for this round: it is held against the numbers kept on ${against.date}${hasDay ? '' : ', for a calm, normal day'}.`,
     ]
-  return [
-    ...(against === null
-      ? []
-      : [`No card of it is known: this is against the plan by the numbers kept on ${against.date}.`]),
-    ...(hasDay ? [] : ['No day was given: this is against the plan for a calm, normal day.']),
-  ]
+  return hasDay ? [] : ['No day was given: this is against the plan for a calm, normal day.']
 }
 
 /** Net, points and what counts for the handicap; or why none of it is reckoned. */

@@ -5,7 +5,7 @@ import { type PracticeHole, type PracticeQuestion, practiceHole } from './practi
 import type { HoleRecap } from './recap.ts'
 import { type RecapQuestion, recapHole, recapHoles } from './recap-hole.ts'
 import type { RoundHole } from './round.ts'
-import { type ShotsOfHole, shotsOfHoles } from './shots-of-hole.ts'
+import { type Planned, type ShotsOfHole, shotsOfHoles } from './shots-of-hole.ts'
 
 /** A hole of a round split, or why it cannot be. */
 export type RecapAnswer = { readonly recap: HoleRecap } | Unanswered
@@ -16,7 +16,10 @@ export type SeasonQuestion = Omit<RecapQuestion, 'logged'> & { readonly logged: 
 export type SeasonAnswer = { readonly recaps: readonly RecapAnswer[] } | Unanswered
 
 /** One hole of rounds that are learned from: all that was logged on it on days alike. */
-export type RoundShotsQuestion = Omit<RecapQuestion, 'logged'> & { readonly logged: readonly DatedHole[] }
+export type RoundShotsQuestion = Omit<RecapQuestion, 'logged'> & {
+  readonly logged: readonly DatedHole[]
+  readonly planned: Planned | null
+}
 /** What it says of its player's shots, or why it says nothing. */
 export type RoundShotsAnswer = { readonly ofHole: ShotsOfHole } | Unanswered
 

@@ -17,7 +17,7 @@ import { solveHole } from '#golf/strategy/solve-hole.ts'
 import type { RecapHole } from './judge-choice.ts'
 import type { RoundHole, RoundStroke } from './round.ts'
 import { FINISH_SD_METRES, FINISH_SD_SHARE } from './settings.ts'
-import { type ShotsOfHole, shotsOfHole } from './shots-of-hole.ts'
+import { type ShotsOfHole, shotsOfHole, shotsOfHoles } from './shots-of-hole.ts'
 import { unknownStroke } from './unknown-stroke.ts'
 
 /** Fairway all over, a red pond across it from 150 to 190 m, sand beyond it to the left, a wood to the right. */
@@ -248,4 +248,28 @@ it('learns from a hole that was picked up as far as it goes', () => {
   const read = shotsOn([{ ...aimed, finish: { x: 25, y: 205 } }], { putts: 0, isPickedUp: true })
   expect(read.shots).toHaveLength(1)
   expect(read.shots[0]?.totalMetres).toBeCloseTo(205, 0)
+})
+
+describe('a stroke that was played as planned', () => {
+  const short = inventedHole(128, [area('fairway', box(-40, 40, -20, 160))])
+  /** As the card was made, the 7-iron reached the green; since then the player hits it shorter and the plan is the driver. */
+  const then = inventedPlayer([
+    { name: 'driver', carry_m: 180, total_m: 198 },
+    { name: '7-iron', carry_m: 122, total_m: 126 },
+  ])
+  const now = inventedPlayer([
+    { name: 'driver', carry_m: 119, total_m: 126 },
+    { name: '7-iron', carry_m: 70, total_m: 73 },
+  ])
+  const clubsOf = (planned: Player | null): string[] =>
+    shotsOfHoles({
+      ...{ hole: short, player: now, day: CALM_DAY, isQuick: true },
+      logged: [{ date: null, hole: logged([{ isAsPlanned: true, finish: { x: 0, y: 120 } }]) }],
+      planned: planned && { player: planned, day: CALM_DAY },
+    }).shots.map(({ club }) => club)
+
+  it('was the club of the card, whatever the plan is since', () => {
+    expect(clubsOf(null)).toEqual(['driver'])
+    expect(clubsOf(then)).toEqual(['7-iron'])
+  })
 })

@@ -1,6 +1,8 @@
+import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
 import { groundReader } from '#golf/course/ground-at.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { LoggedNearGreen } from '#golf/player/logged-near-green.ts'
+import type { Player } from '#golf/player/player.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import { calmHeading } from '#golf/strategy/finishes.ts'
 import { type HoleModel, holeGround, holeModel } from '#golf/strategy/hole-model.ts'
@@ -43,8 +45,12 @@ export interface ShotsOfHole extends LoggedNearGreen {
  */
 export function shotsOfHoles({
   logged,
+  planned = null,
   ...question
-}: Omit<RecapQuestion, 'logged'> & { readonly logged: readonly DatedHole[] }): ShotsOfHole {
+}: Omit<RecapQuestion, 'logged'> & {
+  readonly logged: readonly DatedHole[]
+  readonly planned?: Planned | null
+}): ShotsOfHole {
   requireGreen(question.hole)
   const solved = solveForRecap(question)
   // Where balls come to rest is looked at on fine cells, even where the plan was found on rough ones.
@@ -52,7 +58,37 @@ export function shotsOfHoles({
     question.isQuick === true
       ? holeModel(holeGround(question.hole), question.player, question.day, solved.model.flights, null)
       : solved.model
-  return addShots(logged.map((one) => shotsOfHole(solved, model, one)))
+  const judge =
+    planned === null ? judgeChoice : judgeByPlan(solveForRecap({ ...question, ...ofThen(planned) }))
+  return addShots(logged.map((one) => shotsOfHole(solved, model, one, judge)))
+}
+
+/** What the plan stood on by which strokes were played as planned. */
+export interface Planned {
+  readonly player: Player
+  /** `null` = a calm, normal day. */
+  readonly day: Day | null
+}
+
+function ofThen({ player, day }: Planned): Pick<RecapQuestion, 'player' | 'day'> {
+  return { player, day: day ?? REFERENCE_DAY }
+}
+
+/** Judges as ever, but takes club and line of a stroke that was played as planned from the plan of then. */
+function judgeByPlan(then: RecapHole): Judge {
+  return (solved, from, stroke) => {
+    if (!stroke.isAsPlanned) return judgeChoice(solved, from, stroke)
+    const { candidate } = judgeChoice(then, from, stroke)
+    if (candidate === null) return judgeChoice(solved, from, stroke)
+    const [x, y] = from.point
+    const { offset_m: aimOffsetMetres } = aimOf({ x, y, lie: from.lie }, candidate)
+    return judgeChoice(solved, from, {
+      ...stroke,
+      club: candidate.shot.club,
+      aimOffsetMetres,
+      isAsPlanned: false,
+    })
+  }
 }
 
 /** Adds up what several holes say. */

@@ -73,9 +73,12 @@ function ratingOf(course: Course, player: Player, { file, tee }: EnteredRound): 
     throw lacking('The round does not say which tees were played: name them, or score gross.', `${file}: tee`)
   const rating = ratingOn(course.teeSets, tee, player)
   if (rating !== null) return rating
-  const names = course.teeSets.map(({ name }) => name).join(', ')
+  const rated = course.teeSets.filter(
+    ({ courseRating, slopeRating }) => courseRating !== null && slopeRating !== null,
+  )
+  const names = rated.map(({ name }) => name).join(', ')
   throw lacking(
-    `The course file does not rate the tees ${tee}${names === '' ? '' : `; it has ${names}`}. Score gross to leave handicaps out.`,
+    `The course file does not rate the tees ${tee}${names === '' ? '' : `; it rates ${names}`}. Score gross to leave handicaps out.`,
     `${file}: tee`,
   )
 }

@@ -1,4 +1,5 @@
 import { Failure } from '#faults/failure.ts'
+import { cardId, parsePrintedCard } from '#golf/round/printed-card.ts'
 import { documentId } from './document-id.ts'
 
 /** The kinds of document that go from one machine to another. */
@@ -20,7 +21,7 @@ export function encodeShared(documents: readonly SharedDocument[]): string {
 }
 
 /**
- * The documents of a `shared/1` file, of what `player export` wrote, or one `player/1`, `round/1`, `practice/1` or course file by itself.
+ * The documents of a `shared/1` file, of what `player export` wrote, or one `player/1`, `round/1`, `card/1`, `practice/1` or course file by itself.
  * Throws MAR-SHARE-001 when it is none of these, MAR-SHARE-002 when a document in it has no kind or id.
  */
 export function parseShared(text: string, where: string): readonly SharedDocument[] {
@@ -40,6 +41,8 @@ export function parseShared(text: string, where: string): readonly SharedDocumen
     ]
   }
   if (file.schema === 'round/1' && isId(file.id)) return [{ kind: 'rounds', id: file.id, text }]
+  if (file.schema === 'card/1')
+    return [{ kind: 'cards', id: cardId(parsePrintedCard(text, where).card), text }]
   if (file.schema === 'practice/1') return [{ kind: 'notes', id: 'practice', text }]
   if (file.schema === 'player/1')
     return [{ kind: 'players', id: documentId(wordOf(file.name), 'player'), text }]
@@ -47,7 +50,7 @@ export function parseShared(text: string, where: string): readonly SharedDocumen
     return [{ kind: 'courses', id: documentId(wordOf(recordOf(file.marram).name), 'course'), text }]
   throw new Failure(
     'MAR-SHARE-001',
-    'This is no file to take in: neither shared/1 nor player-export/1, nor a player, a course file, notes on practice or a round with an id.',
+    'This is no file to take in: neither shared/1 nor player-export/1, nor a player, a card, a course file, notes on practice or a round with an id.',
     `${where}: schema`,
   )
 }

@@ -3,9 +3,11 @@ import { encodeRound } from '#golf/round/encode-round.ts'
 import type { RoundFacts } from '#golf/round/kept-round.ts'
 import { addStroke } from '#golf/round/log-steps.ts'
 import { parseKeptRound } from '#golf/round/parse-kept-round.ts'
+import { cardId, encodePrintedCard } from '#golf/round/printed-card.ts'
 import { EMPTY_LOG, type RoundLog, withWords } from '#golf/round/round-log.ts'
 import { strokesOn } from '#golf/round/round-of-log.ts'
 import { encodeShared, parseShared } from './shared-file.ts'
+import { takeAllShared } from './take-all-shared.ts'
 import { type TakingStore, takeShared } from './take-shared.ts'
 
 const FACTS: RoundFacts = {
@@ -78,6 +80,48 @@ describe('documents from another machine', () => {
     expect(await takeShared(theirs, store)).toMatchObject({ became: 'beside', keptAs: 'una-2' })
     expect(await takeShared(theirs, store)).toMatchObject({ became: 'same', keptAs: 'una-2' })
     expect([...store.texts.keys()]).toEqual(['players/una', 'players/una-2'])
+  })
+
+  it('go with their player who is kept beside another of that id', async () => {
+    const store = memory()
+    const player = (hand: string) =>
+      ({ kind: 'players', id: 'una', text: JSON.stringify({ name: 'Una', hand }) }) as const
+    await takeShared(player('left'), store)
+    const numbers = {
+      from: 'card',
+      date: '2026-05-02',
+      player: { schema: 'player/1', name: 'Una', hand: 'right', handicapIndex: 9 },
+    }
+    const card = encodePrintedCard({
+      ...{ course: 'Links', courseId: 'links', player: 'Una', playerId: 'una', date: '2026-05-02' },
+      planNumbers: numbers,
+    })
+    const facts = { ...FACTS, id: 'round-9', playerId: 'una', planNumbers: numbers }
+    const file = encodeShared([
+      ...parseShared(card, 'card'),
+      ...parseShared(encodeRound({ facts, log: EMPTY_LOG }), 'round'),
+      player('right'),
+    ])
+    const first = await takeAllShared(parseShared(file, 'f'), store)
+    expect(first.map(({ kind, became }) => `${kind} ${became}`)).toEqual([
+      'players beside',
+      'cards new',
+      'rounds new',
+    ])
+    const again = await takeAllShared(parseShared(file, 'f'), store)
+    expect(again.map(({ became }) => became)).toEqual(['same', 'same', 'same'])
+    const id = cardId({ courseId: 'links', playerId: 'una-2', date: '2026-05-02' })
+    expect([...store.texts.keys()]).toEqual(['players/una', 'players/una-2', `cards/${id}`, 'rounds/round-9'])
+    for (const place of [`cards/${id}`, 'rounds/round-9'])
+      expect(JSON.parse(store.texts.get(place) ?? '{}')).toMatchObject({
+        player_id: 'una-2',
+        plan_numbers: numbers,
+      })
+    // A copy of an older Marram lacks the numbers and does not take them away.
+    const old = encodeRound({ facts: { ...facts, playerId: 'una-2', planNumbers: null }, log: EMPTY_LOG })
+    for (const text of [old, store.texts.get('rounds/round-9') ?? ''])
+      await takeShared({ kind: 'rounds', id: 'round-9', text }, store)
+    expect(JSON.parse(store.texts.get('rounds/round-9') ?? '{}').plan_numbers).toEqual(numbers)
   })
 
   it('are laid together where they are copies of one round', async () => {

@@ -17,7 +17,9 @@ export interface MadeCard {
 
 /** Keeps what a card with plans was made by as it leaves the desk, for the recap of a round by it. Throws a Failure with the server's code. */
 export function keepMadeCard({ course, courseId, player, playerId, day, dayId }: MadeCard): Promise<void> {
-  const date = day.date ?? new Date().toLocaleDateString('sv-SE')
+  const today = new Date().toLocaleDateString('sv-SE')
+  // One made after its day is not what was played by then: it counts from now on.
+  const date = day.date === null || day.date < today ? today : day.date
   const planNumbers = encodePlanNumbers({ from: 'card', date, player, day: dayId === '' ? null : day })
   const name = pageName(player.name, player.age)
   return keepCard({ course: course.name, courseId, player: name, playerId, date, planNumbers })

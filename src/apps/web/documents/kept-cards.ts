@@ -1,11 +1,32 @@
+import { Failure } from '#faults/failure.ts'
 import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
-import { encodePrintedCard, type PrintedCard, parsePrintedCard } from '#golf/round/printed-card.ts'
-import { textNumber } from '#golf/round/text-number.ts'
+import {
+  cardId,
+  encodePrintedCard,
+  lastCardId,
+  type PrintedCard,
+  parsePrintedCard,
+} from '#golf/round/printed-card.ts'
 import { fetchDocument, fetchKept, keepChanged, keepNewDocument, listDocuments } from './fetch-document.ts'
 
+/** Cards are kept one after the other: a page may leave the desk twice at once. */
+let last: Promise<unknown> = Promise.resolve()
+
 /** Keeps what a card stood on when it left the desk; a later one of the same day takes its place. Throws a Failure with the server's code. */
-export async function keepCard(card: PrintedCard): Promise<void> {
-  const id = `${cardsOf(card)}${card.date}`
+export function keepCard(card: PrintedCard): Promise<void> {
+  const keeping = last.then(() =>
+    put(card).catch((error: unknown) => {
+      // Another browser was quicker: its card is there now, and this one comes after it.
+      if (error instanceof Failure && error.code === 'MAR-STORE-004') return put(card)
+      throw error
+    }),
+  )
+  last = keeping.catch(() => {})
+  return keeping
+}
+
+async function put(card: PrintedCard): Promise<void> {
+  const id = cardId(card)
   const text = encodePrintedCard(card)
   const listed = await listDocuments('cards')
   if (!listed.some((one) => one.id === id)) {
@@ -21,18 +42,9 @@ export async function cardOn(
   of: Pick<PrintedCard, 'courseId' | 'playerId'>,
   date: string,
 ): Promise<PlanNumbers | null> {
-  const own = cardsOf(of)
-  const dates = (await listDocuments('cards'))
-    .flatMap(({ id }) => (id.startsWith(own) ? [id.slice(own.length)] : []))
-    .filter((made) => made <= date)
-    .sort()
-  const last = dates.at(-1)
-  if (last === undefined) return null
-  const { card, numbers } = parsePrintedCard(await fetchDocument('cards', own + last), `cards/${own}${last}`)
+  const ids = (await listDocuments('cards')).map(({ id }) => id)
+  const id = lastCardId(ids, of, date)
+  if (id === null) return null
+  const { card, numbers } = parsePrintedCard(await fetchDocument('cards', id), `cards/${id}`)
   return card.courseId === of.courseId && card.playerId === of.playerId ? numbers : null
-}
-
-/** What ids of the cards of a player on a course begin with: both ids together may be longer than an id can be. */
-function cardsOf({ courseId, playerId }: Pick<PrintedCard, 'courseId' | 'playerId'>): string {
-  return `card-${textNumber(`${courseId}/${playerId}`)}-`
 }

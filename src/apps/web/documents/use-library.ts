@@ -58,8 +58,8 @@ export function useLibrary(): {
       void copyAll('courses', library.courses)
         .then(() => copyAll('players', library.players))
         .then(() => copyAll('days', library.days))
-        // Which cards were made must be known when another is made without the server.
-        .then(() => listDocuments('cards'))
+        // A log may be typed, and another card made, without the server.
+        .then(async () => copyAll('cards', await listDocuments('cards')))
         .catch(() => {})
   }, [library])
   const reload = useCallback(() => setTimes((before) => before + 1), [])

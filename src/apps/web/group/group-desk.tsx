@@ -69,9 +69,12 @@ export function GroupDesk(props: OfField): ReactElement {
       setRefusals(laid.refusals)
       if (laid.refusals.length > 0) return
       save(laid.sheets, course.name, `${courseId}-group-${kindOf(choice)}`)
-      if (isPlanned)
-        for (const { id, player } of field)
-          await keepMadeCard({ course, courseId, player, playerId: id, day, dayId })
+      if (!isPlanned) return
+      const keeping = field.map(({ id, player }) =>
+        keepMadeCard({ course, courseId, player, playerId: id, day, dayId }),
+      )
+      await Promise.allSettled(keeping)
+      await Promise.all(keeping)
     } catch (error) {
       setPressTrouble(troubleOf(error))
     }

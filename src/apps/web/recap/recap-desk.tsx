@@ -39,6 +39,8 @@ export function RecapDesk(props: {
   readonly course: Course
   readonly courseId: string
   readonly player: Player
+  /** The player as kept today, whose handicap counts. */
+  readonly holder: Player
   readonly playerId: string
   readonly day: Day
   readonly hasDay: boolean
@@ -46,7 +48,7 @@ export function RecapDesk(props: {
   readonly against: PlanNumbers | null
   readonly reader: Reader
 }): ReactElement {
-  const { kept, course, courseId, player, playerId, day, hasDay, against, reader } = props
+  const { kept, course, courseId, player, holder, playerId, day, hasDay, against, reader } = props
   const { round } = kept
   const { units } = reader
   const [isQuick, setQuick] = useState(false)
@@ -55,10 +57,10 @@ export function RecapDesk(props: {
   const told = useMemo(
     () => ({
       ...{ round, hasDay, against, recap },
-      card: roundCard(course, player, round, round.tee),
+      card: roundCard(course, holder, round, round.tee),
       match: null,
     }),
-    [round, hasDay, against, recap, course, player],
+    [round, hasDay, against, recap, course, holder],
   )
   const title = sheetTitle(course.name, player)
   const words = useMemo(() => recapFacts(told, title, units), [told, title, units])

@@ -2,8 +2,11 @@ import { type ReactElement, useState } from 'react'
 import '../style/ruled-page.css'
 import '../style/after.css'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
+import { pageName } from '#golf/player/first-name.ts'
+import type { Player } from '#golf/player/player.ts'
 import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
 import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
+import { isSameName } from '#golf/round/round-belongs.ts'
 import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 import type { Reader } from '../desk/desk.ts'
 import { type Library, useCourse, useLibrary, usePlayer } from '../documents/use-library.ts'
@@ -73,7 +76,12 @@ function RecapOf(props: {
   const [isToday, setToday] = useState(false)
   // Numbers of that day are those of the player that the round names.
   const [namedId] = useState(playerId)
-  const against = isToday || (namedId !== '' && playerId !== namedId) ? null : kept.planNumbers
+  const then = theirs(kept.planNumbers, player.value, namedId === '' ? null : namedId === playerId)
+  const against = isToday ? null : then
+  // The conditions of the card, unless others are chosen.
+  const [otherDayId, setOtherDay] = useState('')
+  const shownDay = days.find(({ id }) => id === (against === null ? dayId : otherDayId))?.day ?? null
+  const day = shownDay ?? against?.day ?? null
   const shown = course.trouble ?? player.trouble
   if (belongs.isOpen)
     return (
@@ -88,28 +96,26 @@ function RecapOf(props: {
     <div className="choices after-choices">
       <Choice label="Course" value={courseId} options={named(library.courses)} onChange={setCourse} />
       <Choice label="Player" value={playerId} options={named(library.players)} onChange={setPlayer} />
-      {kept.planNumbers !== null && (
+      {then !== null && (
         <Choice
           label="Against"
           value={against === null ? 'today' : 'then'}
           options={[
-            { value: 'then', name: thenWords(kept.planNumbers) },
+            { value: 'then', name: thenWords(then) },
             { value: 'today', name: 'the numbers kept today' },
           ]}
           onChange={(chosen) => setToday(chosen === 'today')}
         />
-      )}
-      {against === null && (
-        <Choice
-          label="Day"
-          value={dayId}
-          options={[
-            { value: '', name: 'calm, normal' },
-            ...days.map(({ id, name }) => ({ value: id, name })),
-          ]}
-          onChange={setDay}
-        />
-      )}
+      )}{' '}
+      <Choice
+        label="Day"
+        value={against === null ? dayId : otherDayId}
+        options={[
+          { value: '', name: against === null ? 'calm, normal' : 'as it was planned for' },
+          ...days.map(({ id, name }) => ({ value: id, name })),
+        ]}
+        onChange={against === null ? setDay : setOtherDay}
+      />
     </div>
   )
   return (
@@ -128,15 +134,27 @@ function RecapOf(props: {
           course={course.value}
           courseId={courseId}
           player={against?.player ?? player.value}
+          holder={player.value}
           playerId={playerId}
-          day={(against === null ? days.find(({ id }) => id === dayId)?.day : against.day) ?? REFERENCE_DAY}
-          hasDay={against === null ? dayId !== '' : against.day !== null}
+          day={day ?? REFERENCE_DAY}
+          hasDay={day !== null}
           against={against}
           reader={reader}
         />
       )}
     </main>
   )
+}
+
+/** The numbers where they are of the player that is chosen: by the id that the round names, or by name. */
+function theirs(
+  numbers: PlanNumbers | null,
+  chosen: Player | null,
+  isNamed: boolean | null,
+): PlanNumbers | null {
+  if (numbers === null || chosen === null) return null
+  const isSame = isNamed ?? isSameName(numbers.player.name, pageName(chosen.name, chosen.age))
+  return isSame ? numbers : null
 }
 
 function thenWords({ from, date }: PlanNumbers): string {

@@ -20,9 +20,9 @@ export function closedRounds(
 ): { readonly rounds: readonly ClosedRound[]; readonly notes: readonly string[] } {
   const notes: string[] = []
   const rounds: ClosedRound[] = []
-  for (const { id, round, key, belongs, faults } of own) {
+  for (const { id, round, key, belongs, planNumbers, faults } of own) {
     const name = round.date ?? id
-    const one = { id, name, round, key, belongs, faults, day: dayOfRound(round, days) }
+    const one = { id, name, round, key, belongs, planNumbers, faults, day: dayOfRound(round, days) }
     if (belongs.isOpen) notes.push(`The round of ${name} counts and is not closed yet: it is left out.`)
     else if (rounds.some((other) => other.key === key) || twinRounds([...rounds, one]) !== null)
       notes.push(`The round of ${name} is kept twice, and counts once.`)

@@ -3,7 +3,8 @@ import '../style/ruled-page.css'
 import '../style/rounds.css'
 import { Failure } from '#faults/failure.ts'
 import { encodeShared, parseShared, type SharedKind } from '#outside/formats/shared-file.ts'
-import { type Taken, type TakingStore, takeShared } from '#outside/formats/take-shared.ts'
+import { takeAllShared } from '#outside/formats/take-all-shared.ts'
+import type { Taken, TakingStore } from '#outside/formats/take-shared.ts'
 import type { Reader } from '../desk/desk.ts'
 import { fetchDocument, listDocuments, removeDocument } from '../documents/fetch-document.ts'
 import { fetchServed, type Listed, putServed } from '../documents/server-documents.ts'
@@ -108,10 +109,7 @@ export function RoundsPage(props: {
 }
 
 async function takeFile(file: File): Promise<readonly string[]> {
-  const lines: string[] = []
-  for (const document of parseShared(await file.text(), file.name))
-    lines.push(takenWords(await takeShared(document, SERVED)))
-  return lines
+  return (await takeAllShared(parseShared(await file.text(), file.name), SERVED)).map(takenWords)
 }
 
 function takenWords({ kind, id, became, keptAs }: Taken): string {
