@@ -83,6 +83,7 @@ describe('documents', () => {
       ['api/plans/x', DAY],
       ['api/rounds/x', PLAYER],
       ['api/notes/practice', PLAYER],
+      ['api/cards/x', PLAYER],
     ] as const) {
       const answer = await put(path, body)
       const { error } = (await answer.json()) as { error: { code: string; message: string; where: string } }
@@ -90,7 +91,7 @@ describe('documents', () => {
       expect(error.message.length).toBeGreaterThan(10)
     }
     const { documents } = (await (await ask('api/health')).json()) as { documents: object }
-    expect(documents).toEqual({ courses: 0, players: 0, days: 0, plans: 0, rounds: 0, notes: 0 })
+    expect(documents).toEqual({ courses: 0, players: 0, days: 0, plans: 0, rounds: 0, notes: 0, cards: 0 })
   })
 
   it('that are courses with errors are refused with every fault and its place', async () => {
