@@ -41,7 +41,7 @@ export interface PracticeTrial {
   readonly rates: string
   /** Most rewarding by the advice first. */
   readonly parts: readonly PartTrial[]
-  /** What the advised part saved more than the best of the others in play, and the standard error of that. */
+  /** What the advised part saved more than the best of the others in play, and the standard error of that; see {@link leadOf}. */
   readonly lead: number
   readonly standardError: number
 }
@@ -94,8 +94,8 @@ export function practiceTrials(
     }))
     const [first, ...others] = trials
     if (first === undefined) throw new Error('no parts')
-    const rival = others.reduce((best, one) => (one.played > best.played ? one : best))
-    const gap = meanGap(scores.get(rival.part) as Int16Array, scores.get(first.part) as Int16Array)
+    const playedAs = ({ part }: PartTrial): Int16Array => scores.get(part) as Int16Array
+    const gap = leadOf(playedAs(first), others.map(playedAs))
     return {
       golfer,
       rates: name,
@@ -122,19 +122,37 @@ function scoresOver(
   return scores
 }
 
-/** Mean of first − second over the same rounds, and its standard error. */
+/**
+ * What the advised part saved more than the best of the others. Which is the best is found in half of the rounds and measured in
+ * the other half, and the other way about: the luck that makes a part the best of six must not count for it.
+ */
+function leadOf(advised: Int16Array, others: readonly Int16Array[]): ReturnType<typeof meanGap> {
+  const [one, other] = [0, 1].map((half) => {
+    const savedBy = (scores: Int16Array): number => meanGap(advised, scores, half).mean
+    const rival = others.reduce((best, each) => (savedBy(each) > savedBy(best) ? each : best))
+    return meanGap(rival, advised, 1 - half)
+  }) as [ReturnType<typeof meanGap>, ReturnType<typeof meanGap>]
+  return {
+    mean: (one.mean + other.mean) / 2,
+    standardError: Math.hypot(one.standardError, other.standardError) / 2,
+  }
+}
+
+/** Mean of first − second over the same rounds, all or every other one from the first or second on, and its standard error. */
 function meanGap(
   first: Int16Array,
   second: Int16Array,
+  half: number | null = null,
 ): { readonly mean: number; readonly standardError: number } {
-  let [sum, squares] = [0, 0]
-  for (let round = 0; round < first.length; round++) {
+  let [sum, squares, count] = [0, 0, 0]
+  for (let round = half ?? 0; round < first.length; round += half === null ? 1 : 2) {
     const gap = (first[round] as number) - (second[round] as number)
     sum += gap
     squares += gap * gap
+    count += 1
   }
-  const mean = sum / first.length
-  return { mean, standardError: Math.sqrt((squares / first.length - mean * mean) / first.length) }
+  const mean = sum / count
+  return { mean, standardError: Math.sqrt((squares / count - mean * mean) / count) }
 }
 
 /** The same share an hour for every part, so that the advice is of the game and not of the rates. */
