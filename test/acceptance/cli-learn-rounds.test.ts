@@ -45,6 +45,14 @@ describe('marram pattern with rounds', () => {
   ]
   const out = join(folder, 'learned.player.json')
 
+  it('takes plan numbers of nobody but its player', () => {
+    const strange = { from: 'card', date: '2026-05-01', player: { ...JSON.parse(THREE_CLUBS), name: 'Four' } }
+    const { document } = marramJson(
+      ...['pattern', player, ...onCourse, '--round', round('strange', { plan_numbers: strange }, 128)],
+    )
+    expect(document.faults).toMatchObject([{ code: 'MAR-ROUND-015', severity: 'warning' }])
+  })
+
   it('learns from them, says what was left out and why, and which plans change', () => {
     const { status, document } = marramJson('pattern', player, ...rounds, ...onCourse, '--out', out)
     expect(status).toBe(0)

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { DOCUMENT_KINDS } from '#apps/server/document-check.ts'
 import { type RunningServer, startServer } from '#apps/server/start-server.ts'
 import { openStore } from '#outside/store/open-store.ts'
 
@@ -91,7 +92,7 @@ describe('documents', () => {
       expect(error.message.length).toBeGreaterThan(10)
     }
     const { documents } = (await (await ask('api/health')).json()) as { documents: object }
-    expect(documents).toEqual({ courses: 0, players: 0, days: 0, plans: 0, rounds: 0, notes: 0, cards: 0 })
+    expect(documents).toEqual(Object.fromEntries(DOCUMENT_KINDS.map((kind) => [kind, 0])))
   })
 
   it('that are courses with errors are refused with every fault and its place', async () => {

@@ -1,12 +1,12 @@
 import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
-import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import { parseLog, type ReadRound } from '#golf/round/parse-log.ts'
 import { parseRound } from '#golf/round/parse-round.ts'
+import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
 import {
+  isCalled,
   isPlayedOn,
-  isSameName,
   type RoundBelongs,
   roundBelongs,
   STILL_OPEN,
@@ -33,7 +33,32 @@ export function loadRound(path: string, units: ReaderUnits, taken: TakenFor | nu
   const belongs = roundBelongs(text, path)
   if (belongs.isOpen)
     throw new Failure('MAR-ROUND-014', `${STILL_OPEN} Close it where it is written down.`, path)
-  return taken === null ? read : { ...read, faults: [...whose(belongs, taken, path), ...read.faults] }
+  if (taken === null) return read
+  const { planNumbers, faults } = ofTheirs(read.planNumbers, taken.players)
+  return { ...read, planNumbers, faults: [...whose(belongs, taken, path), ...faults, ...read.faults] }
+}
+
+/** Plan numbers of nobody it is taken for are told and left out. */
+function ofTheirs(
+  planNumbers: PlanNumbers | null,
+  players: readonly Player[],
+): Pick<ReadRound, 'planNumbers' | 'faults'> {
+  const isTheirs =
+    players.length === 0 || players.some((one) => isCalled(planNumbers?.player.name ?? '', one))
+  if (planNumbers === null || isTheirs) return { planNumbers, faults: [] }
+  const message = `The plan numbers of the round are of ${planNumbers.player.name}, who is not among the players that are given: they were left out.`
+  return {
+    planNumbers: null,
+    faults: [
+      {
+        severity: 'warning',
+        code: 'MAR-ROUND-015',
+        message,
+        place: 'plan_numbers',
+        advice: 'Give the file of the player who played it.',
+      },
+    ],
+  }
 }
 
 function whose({ course, player }: RoundBelongs, taken: TakenFor, path: string): Fault[] {
@@ -44,9 +69,7 @@ function whose({ course, player }: RoundBelongs, taken: TakenFor, path: string):
       `${path}: course`,
     )
   const isTheirs =
-    player === null ||
-    taken.players.length === 0 ||
-    taken.players.some(({ name, age }) => isSameName(player, name) || isSameName(player, pageName(name, age)))
+    player === null || taken.players.length === 0 || taken.players.some((one) => isCalled(player, one))
   if (isTheirs) return []
   return [
     {

@@ -2,15 +2,12 @@ import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import type { Course } from '#golf/course/course.ts'
 import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
-import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import { matchOfRounds, type PlayedRound, type RoundMatch } from '#golf/round/match-of-rounds.ts'
-import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
 import type { RecapQuestion } from '#golf/round/recap-hole.ts'
 import { recapQuestions } from '#golf/round/recap-questions.ts'
 import { recapRound } from '#golf/round/recap-round.ts'
 import type { Round } from '#golf/round/round.ts'
-import { isSameName } from '#golf/round/round-belongs.ts'
 import { roundCard } from '#golf/round/round-card.ts'
 import { recapFacts } from '#paper/book/recap-facts.ts'
 import { sheetTitle } from '#paper/book/sheet-words.ts'
@@ -58,7 +55,7 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
     course: course.name,
     players: [given],
   })
-  const { against, faults: ofNumbers } = numbersOf(planNumbers, given, options)
+  const against = options.today ? null : planNumbers
   const player = against?.player ?? given
   // What the weather was is told last by who gives its file.
   const day =
@@ -78,13 +75,7 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
     // A handicap is of the day of play: that of the file that is given.
     card: roundCard(course, given, round, options.tee ?? round.tee),
     match: matchAgainst(course, { player: given, round, tee: options.tee ?? round.tee }, options, units),
-    faults: [
-      ...asked.faults,
-      ...ofNumbers,
-      ...faults,
-      ...holes.flatMap((hole) => hole.faults),
-      ...worked.faults,
-    ],
+    faults: [...asked.faults, ...faults, ...holes.flatMap((hole) => hole.faults), ...worked.faults],
   }
   if (sheet !== null && holes.length > 0)
     await writeSheet(sheet, recapFacts(answer, sheetTitle(course.name, player), units))
@@ -98,29 +89,6 @@ export async function recapCommand(path: string, options: RecapOptions, machine:
       machine,
     )
   return exitCodeOf(answer.faults)
-}
-
-/** What the round is held against; numbers of somebody else are told and not taken. */
-function numbersOf(
-  found: PlanNumbers | null,
-  given: Player,
-  { today, round }: RecapOptions,
-): { readonly against: PlanNumbers | null; readonly faults: readonly Fault[] } {
-  if (today || found === null) return { against: null, faults: [] }
-  if (isSameName(found.player.name, pageName(given.name, given.age))) return { against: found, faults: [] }
-  const message = `The plan numbers of the round are of ${found.player.name}, the player file is of ${given.name}: the round is held against the files that are given.`
-  return {
-    against: null,
-    faults: [
-      {
-        severity: 'warning',
-        code: 'MAR-ROUND-015',
-        message,
-        place: `${round}, plan_numbers`,
-        advice: 'Give the file of the player who played it.',
-      },
-    ],
-  }
 }
 
 /** The same round as a match, where an opponent's is given; what cannot be read of it throws. */

@@ -8,7 +8,7 @@ import { Failure } from '#faults/failure.ts'
 import type { Fault } from '#faults/fault.ts'
 import { openStore } from '#outside/store/open-store.ts'
 import type { Store } from '#outside/store/store.ts'
-import type { DocumentCheck } from './document-check.ts'
+import { DOCUMENT_KINDS, type DocumentCheck, type DocumentKind } from './document-check.ts'
 import { serverApp } from './server-app.ts'
 import { BODY_LIMIT_BYTES } from './settings.ts'
 
@@ -37,6 +37,11 @@ const check: DocumentCheck = (text, where) => {
   return { name: document.name, faults: document.faults ?? [] }
 }
 
+function ofEach<Value>(value: Value): Readonly<Record<DocumentKind, Value>> {
+  return Object.fromEntries(DOCUMENT_KINDS.map((kind) => [kind, value])) as Record<DocumentKind, Value>
+}
+const CHECKS = ofEach(check)
+
 let store: Store
 let app: Hono
 let defects: unknown[]
@@ -49,15 +54,7 @@ beforeEach(async () => {
     store,
     host: '127.0.0.1',
     webRoot,
-    checks: {
-      courses: check,
-      players: check,
-      days: check,
-      plans: check,
-      rounds: check,
-      notes: check,
-      cards: check,
-    },
+    checks: CHECKS,
     report: (defect) => defects.push(defect),
   })
   return () => store.close()
@@ -89,7 +86,7 @@ async function coded(
   return body.error
 }
 
-describe.each(['courses', 'players', 'days', 'plans', 'rounds', 'notes', 'cards'])('/api/%s', (kind) => {
+describe.each(DOCUMENT_KINDS)('/api/%s', (kind) => {
   const path = `/api/${kind}/one`
 
   it('keeps, lists, gives back and removes a document', async () => {
@@ -243,7 +240,7 @@ describe('an address', () => {
     const health = await (await ask('/api/health')).json()
     expect(health).toEqual({
       status: 'ok',
-      documents: { courses: 0, players: 0, days: 1, plans: 0, rounds: 0, notes: 0, cards: 0 },
+      documents: { ...ofEach(0), days: 1 },
     })
   })
 })
@@ -311,15 +308,7 @@ describe('the pages', () => {
       store,
       host: '127.0.0.1',
       webRoot: join(root, 'nowhere'),
-      checks: {
-        courses: check,
-        players: check,
-        days: check,
-        plans: check,
-        rounds: check,
-        notes: check,
-        cards: check,
-      },
+      checks: CHECKS,
       report: (defect) => defects.push(defect),
     })
     const headers = { host: 'localhost:4173' }

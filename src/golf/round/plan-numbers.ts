@@ -20,6 +20,9 @@ export interface PlanNumbers {
   readonly day: Day | null
 }
 
+/** The same without whence they are. */
+export type Planned = Pick<PlanNumbers, 'player' | 'day'>
+
 /** Numbers for a file. What changes no plan is left out: sentences of cards, and which rounds were learned from. */
 export function encodePlanNumbers({ from, date, player, day }: PlanNumbers): PlanNumbersFile {
   const { sentences: _, learnedRounds: __, ...numbers } = player

@@ -1,9 +1,9 @@
 import type { Fault } from '#faults/fault.ts'
 import { holesOfRounds, type RoundOfDay } from './holes-of-rounds.ts'
-import { encodePlanNumbers, type PlanNumbers } from './plan-numbers.ts'
+import { encodePlanNumbers, type PlanNumbers, type Planned } from './plan-numbers.ts'
 import type { PlayedOn } from './recap-questions.ts'
 import type { RoundShotsQuestion } from './round-tasks.ts'
-import { addShots, type Planned, type ShotsOfHole } from './shots-of-hole.ts'
+import { addShots, type ShotsOfHole } from './shots-of-hole.ts'
 import { sortedText } from './sorted-text.ts'
 
 /** A round that may be learned from. */
@@ -47,16 +47,18 @@ export function roundShotsQuestions(
 function byPlan(
   rounds: readonly RoundToRead[],
 ): readonly { readonly rounds: readonly RoundToRead[]; readonly planned: Planned | null }[] {
-  const groups = new Map<string, { readonly rounds: RoundToRead[]; readonly planned: Planned | null }>()
+  const groups = new Map<
+    string | null,
+    { readonly rounds: RoundToRead[]; readonly planned: Planned | null }
+  >()
   for (const one of rounds) {
     const isPlanned = one.round.holes.some(({ strokes }) => strokes.some(({ isAsPlanned }) => isAsPlanned))
-    const numbers = isPlanned ? one.planNumbers : null
-    const { player, day } = numbers ?? {}
-    const key = numbers == null ? '' : sortedText(encodePlanNumbers({ ...numbers, from: 'card', date: '' }))
+    const planned = isPlanned ? one.planNumbers : null
+    // Cards of two dates by the same numbers are one plan.
+    const key = planned && sortedText(encodePlanNumbers({ ...planned, from: 'card', date: '' }))
     const group = groups.get(key)
-    if (group !== undefined) group.rounds.push(one)
-    else
-      groups.set(key, { rounds: [one], planned: player === undefined ? null : { player, day: day ?? null } })
+    if (group === undefined) groups.set(key, { rounds: [one], planned })
+    else group.rounds.push(one)
   }
   return [...groups.values()]
 }

@@ -1,3 +1,5 @@
+import { pageName } from '#golf/player/first-name.ts'
+import type { Player } from '#golf/player/player.ts'
 import { fieldsOf } from './fields-of.ts'
 import type { RoundFacts } from './kept-round.ts'
 import { roundObject } from './round-fields.ts'
@@ -17,6 +19,11 @@ export function isPlayedOn(named: string | null, course: string): boolean {
 /** Names as people write them: case and blanks about them do not matter. */
 export function isSameName(one: string, other: string): boolean {
   return one.trim().toLowerCase() === other.trim().toLowerCase()
+}
+
+/** Whether a name in a file means this player: as kept, or as pages call one who is under age. */
+export function isCalled(name: string, player: Pick<Player, 'name' | 'age'>): boolean {
+  return isSameName(name, player.name) || isSameName(name, pageName(player.name, player.age))
 }
 
 /** Why nothing is said of a round that counts and is not closed. */

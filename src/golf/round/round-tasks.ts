@@ -1,11 +1,12 @@
 import { answered, type Unanswered, unanswered } from '#faults/answered.ts'
 import { Failure } from '#faults/failure.ts'
 import type { DatedHole } from './dated-hole.ts'
+import type { Planned } from './plan-numbers.ts'
 import { type PracticeHole, type PracticeQuestion, practiceHole } from './practice-hole.ts'
 import type { HoleRecap } from './recap.ts'
 import { type RecapQuestion, recapHole, recapHoles } from './recap-hole.ts'
 import type { RoundHole } from './round.ts'
-import { type Planned, type ShotsOfHole, shotsOfHoles } from './shots-of-hole.ts'
+import { type ShotsOfHole, shotsOfHoles } from './shots-of-hole.ts'
 
 /** A hole of a round split, or why it cannot be. */
 export type RecapAnswer = { readonly recap: HoleRecap } | Unanswered

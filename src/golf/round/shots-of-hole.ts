@@ -1,8 +1,7 @@
-import { type Day, REFERENCE_DAY } from '#golf/course/day.ts'
+import { REFERENCE_DAY } from '#golf/course/day.ts'
 import { groundReader } from '#golf/course/ground-at.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import type { LoggedNearGreen } from '#golf/player/logged-near-green.ts'
-import type { Player } from '#golf/player/player.ts'
 import type { ShotRecord } from '#golf/player/shot-record.ts'
 import { calmHeading } from '#golf/strategy/finishes.ts'
 import { type HoleModel, holeGround, holeModel } from '#golf/strategy/hole-model.ts'
@@ -15,6 +14,7 @@ import type { DatedHole } from './dated-hole.ts'
 import { followHole, type Spot, type Stretch } from './follow-hole.ts'
 import { judgeChoice, type RecapHole } from './judge-choice.ts'
 import { nearGreenOfHole, UNLEARNED_NEAR_GREEN, type UnlearnedNearGreen } from './near-green-of-hole.ts'
+import type { Planned } from './plan-numbers.ts'
 import { cheapestDrop, type Judge, type RecapQuestion, solveForRecap } from './recap-hole.ts'
 import type { RoundHole } from './round.ts'
 import { FINISH_SD_METRES } from './settings.ts'
@@ -59,19 +59,10 @@ export function shotsOfHoles({
       ? holeModel(holeGround(question.hole), question.player, question.day, solved.model.flights, null)
       : solved.model
   const judge =
-    planned === null ? judgeChoice : judgeByPlan(solveForRecap({ ...question, ...ofThen(planned) }))
+    planned === null
+      ? judgeChoice
+      : judgeByPlan(solveForRecap({ ...question, player: planned.player, day: planned.day ?? REFERENCE_DAY }))
   return addShots(logged.map((one) => shotsOfHole(solved, model, one, judge)))
-}
-
-/** What the plan stood on by which strokes were played as planned. */
-export interface Planned {
-  readonly player: Player
-  /** `null` = a calm, normal day. */
-  readonly day: Day | null
-}
-
-function ofThen({ player, day }: Planned): Pick<RecapQuestion, 'player' | 'day'> {
-  return { player, day: day ?? REFERENCE_DAY }
 }
 
 /** Judges as ever, but takes club and line of a stroke that was played as planned from the plan of then. */

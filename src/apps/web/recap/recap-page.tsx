@@ -2,11 +2,10 @@ import { type ReactElement, useState } from 'react'
 import '../style/ruled-page.css'
 import '../style/after.css'
 import { REFERENCE_DAY } from '#golf/course/day.ts'
-import { pageName } from '#golf/player/first-name.ts'
 import type { Player } from '#golf/player/player.ts'
 import { dayOfRound } from '#golf/round/holes-of-rounds.ts'
 import type { PlanNumbers } from '#golf/round/plan-numbers.ts'
-import { isSameName } from '#golf/round/round-belongs.ts'
+import { isCalled } from '#golf/round/round-belongs.ts'
 import { RULES_2023 } from '#golf/rules/rules-2023.ts'
 import type { Reader } from '../desk/desk.ts'
 import { type Library, useCourse, useLibrary, usePlayer } from '../documents/use-library.ts'
@@ -153,7 +152,7 @@ function theirs(
   isNamed: boolean | null,
 ): PlanNumbers | null {
   if (numbers === null || chosen === null) return null
-  const isSame = isNamed ?? isSameName(numbers.player.name, pageName(chosen.name, chosen.age))
+  const isSame = isNamed ?? isCalled(numbers.player.name, chosen)
   return isSame ? numbers : null
 }
 
