@@ -7,6 +7,7 @@ import { approachHole } from '#golf/course/approach-hole.ts'
 import { assembleCourse } from '#golf/course/assemble-course.ts'
 import type { Hole } from '#golf/course/hole.ts'
 import { holeFromCourse } from '#golf/course/hole-from-course.ts'
+import { measureHole } from '#golf/course/measure-hole.ts'
 import { area, box, disc, inventedHole } from '#golf/strategy/invented-hole.fixture.ts'
 import type { Point, Polygon } from '#numbers/geometry/point.ts'
 import { polygonBounds } from '#numbers/geometry/polygon.ts'
@@ -19,7 +20,9 @@ import { checkPages, greenScale } from '#paper/book/check-pages.ts'
 import { imposeBook, stapledPairs } from '#paper/book/impose.ts'
 import { inventedFacts, inventedHoles } from '#paper/book/invented-book.fixture.ts'
 import { outside, overlaps, textBoxes } from '#paper/book/text-boxes.fixture.ts'
+import { drawSurvey } from '#paper/draw/draw-hole.ts'
 import type { Shape } from '#paper/draw/drawing.ts'
+import { layOutSheet } from '#paper/draw/sheet.ts'
 import { canReadPdf, fontsOf, longestRun, pictureOf } from './printed-pages.ts'
 
 // The pocket book as a printer and a reader see it. Limits: Clarification 4.3a/1 of the Rules of Golf 2023.
@@ -61,6 +64,8 @@ const facts = inventedFacts(
   { purpose: 'counting', playerName: NAME },
 )
 const pages = bookPages(facts, 480)
+/** As large as the chart of a pocket page, points. */
+const CHART = { width: 230, height: 360 }
 
 describe('the pocket book', () => {
   it('has pages of the legal size, nothing cut and no words on others', () => {
@@ -72,6 +77,29 @@ describe('the pocket book', () => {
       expect(overlaps(textBoxes(words, letters))).toEqual([])
       expect(outside(drawing, textBoxes(drawing, letters))).toEqual([])
     }
+  })
+
+  it('writes no figure over a bunker: the line’s go to its other side or are left out', () => {
+    const [hole, sheet] = [facts.holes[0]?.hole as Hole, layOutSheet(facts.holes[0]?.hole as Hole, CHART)]
+    const { ground } = drawSurvey(hole, sheet, { ...CHART, measures: measureHole(hole) })
+    const bunkers = HAZARDS.map(({ polygon }) => (polygon[0] ?? []).map(sheet.toSheet)).map((ring) => ({
+      ...{ left: Math.min(...ring.map(([x]) => x)), right: Math.max(...ring.map(([x]) => x)) },
+      ...{ top: Math.min(...ring.map(([, y]) => y)), bottom: Math.max(...ring.map(([, y]) => y)) },
+    }))
+    const figures = textBoxes(
+      { width: sheet.width, height: sheet.height, title: '', description: '', shapes: ground },
+      letters,
+    )
+    expect(figures.filter(({ text }) => /^\d+$/.test(text)).length).toBeGreaterThan(2)
+    const hidden = figures.flatMap(({ text, ...box }) =>
+      bunkers.some(
+        ({ left, right, top, bottom }) =>
+          box.left < right && left < box.right && box.top < bottom && top < box.bottom,
+      )
+        ? [text]
+        : [],
+    )
+    expect(hidden).toEqual([])
   })
 
   it('writes the scale that a green has, 1:480 or smaller where it does not fit', () => {

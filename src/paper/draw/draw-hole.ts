@@ -51,7 +51,8 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
   const line = hole.line.map(sheet.toSheet)
   const { measures } = options
   const figures = measures === undefined ? null : drawMeasures(hole, measures, sheet, ruler)
-  const avoid = (figures?.shapes ?? []).flatMap((shape) => (shape.kind === 'text' ? [middleOf(shape)] : []))
+  const numbers = (figures?.shapes ?? []).flatMap((shape) => (shape.kind === 'text' ? [shape] : []))
+  const avoid = numbers.map(middleOf)
   const title =
     options.hasTitle === false
       ? null
@@ -64,7 +65,7 @@ export function drawSurvey(hole: Hole, sheet: Sheet, options: HoleDrawingOptions
     ground: [
       drawGround(hole, map, sheet),
       ...(options.values === undefined ? [] : [drawValues(options.values, sheet)]),
-      ...insideFrame(sheet, [drawLine(hole, sheet, ruler), ...(figures === null ? [] : [figures])]),
+      ...insideFrame(sheet, [drawLine(hole, sheet, ruler, numbers), ...(figures === null ? [] : [figures])]),
     ],
     furniture: [
       ...(title === null ? [] : [titleBlock(hole, title, ruler, options)]),

@@ -6,9 +6,13 @@ import type { Ruler } from '../ruler.ts'
 import { DRAW_SETTINGS } from '../settings.ts'
 import type { Sheet } from '../sheet.ts'
 import { circleSteps, lineSteps, polylineSteps } from '../steps.ts'
+import { type Figure, hidesGround, meetFigures } from './hides-ground.ts'
 
-/** The hole line with small ticks each 50 to the pin, the markers and the pin. */
-export function drawLine(hole: Hole, sheet: Sheet, ruler: Ruler): GroupShape {
+/**
+ * The hole line with small ticks each 50 to the pin, the markers and the pin. The figure of a tick stands right of the line, or left
+ * where it would hide a bunker, a tee or one of the figures that are there already; where neither is free the tick has none.
+ */
+export function drawLine(hole: Hole, sheet: Sheet, ruler: Ruler, figures: readonly Figure[]): GroupShape {
   const line = hole.line.map(sheet.toSheet)
   const shapes: Shape[] = [
     {
@@ -23,22 +27,22 @@ export function drawLine(hole: Hole, sheet: Sheet, ruler: Ruler): GroupShape {
     const ahead = sheet.toSheet(pointAlong(hole.line, metres + 1))
     const length = Math.max(1e-9, Math.hypot(ahead[0] - at[0], ahead[1] - at[1]))
     const [dx, dy] = [(ahead[0] - at[0]) / length, (ahead[1] - at[1]) / length]
-    shapes.push(
-      {
-        kind: 'path',
-        steps: lineSteps([at[0] + dy * 3.5, at[1] - dx * 3.5], [at[0] - dy * 3.5, at[1] + dx * 3.5]),
-        stroke: { paint: 'ink', width: DRAW_SETTINGS.fineLine },
-      },
-      {
-        kind: 'text',
-        text: count.toString(),
-        at: [at[0] - dy * 7, at[1] + dx * 7 + 3.2],
-        size: DRAW_SETTINGS.smallType - 1,
-        paint: 'ink',
-        face: 'serif-italic',
-        halo: 1.8,
-      },
-    )
+    shapes.push({
+      kind: 'path',
+      steps: lineSteps([at[0] + dy * 3.5, at[1] - dx * 3.5], [at[0] - dy * 3.5, at[1] + dx * 3.5]),
+      stroke: { paint: 'ink', width: DRAW_SETTINGS.fineLine },
+    })
+    const beside = [
+      { at: [at[0] - dy * 7, at[1] + dx * 7 + 3.2] },
+      { at: [at[0] + dy * 7, at[1] - dx * 7 + 3.2], anchor: 'end' },
+    ] as const
+    const figure = beside
+      .map((place) => ({ text: count.toString(), size: DRAW_SETTINGS.smallType - 1, ...place }))
+      .find(
+        (one) => !hidesGround(one, hole.areas, sheet) && !figures.some((other) => meetFigures(one, other)),
+      )
+    if (figure !== undefined)
+      shapes.push({ kind: 'text', ...figure, paint: 'ink', face: 'serif-italic', halo: 1.8 })
   }
   shapes.push(...drawMarkers(sheet), ...drawPin(sheet.toSheet(hole.pin)))
   return { kind: 'group', name: 'line', shapes }

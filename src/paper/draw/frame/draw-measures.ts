@@ -7,12 +7,14 @@ import type { GroupShape, Shape } from '../drawing.ts'
 import type { Ruler } from '../ruler.ts'
 import { DRAW_SETTINGS } from '../settings.ts'
 import type { Sheet } from '../sheet.ts'
+import { hidesGround } from './hides-ground.ts'
 
 interface Place {
   readonly at: Point
   readonly anchor: 'start' | 'end' | 'middle'
 }
 
+const SIZE = DRAW_SETTINGS.smallType
 const NUMBERED: readonly string[] = ['bunker', 'penalty-red', 'penalty-yellow']
 
 /** Straight numbers of the hazards in play, beside them and away from the line: to reach, and to carry where it can be carried. */
@@ -31,7 +33,10 @@ export function drawMeasures(hole: Hole, measures: HoleMeasures, sheet: Sheet, r
           : `${reach}–${ruler.figure(carryMetres)}`
       const places = placesFor(hole, area, hazard, sheet)
       // What it would hide matters as much as where it stands: a green or another hazard is not written over.
-      const label = places.find((place) => !hides(place, words, hole, area, sheet)) ?? (places[0] as Place)
+      const others = hole.areas.filter(({ id }) => id !== area.id)
+      const label =
+        places.find((place) => !hidesGround({ text: words, size: SIZE, ...place }, others, sheet)) ??
+        (places[0] as Place)
       const isFree = taken.every(([x, y]) => Math.abs(x - label.at[0]) > 46 || Math.abs(y - label.at[1]) > 11)
       const isInside = label.at[1] > sheet.frame.top + 14 && label.at[1] < sheet.frame.bottom - 6
       if (!isFree || !isInside) return []
@@ -41,7 +46,7 @@ export function drawMeasures(hole: Hole, measures: HoleMeasures, sheet: Sheet, r
           kind: 'text',
           text: words,
           at: label.at,
-          size: DRAW_SETTINGS.smallType,
+          size: SIZE,
           paint: 'ink',
           face: 'sans',
           anchor: label.anchor,
@@ -114,24 +119,3 @@ function onIt(
 
 /** Half the width of a long figure, and what a frame is kept clear by, units. */
 const ROOM = 28
-
-/** Whether words at a place would leave the frame, or stand on the green or on another hazard that has a figure of its own. */
-function hides({ at: [x, y], anchor }: Place, words: string, hole: Hole, own: Area, sheet: Sheet): boolean {
-  const width = DRAW_SETTINGS.smallType * 0.56 * words.length
-  const west = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
-  if (west < sheet.frame.left + 2 || west + width > sheet.frame.right - 2) return true
-  return hole.areas.some((area) => {
-    if (area.id === own.id || !COVERED.includes(area.ground)) return false
-    const ring = (area.polygon[0] ?? []).map(sheet.toSheet)
-    const [xs, ys] = [ring.map(([at]) => at), ring.map(([, at]) => at)]
-    return (
-      Math.min(...xs) < west + width &&
-      Math.max(...xs) > west &&
-      Math.min(...ys) < y &&
-      Math.max(...ys) > y - DRAW_SETTINGS.smallType
-    )
-  })
-}
-
-/** Ground that is too small to be written over. */
-const COVERED: readonly string[] = ['green', 'bunker', 'tee']
