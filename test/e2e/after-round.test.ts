@@ -329,6 +329,13 @@ describe('what to practise', () => {
     expect(await part('Solid contact').getByLabel('Better an hour, %').getAttribute('aria-invalid')).toBe(
       'true',
     )
+    // A sign alone is no number, and no empty field either: ours is not taken for it.
+    const rate = part('Solid contact').getByLabel('Better an hour, %')
+    await rate.fill('8')
+    await rate.press('Control+a')
+    await rate.press('-')
+    await poll(() => rate.getAttribute('aria-invalid')).toBe('true')
+    expect(await worth()).toBeGreaterThan(5 * before)
     await page.reload()
     await isWhole()
     expect(await part('Solid contact').getByLabel('Better an hour, %').inputValue()).toBe('8')

@@ -49,6 +49,8 @@ function RateField(props: {
 }): ReactElement {
   const { part, rate, onChange } = props
   const [text, setText] = useState(() => percent(rate))
+  // Of what is no number a browser gives an empty text, which is not an empty field.
+  const [isNumber, setNumber] = useState(true)
   const most = 100 * MOST_PRACTICE_RATE
   const read = (typed: string): number | null => {
     if (typed.trim() === '') return PRACTICE_RATES[part]
@@ -65,11 +67,12 @@ function RateField(props: {
         step="any"
         value={text}
         placeholder={percent(PRACTICE_RATES[part])}
-        aria-invalid={read(text) === null}
+        aria-invalid={!isNumber || read(text) === null}
         onChange={(event) => {
-          const typed = event.currentTarget.value
+          const { value: typed, validity } = event.currentTarget
           setText(typed)
-          const value = read(typed)
+          setNumber(!validity.badInput)
+          const value = validity.badInput ? null : read(typed)
           if (value !== null) onChange(value)
         }}
       />
